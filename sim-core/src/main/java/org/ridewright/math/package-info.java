@@ -1,0 +1,2 @@
+/** Numerical pieces without any knowledge of vehicles: polynomials, roots, small dense systems. */
+package org.ridewright.math;

@@ -1,0 +1,2 @@
+/** What a vehicle is, as its file says it: immutable records that know no equations. */
+package org.ridewright.vehicle;
