@@ -2,20 +2,22 @@ package org.ridewright.vehicle;
 
 /** What a spring is, for reports and for the formula of its rate; the law is the same for all. */
 public enum SpringKind {
-    FULL_ELLIPTIC("full-elliptic leaf"),
-    HALF_ELLIPTIC("half-elliptic leaf"),
-    QUARTER_ELLIPTIC("quarter-elliptic leaf"),
-    CANTILEVER("cantilever leaf"),
-    TRANSVERSE("transverse leaf"),
-    COIL("coil"),
-    TORSION_BAR("torsion bar"),
-    AIR("air"),
-    RUBBER("rubber");
+    FULL_ELLIPTIC("full-elliptic leaf", true),
+    HALF_ELLIPTIC("half-elliptic leaf", true),
+    QUARTER_ELLIPTIC("quarter-elliptic leaf", true),
+    CANTILEVER("cantilever leaf", true),
+    TRANSVERSE("transverse leaf", true),
+    COIL("coil", false),
+    TORSION_BAR("torsion bar", false),
+    AIR("air", false),
+    RUBBER("rubber", false);
 
     private final String word;
+    private final boolean leaf;
 
-    SpringKind(String word) {
+    SpringKind(String word, boolean leaf) {
         this.word = word;
+        this.leaf = leaf;
     }
 
     /** The words as written in files. */
@@ -25,6 +27,6 @@ public enum SpringKind {
 
     /** Whether the spring is a pack of leaves. */
     public boolean isLeaf() {
-        return ordinal() <= TRANSVERSE.ordinal();
+        return leaf;
     }
 }

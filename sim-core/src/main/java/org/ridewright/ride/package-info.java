@@ -1,0 +1,2 @@
+/** Ride tests: from a scenario to runs, read-offs and metrics. */
+package org.ridewright.ride;
