@@ -1,0 +1,28 @@
+package org.ridewright.dynamics;
+
+import org.ridewright.suspension.ForceLaw;
+
+/**
+ * A force element: compression {@code c = row·q + u_input}, force by its law.
+ *
+ * @param name as reports call it, unique in the vehicle
+ * @param row B, length n; not to be modified
+ * @param input index of the height that it follows, −1 for none
+ */
+public record Element(String name, Kind kind, double[] row, int input, ForceLaw law) {
+    /** What an element is. */
+    public enum Kind {
+        SPRING,
+        DAMPER,
+        ANTI_ROLL_BAR,
+        TWIST,
+        SEAT,
+        HITCH,
+        CONTACT
+    }
+
+    /** The same with another law. */
+    public Element withLaw(ForceLaw newLaw) {
+        return new Element(name, kind, row, input, newLaw);
+    }
+}

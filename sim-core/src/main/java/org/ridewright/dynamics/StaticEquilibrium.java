@@ -1,0 +1,170 @@
+package org.ridewright.dynamics;
+
+import java.util.List;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
+import org.ejml.interfaces.linsol.LinearSolverDense;
+import org.ridewright.suspension.ForceLaw;
+import org.ridewright.suspension.FrictionLaw;
+
+/**
+ * Rest under gravity, from the free state: {@code r(q) = g_q + K_g q + Σ B_iᵀ f_i(c_i) = 0}.
+ *
+ * <p>Newton's method with the tangent {@code K_g + Σ f_i' B_iᵀ B_i} and step halving until ‖r‖ falls. The laws are piecewise linear or
+ * smooth, so it ends in a few steps once the right pieces are found.
+ */
+public final class StaticEquilibrium {
+    private static final int MOST_STEPS = 400;
+    private static final double RELATIVE_RESIDUAL = 1e-13;
+
+    private final Equations equations;
+    private final double settled;
+    private final int n;
+
+    private StaticEquilibrium(Equations equations, double settled) {
+        this.equations = equations;
+        this.settled = settled;
+        this.n = equations.size();
+    }
+
+    /**
+     * @param heights u of each input (m)
+     * @param settled +1 if friction holds the vehicle up ({@code s = +S}, settled from above), −1 down, 0 not at all
+     * @throws RideException if nothing holds the vehicle in some direction or no equilibrium is found
+     */
+    public static StaticState solve(Equations equations, double[] heights, int settled) {
+        return new StaticEquilibrium(equations, settled).run(heights);
+    }
+
+    private StaticState run(double[] u) {
+        double[] q = new double[n];
+        double[] r = new double[n];
+        double scale = 0;
+        for (int i = 0; i < n; i++) {
+            scale = Math.max(scale, Math.abs(equations.gravityForce(i)));
+        }
+        double norm = residual(q, u, r);
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double[] delta = newtonStep(q, u, r);
+            double[] trial = new double[n];
+            double[] trialResidual = new double[n];
+            double best = Double.POSITIVE_INFINITY;
+            double factor = 1;
+            for (int halving = 0; halving < 30; halving++, factor /= 2) {
+                for (int i = 0; i < n; i++) {
+                    trial[i] = q[i] - factor * delta[i];
+                }
+                best = residual(trial, u, trialResidual);
+                if (best < norm || best <= RELATIVE_RESIDUAL * scale) {
+                    break;
+                }
+            }
+            boolean settledNow = norm <= RELATIVE_RESIDUAL * scale;
+            if (settledNow && !(best < norm)) {
+                return finished(q, u);
+            }
+            if (!Double.isFinite(best) || !(best < norm)) {
+                if (norm <= 1e-10 * scale) {
+                    return finished(q, u);
+                }
+                break;
+            }
+            q = trial.clone();
+            r = trialResidual.clone();
+            norm = best;
+        }
+        throw new RideException("no position of rest was found: the springs cannot carry the load (residual force "
+                + norm + " N of " + scale + " N)");
+    }
+
+    private double[] newtonStep(double[] q, double[] u, double[] r) {
+        DMatrixRMaj k = new DMatrixRMaj(n, n);
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                k.set(i, j, equations.gravityStiffness(i, j));
+            }
+        }
+        List<Element> elements = equations.elements();
+        for (int e = 0; e < elements.size(); e++) {
+            double slope = slope(elements.get(e).law(), equations.compression(e, q, u));
+            double[] b = elements.get(e).row();
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    k.add(i, j, slope * b[i] * b[j]);
+                }
+            }
+        }
+        LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.lu(n);
+        DMatrixRMaj delta = new DMatrixRMaj(n, 1);
+        if (!solver.setA(k) || solver.quality() < 1e-15) {
+            throw new RideException("nothing holds the vehicle up in some direction (heave, roll or pitch): "
+                    + "check that each corner has a spring, and that a vehicle on one axle has a hitch or shafts");
+        }
+        solver.solve(new DMatrixRMaj(n, 1, true, r), delta);
+        return delta.getData().clone();
+    }
+
+    private double residual(double[] q, double[] u, double[] r) {
+        for (int i = 0; i < n; i++) {
+            r[i] = equations.gravityForce(i);
+            for (int j = 0; j < n; j++) {
+                r[i] += equations.gravityStiffness(i, j) * q[j];
+            }
+        }
+        List<Element> elements = equations.elements();
+        for (int e = 0; e < elements.size(); e++) {
+            double f = force(elements.get(e).law(), equations.compression(e, q, u));
+            double[] b = elements.get(e).row();
+            for (int i = 0; i < n; i++) {
+                r[i] += b[i] * f;
+            }
+        }
+        double sum = 0;
+        for (double x : r) {
+            sum += x * x;
+        }
+        return Math.sqrt(sum);
+    }
+
+    private double force(ForceLaw law, double c) {
+        double elastic = law.staticForce(c);
+        return elastic + settled * limit(law, elastic);
+    }
+
+    private static double limit(ForceLaw law, double elastic) {
+        FrictionLaw friction = law.friction();
+        return friction.states() == 0 ? 0 : friction.limit(elastic);
+    }
+
+    /** Slope of the force; a law that only pushes counts as touching at c = 0, so that the first step finds it. */
+    private double slope(ForceLaw law, double c) {
+        if (law.pushesOnly() && c < 0) {
+            return 0;
+        }
+        double rate = law.elasticRate(c);
+        double mu = law.friction().states() > 0 && law.elasticForce(c) > 0
+                ? law.friction().share()
+                : 0;
+        return rate * (1 + settled * mu);
+    }
+
+    private StaticState finished(double[] q, double[] u) {
+        List<Element> elements = equations.elements();
+        double[] c = new double[elements.size()];
+        double[] f = new double[elements.size()];
+        int states =
+                elements.stream().mapToInt(e -> e.law().friction().states()).sum();
+        double[] s = new double[states];
+        int next = 0;
+        for (int e = 0; e < c.length; e++) {
+            ForceLaw law = elements.get(e).law();
+            c[e] = equations.compression(e, q, u);
+            f[e] = force(law, c[e]);
+            double limit = limit(law, law.staticForce(c[e]));
+            for (double share : law.friction().limitShares()) {
+                s[next++] = settled * share * limit;
+            }
+        }
+        return new StaticState(q, c, f, s);
+    }
+}

@@ -1,0 +1,93 @@
+package org.ridewright.suspension;
+
+import java.util.Arrays;
+
+/**
+ * Dry friction beside an elastic law: limit {@code S(c) = F_0 + μ max(0, f_e(c))}, shared by sliders in parallel, or the exponential
+ * envelope {@code ṡ = |ċ| (sgn(ċ) S(c) − s)/β}.
+ *
+ * @param share μ, ≥ 0
+ * @param constant F_0 (N), ≥ 0
+ * @param limitShares share of S of each slider, summing to one
+ * @param lockedRates k_p of each slider (N/m), > 0
+ * @param envelopeLength β (m); 0 for sliders
+ */
+public record FrictionLaw(
+        double share, double constant, double[] limitShares, double[] lockedRates, double envelopeLength) {
+    /** No friction. */
+    public static final FrictionLaw NONE = new FrictionLaw(0, 0, new double[0], new double[0], 0);
+
+    public FrictionLaw {
+        limitShares = limitShares.clone();
+        lockedRates = lockedRates.clone();
+        if (limitShares.length != lockedRates.length) {
+            throw new IllegalArgumentException("one locked rate per slider");
+        }
+        if (limitShares.length > 0 && Math.abs(Arrays.stream(limitShares).sum() - 1) > 1e-9) {
+            throw new IllegalArgumentException("shares of the friction limit must sum to 1");
+        }
+    }
+
+    /** One slider. */
+    public static FrictionLaw single(double share, double constant, double lockedRate) {
+        return share == 0 && constant == 0
+                ? NONE
+                : new FrictionLaw(share, constant, new double[] {1}, new double[] {lockedRate}, 0);
+    }
+
+    /** The exponential envelope. */
+    public static FrictionLaw envelope(double share, double constant, double length) {
+        return new FrictionLaw(share, constant, new double[] {1}, new double[] {Double.NaN}, length);
+    }
+
+    @Override
+    public double[] limitShares() {
+        return limitShares.clone();
+    }
+
+    @Override
+    public double[] lockedRates() {
+        return lockedRates.clone();
+    }
+
+    /** Number of friction states. */
+    public int states() {
+        return limitShares.length;
+    }
+
+    /** Whether the exponential envelope holds instead of sliders. */
+    public boolean isEnvelope() {
+        return envelopeLength > 0;
+    }
+
+    /** Limit S at elastic force f_e (N). */
+    public double limit(double elasticForce) {
+        return constant + share * Math.max(0, elasticForce);
+    }
+
+    /** Sum of the locked rates (N/m); zero for the envelope. */
+    public double lockedRate() {
+        return isEnvelope() ? 0 : Arrays.stream(lockedRates).sum();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FrictionLaw that
+                && share == that.share
+                && constant == that.constant
+                && envelopeLength == that.envelopeLength
+                && Arrays.equals(limitShares, that.limitShares)
+                && Arrays.equals(lockedRates, that.lockedRates);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(limitShares) + 31 * Double.hashCode(share) + 17 * Double.hashCode(constant);
+    }
+
+    @Override
+    public String toString() {
+        return "FrictionLaw[μ=" + share + ", F0=" + constant + ", kp=" + Arrays.toString(lockedRates) + ", β="
+                + envelopeLength + "]";
+    }
+}

@@ -1,0 +1,174 @@
+package org.ridewright.suspension;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.ridewright.vehicle.Damper;
+import org.ridewright.vehicle.Damping;
+import org.ridewright.vehicle.Elasticity;
+import org.ridewright.vehicle.Elasticity.CoilWire;
+import org.ridewright.vehicle.Elasticity.GasColumn;
+import org.ridewright.vehicle.Elasticity.LeafPack;
+import org.ridewright.vehicle.Elasticity.Rate;
+import org.ridewright.vehicle.Elasticity.Table;
+import org.ridewright.vehicle.Elasticity.TorsionRod;
+import org.ridewright.vehicle.Friction;
+import org.ridewright.vehicle.Friction.LockedRate;
+import org.ridewright.vehicle.Friction.SliderShare;
+import org.ridewright.vehicle.SpringKind;
+
+/** Force laws from descriptions; gapped stages are added by {@link #withStage} once their places are known. */
+public final class SpringLaws {
+    /** Standard atmosphere (Pa), exact by definition (CGPM 1954). */
+    private static final double AMBIENT_PRESSURE = 101_325;
+
+    private static final double DEFAULT_LOCKED_MULTIPLE = 2;
+    private static final double RIGID_LOCKED_MULTIPLE = 1e5;
+    /** Turn-over length of a friction damper whose mountings were not measured (m), common practice. */
+    private static final double MOUNTING_TURN_OVER = 1e-3;
+
+    private SpringLaws() {}
+
+    /** The elastic law alone. */
+    public static ForceLaw elastic(SpringKind kind, Elasticity elasticity) {
+        if (elasticity instanceof Rate rate) {
+            return ForceLaw.spring(rate.rate().value());
+        } else if (elasticity instanceof Table table) {
+            double[] c = table.points().stream()
+                    .mapToDouble(p -> p.compression().value())
+                    .toArray();
+            double[] f =
+                    table.points().stream().mapToDouble(p -> p.force().value()).toArray();
+            return broken(c, f, false);
+        } else if (elasticity instanceof LeafPack pack) {
+            return ForceLaw.spring(LeafRate.of(kind, pack));
+        } else if (elasticity instanceof CoilWire coil) {
+            double d = coil.wireDiameter().value();
+            double mean = coil.meanDiameter().value();
+            return ForceLaw.spring(
+                    coil.shearModulus().value() * Math.pow(d, 4) / (8 * Math.pow(mean, 3) * coil.workingCoils()));
+        } else if (elasticity instanceof TorsionRod bar) {
+            double d = bar.diameter().value();
+            double a = bar.arm().value();
+            return ForceLaw.spring(Math.PI
+                    * bar.shearModulus().value()
+                    * Math.pow(d, 4)
+                    / (32 * bar.length().value() * a * a));
+        } else if (elasticity instanceof GasColumn gas) {
+            return gas(gas);
+        }
+        throw new IllegalArgumentException("no law for " + elasticity);
+    }
+
+    /** Air spring: volume and pressure at the stated load, carried back along {@code p Vⁿ} to where gauge pressure vanishes. */
+    private static ForceLaw gas(GasColumn gas) {
+        double area = gas.area().value();
+        double pressure = AMBIENT_PRESSURE + gas.load().value() / area;
+        double freeVolume = gas.volume().value() * Math.pow(pressure / AMBIENT_PRESSURE, 1 / gas.exponent());
+        GasLaw law = new GasLaw(AMBIENT_PRESSURE * area, freeVolume / area, gas.exponent());
+        return new ForceLaw(0, 0, Pieces.NONE, 0, Pieces.NONE, Optional.of(law), FrictionLaw.NONE, false);
+    }
+
+    /** Straight lines through points, end slopes continued, as a base line with a change of slope at each inner point. */
+    private static ForceLaw broken(double[] x, double[] f, boolean inSpeed) {
+        double base = (f[1] - f[0]) / (x[1] - x[0]);
+        List<Pieces.Piece> pieces = new ArrayList<>();
+        double slope = base;
+        for (int i = 1; i < x.length - 1; i++) {
+            double next = (f[i + 1] - f[i]) / (x[i + 1] - x[i]);
+            if (next != slope) {
+                pieces.add(new Pieces.Piece(next - slope, x[i], 1));
+            }
+            slope = next;
+        }
+        double offset = f[0] - base * x[0];
+        return inSpeed
+                ? new ForceLaw(
+                        offset, 0, Pieces.NONE, base, Pieces.of(pieces), Optional.empty(), FrictionLaw.NONE, false)
+                : new ForceLaw(
+                        offset, base, Pieces.of(pieces), 0, Pieces.NONE, Optional.empty(), FrictionLaw.NONE, false);
+    }
+
+    /** The law with viscous damping; only coefficients apply here. */
+    public static ForceLaw withDamping(ForceLaw law, Damping damping) {
+        return damping instanceof Damping.Coefficient d
+                ? law.withDamping(d.value().value())
+                : law;
+    }
+
+    /**
+     * The law with dry friction; the locked rate, where not given, is a multiple of {@code f_e'} just above the free state.
+     *
+     * @throws IllegalArgumentException if {@code k_p ≤ μ f_e'} on some piece
+     */
+    public static ForceLaw withFriction(ForceLaw law, Friction friction) {
+        if (!friction.present()) {
+            return law;
+        }
+        double mu = friction.shareOfLoad().value();
+        double constant = friction.constant().value();
+        if (friction.envelopeLength().isPresent()) {
+            return law.withFriction(FrictionLaw.envelope(
+                    mu, constant, friction.envelopeLength().get().value()));
+        }
+        double lockedRate = lockedRate(friction.lockedRate(), law.elasticRate(1e-9));
+        if (!(lockedRate > mu * law.greatestRate())) {
+            throw new IllegalArgumentException("locked rate " + lockedRate
+                    + " N/m must exceed the friction share times the rate, " + mu * law.greatestRate() + " N/m");
+        }
+        List<SliderShare> shares = friction.sliders().isEmpty() ? List.of(new SliderShare(1, 1)) : friction.sliders();
+        return law.withFriction(new FrictionLaw(
+                mu,
+                constant,
+                shares.stream().mapToDouble(SliderShare::ofLimit).toArray(),
+                shares.stream().mapToDouble(s -> s.ofLockedRate() * lockedRate).toArray(),
+                0));
+    }
+
+    private static double lockedRate(LockedRate locked, double elasticRate) {
+        if (locked instanceof LockedRate.Given given) {
+            return given.rate().value();
+        } else if (locked instanceof LockedRate.MultipleOfRate multiple) {
+            return multiple.multiple().value() * elasticRate;
+        } else if (locked instanceof LockedRate.Rigid) {
+            return RIGID_LOCKED_MULTIPLE * elasticRate;
+        }
+        return DEFAULT_LOCKED_MULTIPLE * elasticRate;
+    }
+
+    /** The law with one more gapped stage: above its place with side +1, below with −1. */
+    public static ForceLaw withStage(ForceLaw law, double rate, double at, int side) {
+        return law.withStages(law.stages().plus(new Pieces.Piece(rate, at, side)));
+    }
+
+    /** The law of a damper. */
+    public static ForceLaw damper(Damper damper) {
+        ForceLaw law = ForceLaw.spring(0);
+        if (damper.law().isPresent()) {
+            Damper.Law force = damper.law().get();
+            if (force instanceof Damper.Law.Rates rates) {
+                law = bilinear(rates.bump().value(), rates.rebound().value());
+            } else if (force instanceof Damper.Law.Table table) {
+                double[] v = table.points().stream()
+                        .mapToDouble(p -> p.speed().value())
+                        .toArray();
+                double[] f = table.points().stream()
+                        .mapToDouble(p -> p.force().value())
+                        .toArray();
+                law = broken(v, f, true);
+            }
+        }
+        double friction = damper.friction().value();
+        double locked = damper.lockedRate().map(r -> r.value()).orElse(friction / MOUNTING_TURN_OVER);
+        return law.withFriction(FrictionLaw.single(0, friction, locked));
+    }
+
+    /** {@code f = bump·ċ} for ċ > 0, {@code rebound·ċ} for ċ < 0. */
+    public static ForceLaw bilinear(double bump, double rebound) {
+        ForceLaw law = ForceLaw.damper(rebound);
+        return bump == rebound
+                ? law
+                : law.withSpeedStages(Pieces.of(Arrays.asList(new Pieces.Piece(bump - rebound, 0, 1))));
+    }
+}
