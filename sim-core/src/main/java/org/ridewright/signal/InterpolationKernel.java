@@ -3,7 +3,7 @@ package org.ridewright.signal;
 /**
  * Interpolation between samples by a windowed sinc, {@code φ(x) = sinc(πx) · I₀(β√(1 − (x/M)²))/I₀(β)} for |x| &lt; M.
  *
- * <p>M = 16 and β = 7.857 (Kaiser's rule for 80 dB). A sine below 0.42 of the sampling rate comes back within 1e-4 of its
+ * <p>M = 16 and β = 7.857 (Kaiser's rule for 80 dB). A sine below 0.42 of the sampling rate comes back within 2e-4 of its
  * amplitude. The weights are scaled to sum to 1, so a constant comes back exactly.
  *
  * <p>Source: J. F. Kaiser, "Nonrecursive digital filter design using the I₀-sinh window function", 1974 (from memory).
