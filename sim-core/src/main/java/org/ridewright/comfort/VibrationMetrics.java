@@ -1,0 +1,116 @@
+package org.ridewright.comfort;
+
+import org.ridewright.signal.Channel;
+
+/**
+ * What ISO 2631-1 says of one axis at one point over one window. Units with m for an axis in translation, rad in rotation.
+ *
+ * <p>Integrals by the trapezoid rule on the samples. Peaks are those of the samples; between two samples of a sine of
+ * frequency f the curve may rise above them by the factor 1/cos(πf/fs), 1.2 % at fs/20.
+ *
+ * @param window over which all values hold
+ * @param rms a_w, root mean square of the weighted acceleration (m/s²)
+ * @param mtvv MTVV, maximum transient vibration value: largest running r.m.s. of 1 s inside the window (m/s²)
+ * @param vdv VDV, fourth power vibration dose value (m/s^1.75)
+ * @param peak largest |a_w(t)| (m/s²)
+ * @param unweightedPeak largest |a(t)| before weighting (m/s²)
+ */
+public record VibrationMetrics(Window window, double rms, double mtvv, double vdv, double peak, double unweightedPeak) {
+    /** Above this crest factor a_w alone may not do. ISO 2631-1:1997, 6.2.1. */
+    public static final double CREST_FACTOR_LIMIT = 9;
+
+    /** Above this MTVV/a_w the further values matter. ISO 2631-1:1997, 6.3.3. */
+    public static final double MTVV_RATIO_LIMIT = 1.5;
+
+    /** Above this VDV/(a_w T^¼) the further values matter. ISO 2631-1:1997, 6.3.3. */
+    public static final double VDV_RATIO_LIMIT = 1.75;
+
+    /** eVDV/(a_w T^¼). ISO 2631-1:1997, annex B. */
+    public static final double ESTIMATED_VDV_FACTOR = 1.4;
+
+    /**
+     * Weights the whole channel, then takes the metrics over the window.
+     *
+     * @param acceleration not weighted, unit that of the axis; should begin at rest or well before the window, see
+     *     {@link Weighting#apply}
+     * @throws IllegalArgumentException if the unit is another, the position has no weighting for the axis, the window is
+     *     not covered by the channel, or the window is shorter than 1 s
+     */
+    public static VibrationMetrics of(Channel acceleration, Position position, Axis axis, Window window) {
+        if (!acceleration.unit().equals(axis.unit())) {
+            throw new IllegalArgumentException("unit must be " + axis.unit() + " for axis " + axis + ", got "
+                    + acceleration.unit() + " (channel " + acceleration.name() + ")");
+        }
+        Channel weighted = position.weighting(axis).apply(acceleration);
+        return of(acceleration, weighted, window);
+    }
+
+    /**
+     * Takes the metrics of a channel weighted before.
+     *
+     * @param acceleration not weighted
+     * @param weighted of the same instants
+     * @throws IllegalArgumentException if the window is not covered by both channels, or shorter than 1 s
+     */
+    public static VibrationMetrics of(Channel acceleration, Channel weighted, Window window) {
+        window.requireWithin(acceleration);
+        window.requireWithin(weighted);
+        PowerIntegral squares = new PowerIntegral(weighted, 2);
+        double rms = Math.sqrt(squares.over(window) / window.length());
+        double mtvv = new RunningRms(weighted, RunningRms.INTEGRATION_TIME, squares).maximum(window);
+        double vdv = Math.sqrt(Math.sqrt(new PowerIntegral(weighted, 4).over(window)));
+        return new VibrationMetrics(window, rms, mtvv, vdv, peak(weighted, window), peak(acceleration, window));
+    }
+
+    /** Peak over r.m.s. of the weighted acceleration (1); NaN where nothing moved. */
+    public double crestFactor() {
+        return peak / rms;
+    }
+
+    /** 1.4 a_w T^¼ (m/s^1.75), an estimate of VDV good where the crest factor is low. */
+    public double estimatedVdv() {
+        return ESTIMATED_VDV_FACTOR * rms * fourthRootOfLength();
+    }
+
+    /** MTVV/a_w (1); NaN where nothing moved. */
+    public double mtvvRatio() {
+        return mtvv / rms;
+    }
+
+    /** VDV/(a_w T^¼) (1); NaN where nothing moved. */
+    public double vdvRatio() {
+        return vdv / (rms * fourthRootOfLength());
+    }
+
+    /** Whether the crest factor is above 9. */
+    public boolean crestFactorExceeded() {
+        return crestFactor() > CREST_FACTOR_LIMIT;
+    }
+
+    /** Whether MTVV/a_w is above 1.5: MTVV is then to be stated beside a_w. */
+    public boolean mtvvRatioExceeded() {
+        return mtvvRatio() > MTVV_RATIO_LIMIT;
+    }
+
+    /** Whether VDV/(a_w T^¼) is above 1.75: VDV is then to be stated beside a_w. */
+    public boolean vdvRatioExceeded() {
+        return vdvRatio() > VDV_RATIO_LIMIT;
+    }
+
+    private double fourthRootOfLength() {
+        return Math.sqrt(Math.sqrt(window.length()));
+    }
+
+    private static double peak(Channel channel, Window window) {
+        double largest = 0;
+        // an end within rounding of a sample counts as that sample
+        double slack = 1e-6 / channel.sampleRate();
+        int first = Math.max(0, (int) Math.floor((window.from() - channel.start()) * channel.sampleRate()));
+        for (int i = first; i < channel.size() && channel.time(i) <= window.to() + slack; i++) {
+            if (channel.time(i) >= window.from() - slack) {
+                largest = Math.max(largest, Math.abs(channel.sample(i)));
+            }
+        }
+        return largest;
+    }
+}

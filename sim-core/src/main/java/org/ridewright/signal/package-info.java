@@ -1,0 +1,18 @@
+/**
+ * Uniformly sampled channels and linear filters on them; knows neither vehicles nor comfort.
+ *
+ * <table>
+ * <caption>Symbols</caption>
+ * <tr><th>symbol</th><th>shape</th><th>unit</th><th>meaning</th></tr>
+ * <tr><td>fs, T</td><td>1</td><td>Hz, s</td><td>sampling rate and interval, T = 1/fs</td></tr>
+ * <tr><td>s</td><td>1</td><td>rad/s</td><td>Laplace variable, s = 2πi f on the frequency axis</td></tr>
+ * <tr><td>b, a</td><td>3</td><td>s^k</td><td>numerator and denominator of a section, power k of s</td></tr>
+ * <tr><td>A, B, C, D</td><td>n×n, n, n, 1</td><td>1/s, 1/s, 1, 1</td><td>a cascade as ẋ = A x + B u, y = C x + D u;
+ * n is twice the number of sections</td></tr>
+ * <tr><td>Φ</td><td>n×n</td><td>1</td><td>e^(A T), the state's own motion over one interval</td></tr>
+ * <tr><td>w_j</td><td>n</td><td>1</td><td>share of the sample j places on in the state's change</td></tr>
+ * <tr><td>M</td><td>1</td><td>–</td><td>samples used on each side of an interpolated instant</td></tr>
+ * <tr><td>φ</td><td>1</td><td>1</td><td>interpolation kernel, of the distance in samples</td></tr>
+ * </table>
+ */
+package org.ridewright.signal;
