@@ -107,7 +107,7 @@ record Amount(boolean negative, List<Part> parts) {
             throw refusals.because(
                     "has '" + part.text() + "' where less than " + ratio + " " + part.unit() + " may follow",
                     part.text(),
-                    "carry the excess over to the larger unit, or write the whole in " + part.unit());
+                    "carry the excess over to the larger unit");
         }
     }
 }

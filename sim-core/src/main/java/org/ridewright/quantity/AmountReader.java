@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 
 /** Divides an amount into numbers and the words of their units. */
 final class AmountReader {
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("(\\d+),(\\d+)[\\d,.]*");
+    private static final Pattern COMMA = Pattern.compile("[\\d.]*\\d,\\d[\\d,.]*");
     private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:[,_]\\d{3})+(?:\\.\\d+)?");
     private static final Pattern UNDERSCORED = Pattern.compile("\\d+_[\\d_]*");
     private static final Pattern TEN_TO = Pattern.compile("\\s*[×x·*]\\s*10\\s*\\^?\\s*[⁻-]?[\\d⁰¹²³⁴-⁹]");
@@ -68,7 +68,10 @@ final class AmountReader {
         }
         boolean padded = number.get().text().matches("0\\d.*");
         if (!before.isEmpty() && padded) {
-            throw refuseAt(at);
+            throw refusals.because(
+                    "has '" + text.substring(at) + "', a number that starts with 0, in the midst of a sum",
+                    text.substring(at),
+                    "write thousands without a mark: 1000 mm");
         }
         return number.get();
     }
@@ -91,9 +94,16 @@ final class AmountReader {
         Amount.Part part = parts.get(parts.size() - 1);
         String rest = text.substring(at);
         if (RANGE.matcher(rest).matches()) {
-            throw refusals.because("is a range", text, "write its middle and half its width, as in 45 in ± 1 in");
+            throw refusals.because(
+                    "has a dash between two numbers",
+                    rest,
+                    "a sum is written without sign, a range as its middle and half its width: 45 in ± 1 in");
         }
         if (part.unit().isEmpty()) {
+            if (rest.startsWith("+")) {
+                throw refusals.because(
+                        "has a sign within", rest, "give one tolerance for both sides, as in 21 N/mm ± 2");
+            }
             String joined = rest.matches("\\d{3}(?!\\d).*")
                     ? "write thousands without a gap: " + part.number().text() + rest
                     : "";
@@ -109,21 +119,28 @@ final class AmountReader {
     }
 
     private void refuseOtherDecimalMarks() {
-        Matcher grouped = GROUPED.matcher(text);
-        Matcher comma = DECIMAL_COMMA.matcher(text);
+        Matcher comma = COMMA.matcher(text);
         if (comma.find()) {
-            String decimal = comma.group().replace(".", "").replaceFirst(",", ".");
-            String hint = grouped.find() && grouped.group().equals(comma.group())
-                    ? "write " + grouped.group().replace(",", "") + " if the comma marks thousands, " + decimal
-                            + " if it is a decimal comma"
-                    : "write the decimals after a point: " + decimal;
-            throw refusals.because("has a comma within a number", comma.group(), hint);
+            String number = comma.group();
+            String hint = GROUPED.matcher(number).matches()
+                    ? hintForGroups(number)
+                    : "write the decimals after a point: "
+                            + number.replace(".", "").replaceFirst(",", ".");
+            throw refusals.because("has a comma within a number", number, hint);
         }
         Matcher underscored = UNDERSCORED.matcher(text);
         if (underscored.find()) {
             String number = underscored.group();
             throw refusals.because("has an underscore within a number", number, "write " + number.replace("_", ""));
         }
+    }
+
+    private static String hintForGroups(String number) {
+        String thousands = "write " + number.replace(",", "");
+        boolean twoMeanings = number.indexOf('.') < 0 && number.indexOf(',') == number.lastIndexOf(',');
+        return twoMeanings
+                ? thousands + " if the comma marks thousands, " + number.replace(',', '.') + " if it is a decimal comma"
+                : thousands;
     }
 
     private void refuseProductWithTen(int at) {

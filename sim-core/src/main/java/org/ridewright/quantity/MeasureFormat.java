@@ -7,7 +7,7 @@ import java.util.List;
 
 /**
  * Writes values for reports: four significant figures without trailing zeros or, where a tolerance is known, the
- * tolerance to two figures and the value to the same decimal. What is written can be read again.
+ * tolerance to at most two figures and the value to the same decimal. What is written can be read again.
  */
 final class MeasureFormat {
     private static final int FIGURES = 4;
@@ -20,7 +20,7 @@ final class MeasureFormat {
 
     static String write(Measure measure) {
         double rounded = round(BigDecimal.valueOf(measure.value()), FIGURES).doubleValue();
-        Scale scale = scaleFor(measure.kind(), Math.max(Math.abs(rounded), measure.tolerance()));
+        Scale scale = scaleFor(measure.kind(), rounded == 0 ? measure.tolerance() : Math.abs(rounded));
         BigDecimal value = BigDecimal.valueOf(measure.value() / scale.inSi());
         String unit = scale.unit().isEmpty() ? "" : " " + scale.unit();
         if (measure.tolerance() == 0) {
@@ -28,7 +28,8 @@ final class MeasureFormat {
         }
         BigDecimal tolerance = round(BigDecimal.valueOf(measure.tolerance() / scale.inSi()), TOLERANCE_FIGURES);
         BigDecimal matched = value.setScale(tolerance.scale(), RoundingMode.HALF_EVEN);
-        return plain(matched) + " ± " + plain(tolerance) + unit;
+        int decimals = decimalsNeeded(tolerance, matched);
+        return plain(matched.setScale(decimals)) + " ± " + plain(tolerance.setScale(decimals)) + unit;
     }
 
     /** Rounded to {@code figures} significant figures, padded with zeros where it has fewer. */
@@ -38,9 +39,17 @@ final class MeasureFormat {
         return rounded.signum() == 0 || missing <= 0 ? rounded : rounded.setScale(rounded.scale() + missing);
     }
 
+    /** Zeros after the point go where both numbers end in them; zeros before it stay. */
+    private static int decimalsNeeded(BigDecimal tolerance, BigDecimal value) {
+        int needed = Math.max(
+                tolerance.stripTrailingZeros().scale(),
+                value.stripTrailingZeros().scale());
+        return Math.max(needed, Math.min(tolerance.scale(), 0));
+    }
+
     private static String plain(BigDecimal number) {
         if (number.signum() == 0) {
-            return number.scale() > 0 && number.scale() < 9 ? number.toPlainString() : "0";
+            return "0";
         }
         int exponent = number.precision() - number.scale() - 1;
         if (exponent >= -6 && exponent < 9) {

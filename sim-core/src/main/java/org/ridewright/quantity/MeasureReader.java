@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -15,6 +16,7 @@ final class MeasureReader {
     private static final Pattern PROVENANCE =
             Pattern.compile("(?:(?<![/·*\\s])\\s*\\(([^()\\d]*)\\)|\\s*,\\s*([^,()\\d]*))$");
     private static final Pattern PERCENT = Pattern.compile("([^%]*[^%\\s])\\s*(?:%|percent)");
+    private static final Set<String> PERCENT_UNIT = Set.of("%", "percent");
     private static final List<Provenance> STATED = Arrays.stream(Provenance.values())
             .filter(p -> p != Provenance.NOT_STATED && p != Provenance.COMPUTED)
             .toList();
@@ -56,6 +58,11 @@ final class MeasureReader {
     }
 
     private Measure withTolerance(String amountText, String toleranceText, Provenance provenance) {
+        Matcher clause = PROVENANCE.matcher(amountText);
+        if (clause.find()) {
+            throw refusals.because(
+                    "has words between value and tolerance", clause.group().strip(), "put them at the end");
+        }
         Amount amount = AmountReader.read(amountText, refusals);
         if (toleranceText.startsWith("-")) {
             throw refusals.because(
@@ -78,7 +85,7 @@ final class MeasureReader {
 
     /** A percent tolerance as a share of the value, 0 to 1. */
     private double share(String number, Amount amount) {
-        if (amount.last().unit().equals("%")) {
+        if (PERCENT_UNIT.contains(amount.last().unit())) {
             throw refusals.because(
                     "can be read in two ways, as percent of the value or as points",
                     number + " %",
@@ -122,6 +129,9 @@ final class MeasureReader {
         Optional<String> near = Spelling.nearest(wanted, words);
         String known = "write one of " + String.join(", ", words) + ", or nothing";
         boolean ours = wanted.equals(Provenance.COMPUTED.word()) || wanted.equals(Provenance.NOT_STATED.word());
+        if (wanted.isEmpty()) {
+            throw refusals.because("has nothing where how it was come by should stand", word, known);
+        }
         String reason = ours
                 ? "says '" + wanted + "', which the program alone sets"
                 : "has '" + word.strip() + "' where how it was come by should stand";

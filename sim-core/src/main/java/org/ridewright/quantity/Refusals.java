@@ -1,5 +1,7 @@
 package org.ridewright.quantity;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -30,20 +32,26 @@ record Refusals(QuantityKind kind, String written) {
         String found = KindForms.describing(meaning)
                 .map(other -> withArticle(other.label()) + " (" + unit + ")")
                 .orElse("the unit " + unit);
-        return because(
-                "is not " + withArticle(kind.label()) + ": " + kind.label() + " expected, got " + found,
-                unit,
-                turnHint(meaning));
+        String reason = "is in another unit: " + kind.label() + " expected, got " + found;
+        return because(reason, unit, turnHint(meaning));
     }
 
     /** {@code word} is no unit known here. */
     QuantityFormatException unknownUnit(String unit, String word) {
+        List<String> ownWords = UnitTable.words().stream().filter(this::fits).toList();
+        List<String> longWords =
+                UnitTable.words().stream().filter(known -> known.length() >= 4).toList();
         String suggestion = Spelling.nearest(unit, KindForms.of(kind).units())
-                .or(() -> Spelling.nearest(word, KindForms.of(kind).units()))
-                .or(() -> Spelling.nearest(word, UnitTable.words()))
+                .or(() -> Spelling.nearest(word, ownWords))
+                .or(() -> word.length() >= 4 ? Spelling.nearest(word, longWords) : Optional.empty())
                 .map(near -> "did you mean " + near + "?")
                 .orElse("");
         return because("has an unknown unit '" + word + "'", word, suggestion);
+    }
+
+    private boolean fits(String word) {
+        List<WrittenUnit> factors = UnitTable.factors(word, kind).orElseThrow();
+        return factors.size() == 1 && factors.get(0).measures(kind);
     }
 
     private String expected() {
@@ -54,7 +62,7 @@ record Refusals(QuantityKind kind, String written) {
         if (kind == QuantityKind.FREQUENCY && meaning.angle() == 1) {
             return "divide rad/s by 2π, or °/s by 360, to get Hz";
         }
-        if (meaning.over(UnitTable.radian()).measures(kind)) {
+        if (KindForms.of(kind).angle() < 0 && meaning.over(UnitTable.radian()).measures(kind)) {
             return "it is per angle: add /rad or /deg";
         }
         return "";

@@ -15,6 +15,8 @@ final class UnitReader {
     private static final Pattern WORD = Pattern.compile("[\\p{L}]+|[°'\"%]");
     private static final Pattern POWER = Pattern.compile("\\s*\\^\\s*(-?[1-4])|([1-4])(?![\\d.])|(⁻?[¹²³⁴])");
     private static final Pattern PRODUCT = Pattern.compile("\\s*[·*.-]\\s*(?=[\\p{L}(])|\\s+(?=[\\p{L}(])");
+    private static final Pattern BEFORE_SOLIDUS = Pattern.compile("\\.?\\s*(?=/)");
+    private static final Pattern BLANKS = Pattern.compile("\\s*");
     private static final Pattern END = Pattern.compile("[.\\s]*");
     private static final String SUPERSCRIPTS = "⁰¹²³⁴";
 
@@ -71,7 +73,7 @@ final class UnitReader {
     private WrittenUnit quotient() {
         WrittenUnit unit = factor();
         while (at < text.length() && text.charAt(at) != ')') {
-            take(Pattern.compile("\\.?\\s*(?=/)"));
+            take(BEFORE_SOLIDUS);
             if (text.startsWith("/", at)) {
                 at++;
                 unit = unit.over(factor());
@@ -85,7 +87,7 @@ final class UnitReader {
     }
 
     private WrittenUnit factor() {
-        take(Pattern.compile("\\s*"));
+        take(BLANKS);
         if (text.startsWith("(", at)) {
             at++;
             WrittenUnit inner = quotient();
