@@ -111,6 +111,7 @@ final class Geometry {
 
     /** Compression between axle i and the body above it at y. */
     double[] cornerCompression(int i, double y) {
-        return combine(1, unsprungRise(i, y), -1, bodyRise(vehicle.axles().get(i).x(), y));
+        return combine(
+                1, unsprungRise(i, y), -1, bodyRise(vehicle.axles().get(i).x(), y));
     }
 }

@@ -23,7 +23,8 @@ import org.ridewright.vehicle.Vehicle;
 record LoadedBody(RigidPart front, Optional<RigidPart> rear, List<Occupant> occupants) {
 
     /** A rigid part: mass (kg), centre of mass (m), inertias about it (kg·m²). */
-    record RigidPart(double mass, double x, double y, double z, double rollInertia, double pitchInertia, double product) {}
+    record RigidPart(
+            double mass, double x, double y, double z, double rollInertia, double pitchInertia, double product) {}
 
     static LoadedBody of(Vehicle vehicle, LoadCase load) {
         BodyFigures body = BodyFigures.of(vehicle);
@@ -63,16 +64,15 @@ record LoadedBody(RigidPart front, Optional<RigidPart> rear, List<Occupant> occu
             }
         }
         addEmptySeats(vehicle, occupants, place -> part(front, rear, rearBody, place));
-        return new LoadedBody(
-                front.part(), rearBody.map(r -> rear.part()), List.copyOf(occupants));
+        return new LoadedBody(front.part(), rearBody.map(r -> rear.part()), List.copyOf(occupants));
     }
 
-    private static void addEmptySeats(
-            Vehicle vehicle, List<Occupant> occupants, Function<Place, Sum> part) {
+    private static void addEmptySeats(Vehicle vehicle, List<Occupant> occupants, Function<Place, Sum> part) {
         for (Seat seat : vehicle.seats()) {
             if (occupants.stream().noneMatch(o -> o.seat().name().equals(seat.name()))) {
-                double mass =
-                        seat.stages().stream().mapToDouble(s -> s.mass().value()).sum();
+                double mass = seat.stages().stream()
+                        .mapToDouble(s -> s.mass().value())
+                        .sum();
                 part.apply(seat.place()).addPoint(mass, seat.place());
             }
         }
@@ -80,7 +80,8 @@ record LoadedBody(RigidPart front, Optional<RigidPart> rear, List<Occupant> occu
 
     private static Sum part(Sum front, Sum rear, Optional<RearBody> rearBody, Place place) {
         return rearBody.isPresent()
-                        && place.behindFrontAxle().value() > rearBody.get().joint().value()
+                        && place.behindFrontAxle().value()
+                                > rearBody.get().joint().value()
                 ? rear
                 : front;
     }
@@ -126,14 +127,7 @@ record LoadedBody(RigidPart front, Optional<RigidPart> rear, List<Occupant> occu
             double l = outline.map(o -> o.length().value()).orElse(0.0);
             double w = outline.map(o -> o.width().value()).orElse(0.0);
             double h = outline.map(o -> o.height().value()).orElse(0.0);
-            add(
-                    mass,
-                    place.x(),
-                    place.y(),
-                    place.z(),
-                    mass * (w * w + h * h) / 12,
-                    mass * (l * l + h * h) / 12,
-                    0);
+            add(mass, place.x(), place.y(), place.z(), mass * (w * w + h * h) / 12, mass * (l * l + h * h) / 12, 0);
         }
 
         void add(double mass, double x, double y, double z, double roll, double pitch, double product) {

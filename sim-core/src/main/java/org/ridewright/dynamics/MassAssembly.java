@@ -2,8 +2,8 @@ package org.ridewright.dynamics;
 
 import java.util.List;
 import org.ridewright.dynamics.LoadedBody.RigidPart;
-import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.AxisHeight;
+import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.AxleFigures;
 import org.ridewright.vehicle.AxleKind;
 import org.ridewright.vehicle.MountHeights;
@@ -15,9 +15,9 @@ import org.ridewright.vehicle.Vehicle;
  *
  * <p>Rolling about an axis h below its centre of mass, a part adds {@code m h²} to the roll inertia and {@code −m g h} to the roll
  * stiffness. In pitch let {@code S = Σ m h} and {@code J = Σ m h²} over body and sprung occupants, h above the spring mounts. A braked body
- * pitches about the mounts and gains J. A free-rolling one pushes its undercarriage, {@code m_u* = Σ m_j + Σ J_wheel/R²}, to and
- * fro: eliminating the surge from {@code (m + m_u*) ξ̈ + S θ̈ = 0} leaves {@code J − S²/(m + m_u*)}, which for one body is
- * {@code h² m m_u*/(m + m_u*)}, and the axis lies {@code S/(m + m_u*)} above the mounts. Both gain {@code −g S} in pitch stiffness.
+ * pitches about the mounts and gains J. A free-rolling one pushes its undercarriage, {@code m_u = Σ m_j + Σ J_wheel/R²}, to and
+ * fro: eliminating the surge from {@code (m + m_u) ξ̈ + S θ̈ = 0} leaves {@code J − S²/(m + m_u)}, which for one body is
+ * {@code h² m m_u/(m + m_u)}, and the axis lies {@code S/(m + m_u)} above the mounts. Both gain {@code −g S} in pitch stiffness.
  */
 final class MassAssembly {
     private static final double G = VehicleModel.GRAVITY;
@@ -109,7 +109,8 @@ final class MassAssembly {
                 }
                 case BEAM -> {
                     addPoint(index[0], m);
-                    mass[index[1] * n + index[1]] += AxleFigures.rollInertia(axle).value();
+                    mass[index[1] * n + index[1]] +=
+                            AxleFigures.rollInertia(axle).value();
                 }
             }
         }
@@ -179,13 +180,14 @@ final class MassAssembly {
                 : start + (MountHeights.at(last).value() - start) * (x - first.x()) / (last.x() - first.x());
     }
 
-    /** {@code m_u* = Σ m_j + Σ J_wheel/R²} (kg). */
+    /** {@code m_u = Σ m_j + Σ J_wheel/R²} (kg). */
     private static double undercarriageMass(Vehicle vehicle) {
         double sum = 0;
         for (Axle axle : vehicle.axles()) {
             int wheels = Coordinates.kind(vehicle.layout(), axle) == AxleKind.SINGLE ? 1 : 2;
             double r = axle.wheel().radius();
-            sum += axle.unsprungMass().value() + wheels * axle.wheel().spinInertia().value() / (r * r);
+            sum += axle.unsprungMass().value()
+                    + wheels * axle.wheel().spinInertia().value() / (r * r);
         }
         return sum;
     }

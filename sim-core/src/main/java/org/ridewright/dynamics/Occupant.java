@@ -12,8 +12,7 @@ import org.ridewright.vehicle.Seat;
  * @param seatedMass part of the person carried at the seat (kg)
  * @param feetMass part of the person carried at the feet (kg)
  */
-record Occupant(
-        String name, String person, Seat seat, double[] stageMasses, double seatedMass, double feetMass) {
+record Occupant(String name, String person, Seat seat, double[] stageMasses, double seatedMass, double feetMass) {
     boolean sprung() {
         return stageMasses.length > 0;
     }

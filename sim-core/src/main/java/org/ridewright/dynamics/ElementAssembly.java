@@ -1,0 +1,235 @@
+package org.ridewright.dynamics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ridewright.quantity.Measure;
+import org.ridewright.suspension.ForceLaw;
+import org.ridewright.suspension.SpringLaws;
+import org.ridewright.vehicle.Attachment;
+import org.ridewright.vehicle.Axle;
+import org.ridewright.vehicle.AxleFigures;
+import org.ridewright.vehicle.AxleKind;
+import org.ridewright.vehicle.Damper;
+import org.ridewright.vehicle.Damping;
+import org.ridewright.vehicle.GappedStage;
+import org.ridewright.vehicle.Hitch;
+import org.ridewright.vehicle.Seat;
+import org.ridewright.vehicle.Spring;
+import org.ridewright.vehicle.Vehicle;
+
+/** The force elements of a vehicle: their rows and laws. */
+final class ElementAssembly {
+    private final Vehicle vehicle;
+    private final Coordinates coordinates;
+    private final Geometry geometry;
+    private final StagePlaces places;
+    private final String loadCase;
+    private final List<Element> elements = new ArrayList<>();
+    private final List<WheelPlace> wheels = new ArrayList<>();
+    private int inputs;
+
+    /**
+     * @param places where clearances were measured
+     * @param loadCase whose own measured clearances are open, so that its stages are left out
+     */
+    ElementAssembly(Vehicle vehicle, Coordinates coordinates, Geometry geometry, StagePlaces places, String loadCase) {
+        this.vehicle = vehicle;
+        this.coordinates = coordinates;
+        this.geometry = geometry;
+        this.places = places;
+        this.loadCase = loadCase;
+    }
+
+    void build(LoadedBody body, Optional<Measure> groundRate) {
+        for (int i = 0; i < vehicle.axles().size(); i++) {
+            addContacts(i, groundRate);
+        }
+        for (int i = 0; i < vehicle.axles().size(); i++) {
+            addAxle(i);
+        }
+        new ConnectionAssembly(vehicle, geometry, this).addAll();
+        addSeats(body);
+        for (Hitch hitch : vehicle.hitches()) {
+            double[] row = Geometry.combine(
+                    -1, geometry.bodyRise(hitch.place().x(), hitch.place().y()), 0, geometry.unit(0));
+            ForceLaw law = SpringLaws.withDamping(ForceLaw.spring(hitch.rate().value()), hitch.damping());
+            elements.add(new Element(hitch.name(), Element.Kind.HITCH, row, inputs++, law));
+        }
+    }
+
+    private void addContacts(int i, Optional<Measure> groundRate) {
+        Axle axle = vehicle.axles().get(i);
+        for (double y : geometry.wheelPlaces(i)) {
+            double[] rise = geometry.unsprungRise(i, y);
+            ContactFigures contact = ContactFigures.of(axle.wheel(), groundRate, effectiveMass(axle, y));
+            String name = axle.name() + " wheel" + side(y);
+            double[] row = Geometry.combine(-1, rise, 0, rise);
+            wheels.add(new WheelPlace(name, i, axle.x(), y, elements.size(), inputs, contact));
+            elements.add(new Element(
+                    name, Element.Kind.CONTACT, row, inputs++, ForceLaw.contact(contact.rate(), contact.damping())));
+        }
+    }
+
+    /** {@code 1/m_e = 1/m_j + y²/I_j} of a beam (kg); of a single wheel its mass. */
+    private double effectiveMass(Axle axle, double y) {
+        double m = axle.unsprungMass().value();
+        return switch (Coordinates.kind(vehicle.layout(), axle)) {
+            case SINGLE -> m;
+            case INDEPENDENT -> m / 2;
+            case BEAM -> 1 / (1 / m + y * y / AxleFigures.rollInertia(axle).value());
+        };
+    }
+
+    private void addAxle(int i) {
+        Axle axle = vehicle.axles().get(i);
+        for (Spring spring : axle.springs()) {
+            ForceLaw law = springLaw(spring);
+            for (double y : acrossAt(axle, spring.attachment())) {
+                String name = qualified(axle.name(), spring.name()) + side(y);
+                double[] row = scaled(spring.motionRatio(), geometry.cornerCompression(i, y));
+                addStaged(name, Element.Kind.SPRING, row, law, spring.stages());
+            }
+        }
+        for (Damper damper : axle.dampers()) {
+            ForceLaw law = SpringLaws.damper(damper);
+            for (double y : acrossAt(axle, damper.attachment())) {
+                String name = qualified(axle.name(), damper.name()) + side(y);
+                double[] row = scaled(damper.motionRatio(), geometry.cornerCompression(i, y));
+                elements.add(new Element(name, Element.Kind.DAMPER, row, -1, law));
+            }
+        }
+        if (axle.antiRollBar().isPresent() && coordinates.roll() >= 0 && kind(axle) != AxleKind.SINGLE) {
+            double[] row = Geometry.combine(1, geometry.unsprungRoll(i), -1, geometry.bodyRoll(axle.x()));
+            elements.add(new Element(
+                    axle.name() + " anti-roll bar",
+                    Element.Kind.ANTI_ROLL_BAR,
+                    row,
+                    -1,
+                    ForceLaw.spring(axle.antiRollBar().get().value())));
+        }
+    }
+
+    private AxleKind kind(Axle axle) {
+        return Coordinates.kind(vehicle.layout(), axle);
+    }
+
+    /** Elastic law, damping and friction; helpers and stops follow for each element. */
+    static ForceLaw springLaw(Spring spring) {
+        ForceLaw law = SpringLaws.withDamping(SpringLaws.elastic(spring.kind(), spring.elasticity()), spring.damping());
+        return SpringLaws.withFriction(law, spring.friction());
+    }
+
+    /** Adds an element after placing its gapped stages. */
+    void addStaged(String name, Element.Kind kind, double[] row, ForceLaw law, List<GappedStage> stages) {
+        ForceLaw staged = law;
+        for (GappedStage stage : stages) {
+            double base = 0;
+            if (stage.measuredAt().isPresent()) {
+                String measured = stage.measuredAt().get();
+                OptionalDouble known = places.at(measured, name);
+                if (known.isEmpty()) {
+                    continue;
+                }
+                base = known.getAsDouble();
+            }
+            int side = stage.kind() == GappedStage.Kind.DROOP_STOP ? -1 : 1;
+            staged = SpringLaws.withStage(
+                    staged,
+                    stage.rate().value(),
+                    base + side * stage.clearance().value(),
+                    side);
+        }
+        elements.add(new Element(name, kind, row, -1, checkedFriction(name, staged)));
+    }
+
+    private static ForceLaw checkedFriction(String name, ForceLaw law) {
+        double needed = law.friction().share() * law.greatestRate();
+        if (law.friction().lockedRate() > 0 && !(law.friction().lockedRate() > needed)) {
+            throw new RideException("'" + name + "': the locked rate, "
+                    + law.friction().lockedRate()
+                    + " N/m, must exceed the friction's share of load times the rate with helpers and stops, " + needed
+                    + " N/m; give a higher locked rate");
+        }
+        return law;
+    }
+
+    private void addSeats(LoadedBody body) {
+        List<Occupant> sprung = VehicleModel.sprung(body);
+        for (int o = 0; o < sprung.size(); o++) {
+            Occupant occupant = sprung.get(o);
+            Seat seat = occupant.seat();
+            double[] below = geometry.bodyRise(seat.place().x(), seat.place().y());
+            for (int i = 0; i < seat.stages().size(); i++) {
+                Seat.SeatStage stage = seat.stages().get(i);
+                double[] above = geometry.unit(coordinates.occupant(o)[i]);
+                double k = stage.rate().value();
+                double d = damping(stage.damping(), k, occupant.massAbove(i));
+                ForceLaw law = i == occupant.cushionStage()
+                        ? ForceLaw.contact(k, d)
+                        : ForceLaw.spring(k).withDamping(d);
+                String name = seat.name() + (seat.stages().size() == 1 ? " cushion" : " stage " + (i + 1));
+                elements.add(new Element(name, Element.Kind.SEAT, Geometry.combine(1, below, -1, above), -1, law));
+                below = above;
+            }
+        }
+    }
+
+    private static double damping(Damping damping, double rate, double m) {
+        if (damping instanceof Damping.Coefficient d) {
+            return d.value().value();
+        } else if (damping instanceof Damping.Ratio ratio) {
+            return 2 * ratio.value().value() * Math.sqrt(rate * m);
+        }
+        return 0;
+    }
+
+    /** Adds an element as it is. */
+    void add(Element element) {
+        elements.add(element);
+    }
+
+    /** y of each spring or damper of an attachment. */
+    double[] acrossAt(Axle axle, Attachment attachment) {
+        double half = kind(axle) == AxleKind.SINGLE
+                ? 0
+                : kind(axle) == AxleKind.INDEPENDENT
+                        ? axle.track().orElseThrow().value() / 2
+                        : attachment.apart().map(a -> a.value() / 2).orElse(0.0);
+        if (kind(axle) == AxleKind.SINGLE) {
+            return new double[] {0};
+        }
+        return switch (attachment.position()) {
+            case CENTRE -> new double[] {0};
+            case LEFT -> new double[] {half};
+            case RIGHT -> new double[] {-half};
+            case PAIR -> new double[] {half, -half};
+        };
+    }
+
+    private static double[] scaled(Optional<Measure> ratio, double[] row) {
+        double r = ratio.map(Measure::value).orElse(1.0);
+        return Geometry.combine(r, row, 0, row);
+    }
+
+    static String side(double y) {
+        return y > 0 ? " left" : y < 0 ? " right" : "";
+    }
+
+    private static String qualified(String axle, String part) {
+        return part.startsWith(axle) ? part : axle + " " + part;
+    }
+
+    List<Element> elements() {
+        return elements;
+    }
+
+    List<WheelPlace> wheels() {
+        return wheels;
+    }
+
+    int inputs() {
+        return inputs;
+    }
+}

@@ -1,0 +1,250 @@
+package org.ridewright.dynamics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.ridewright.quantity.Measure;
+import org.ridewright.vehicle.Connection;
+import org.ridewright.vehicle.GappedStage;
+import org.ridewright.vehicle.LoadCase;
+import org.ridewright.vehicle.Place;
+import org.ridewright.vehicle.Spring;
+import org.ridewright.vehicle.Vehicle;
+
+/** A vehicle under one load case as equations of motion, with the places where it is read off; immutable. */
+public final class VehicleModel {
+    /** Standard acceleration of free fall (m/s²), exact by definition (CGPM 1901). */
+    public static final double GRAVITY = 9.80665;
+
+    private static final double GREATEST_COMPRESSION = 1.0;
+    private static final double GREATEST_TILT = 0.2;
+    private static final int MOST_PASSES = 60;
+
+    private final Vehicle vehicle;
+    private final LoadCase loadCase;
+    private final LoadedBody body;
+    private final Coordinates coordinates;
+    private final Geometry geometry;
+    private final MassAssembly masses;
+    private final Equations equations;
+    private final List<WheelPlace> wheels;
+    private final List<SeatPlace> seats;
+    private final StaticState rest;
+
+    private VehicleModel(
+            Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked, StagePlaces places) {
+        this.vehicle = vehicle;
+        this.loadCase = loadCase;
+        body = LoadedBody.of(vehicle, loadCase);
+        coordinates = new Coordinates(vehicle, sprung(body));
+        geometry = new Geometry(vehicle, coordinates, body);
+        masses = new MassAssembly(vehicle, coordinates, geometry, body, braked);
+        ElementAssembly elements = new ElementAssembly(vehicle, coordinates, geometry, places, loadCase.name());
+        elements.build(body, groundRate);
+        equations = masses.equations(elements.elements(), elements.inputs());
+        wheels = List.copyOf(elements.wheels());
+        seats = seatPlaces();
+        rest = StaticEquilibrium.solve(equations, new double[equations.inputs()], 0);
+    }
+
+    /**
+     * Assembles the equations for one load case and finds its position of rest.
+     *
+     * @param groundRate of the ground under the wheels (N/m), absent if unyielding
+     * @param braked whether the wheels are held by the brake, which changes what the body pitches about
+     * @throws RideException if the vehicle cannot stand as described
+     */
+    public static VehicleModel assemble(
+            Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked) {
+        VehicleModel model = new VehicleModel(vehicle, loadCase, groundRate, braked, stagePlaces(vehicle));
+        model.checkRest();
+        return model;
+    }
+
+    /** Clearances measured at load cases, found by standing each such load case with its own stages open. */
+    private static StagePlaces stagePlaces(Vehicle vehicle) {
+        StagePlaces places = new StagePlaces();
+        List<String> measured = measuredLoadCases(vehicle);
+        for (int pass = 0; pass < MOST_PASSES && !measured.isEmpty(); pass++) {
+            double moved = 0;
+            for (String name : measured) {
+                LoadCase load = vehicle.loadCase(name)
+                        .orElseThrow(() -> new IllegalArgumentException("no load case named '" + name + "'"));
+                VehicleModel standing = new VehicleModel(vehicle, load, Optional.empty(), false, places);
+                for (int e = 0; e < standing.equations.elements().size(); e++) {
+                    moved = Math.max(
+                            moved,
+                            places.put(
+                                    name,
+                                    standing.equations.elements().get(e).name(),
+                                    standing.rest.compression()[e]));
+                }
+            }
+            if (moved < 1e-12) {
+                return places;
+            }
+        }
+        if (!measured.isEmpty()) {
+            throw new RideException("the clearances measured with load aboard contradict one another: "
+                    + "no position of the helpers and stops fits all of them");
+        }
+        return places;
+    }
+
+    private static List<String> measuredLoadCases(Vehicle vehicle) {
+        List<GappedStage> stages = new ArrayList<>();
+        vehicle.axles().stream()
+                .flatMap(a -> a.springs().stream())
+                .map(Spring::stages)
+                .forEach(stages::addAll);
+        for (var connection : vehicle.connections()) {
+            if (connection instanceof Connection.SideSpring side) {
+                side.tips().forEach(t -> stages.addAll(t.stages()));
+            } else if (connection instanceof Connection.Interconnection sum) {
+                stages.addAll(sum.stages());
+            }
+        }
+        return stages.stream().flatMap(s -> s.measuredAt().stream()).distinct().toList();
+    }
+
+    private void checkRest() {
+        for (int i : new int[] {coordinates.roll(), coordinates.pitch()}) {
+            if (i >= 0 && Math.abs(rest.q()[i]) > GREATEST_TILT) {
+                throw new RideException(String.format(
+                        Locale.ROOT,
+                        "'%s', load case '%s': standing still, %s is %.3f rad; expected at most %.1f rad. "
+                                + "Check the springs' rates and where the load lies",
+                        vehicle.name(),
+                        loadCase.name(),
+                        coordinates.names().get(i),
+                        rest.q()[i],
+                        GREATEST_TILT));
+            }
+        }
+        for (int e = 0; e < equations.elements().size(); e++) {
+            Element element = equations.elements().get(e);
+            if (element.kind() == Element.Kind.SPRING && rest.compression()[e] > GREATEST_COMPRESSION) {
+                throw new RideException(String.format(
+                        Locale.ROOT,
+                        "'%s', load case '%s': the vehicle falls through its springs: '%s' is compressed by %.2f m standing "
+                                + "still; expected at most %.1f m. Check its rate and its unit",
+                        vehicle.name(),
+                        loadCase.name(),
+                        element.name(),
+                        rest.compression()[e],
+                        GREATEST_COMPRESSION));
+            }
+        }
+    }
+
+    static List<Occupant> sprung(LoadedBody body) {
+        return body.occupants().stream().filter(Occupant::sprung).toList();
+    }
+
+    private List<SeatPlace> seatPlaces() {
+        List<SeatPlace> result = new ArrayList<>();
+        List<Occupant> sprung = sprung(body);
+        for (Occupant occupant : body.occupants()) {
+            Place place = occupant.seat().place();
+            if (!occupant.sprung()) {
+                result.add(
+                        new SeatPlace(occupant.person(), occupant.seat(), geometry.bodyRise(place.x(), place.y()), -1));
+                continue;
+            }
+            int stage = occupant.cushionStage();
+            double[] row = geometry.unit(coordinates.occupant(sprung.indexOf(occupant))[stage]);
+            int element = -1;
+            for (int e = 0; e < equations.elements().size(); e++) {
+                Element candidate = equations.elements().get(e);
+                if (candidate.kind() == Element.Kind.SEAT
+                        && candidate.law().pushesOnly()
+                        && candidate.name().startsWith(occupant.seat().name())
+                        && candidate.row()[coordinates.occupant(sprung.indexOf(occupant))[stage]] == -1) {
+                    element = e;
+                }
+            }
+            result.add(new SeatPlace(occupant.person(), occupant.seat(), row, element));
+        }
+        return List.copyOf(result);
+    }
+
+    /** Rows of the motion at a point of the body. */
+    public PointMotion motionAt(Place place) {
+        double x = place.x();
+        double z = place.z();
+        int n = coordinates.size();
+        double[] longitudinal = new double[n];
+        double[] longitudinalTilt = new double[n];
+        if (coordinates.pitch() >= 0) {
+            longitudinal[coordinates.pitch()] = z - masses.pitchAxisHeight();
+            longitudinalTilt[coordinates.pitch()] = -GRAVITY;
+        }
+        double[] roll = geometry.bodyRoll(x);
+        double[] lateral = Geometry.combine(-(z - masses.rollAxisHeight(x)), roll, 0, roll);
+        double[] lateralTilt = Geometry.combine(GRAVITY, roll, 0, roll);
+        return new PointMotion(geometry.bodyRise(x, place.y()), longitudinal, longitudinalTilt, lateral, lateralTilt);
+    }
+
+    /** The description. */
+    public Vehicle vehicle() {
+        return vehicle;
+    }
+
+    /** Who and what is aboard. */
+    public LoadCase loadCase() {
+        return loadCase;
+    }
+
+    /** Names and indices of the coordinates. */
+    public Coordinates coordinates() {
+        return coordinates;
+    }
+
+    /** Equations of motion. */
+    public Equations equations() {
+        return equations;
+    }
+
+    /** Wheels, front to rear, left before right. */
+    public List<WheelPlace> wheels() {
+        return wheels;
+    }
+
+    /** Occupied seats. */
+    public List<SeatPlace> seats() {
+        return seats;
+    }
+
+    /** Position of rest without friction forces. */
+    public StaticState rest() {
+        return rest;
+    }
+
+    /** Mass of the sprung body with its rigid load (kg). */
+    public double sprungMass() {
+        return body.mass();
+    }
+
+    /** Centre of mass of the sprung body with its rigid load. */
+    public Place centreOfMass() {
+        return Place.of(-body.x(), body.y(), body.z());
+    }
+
+    /** Total mass on wheels and hitches (kg). */
+    public double totalMass() {
+        double sum = body.mass();
+        for (Occupant occupant : sprung(body)) {
+            sum += occupant.massAbove(0);
+        }
+        return sum
+                + vehicle.axles().stream()
+                        .mapToDouble(a -> a.unsprungMass().value())
+                        .sum();
+    }
+
+    /** Height of the axis about which the body pitches (m). */
+    public double pitchAxisHeight() {
+        return masses.pitchAxisHeight();
+    }
+}

@@ -1,0 +1,156 @@
+package org.ridewright.math;
+
+/**
+ * Finds where a polynomial that starts positive first becomes negative, without missing any crossing.
+ *
+ * <p>On the unit interval a polynomial lies within the hull of its Bernstein coefficients, and has no more roots than they have changes
+ * of sign (Descartes' rule in Bernstein form). Intervals are halved until the leftmost one with a change has exactly one; there
+ * Newton's method, kept inside a bracket, refines the root to round-off. Crossings closer together than 2⁻⁴⁰ of the interval count as
+ * none: between them the polynomial is negative by less than round-off.
+ *
+ * <p>Holds work arrays and belongs to one thread. Source: Farouki and Rajan, Computer Aided Geometric Design 4 (1987) 191 (from
+ * memory).
+ */
+public final class FirstCrossing {
+    private static final int DEEPEST = 40;
+
+    private final double[][] hulls;
+    private final double[][] binomials;
+
+    /**
+     * @param greatestDegree of the polynomials to come
+     */
+    public FirstCrossing(int greatestDegree) {
+        hulls = new double[DEEPEST + 2][greatestDegree + 1];
+        binomials = new double[greatestDegree + 1][greatestDegree + 1];
+        for (int n = 0; n <= greatestDegree; n++) {
+            binomials[n][0] = 1;
+            for (int k = 1; k <= n; k++) {
+                binomials[n][k] = binomials[n][k - 1] * (n - k + 1) / k;
+            }
+        }
+    }
+
+    /**
+     * First crossing from positive to negative in (0, end].
+     *
+     * @param a coefficients, lowest power first, {@code a[0] > 0}; not modified
+     * @param degree highest power used
+     * @param end right end of the interval, > 0
+     * @return the place of the crossing, or NaN if there is none
+     */
+    public double find(double[] a, int degree, double end) {
+        double least = a[0];
+        double power = 1;
+        for (int k = 1; k <= degree; k++) {
+            power *= end;
+            least += Math.min(0, a[k] * power);
+        }
+        if (least > 0) {
+            return Double.NaN;
+        }
+        int n = degree;
+        while (n > 0 && a[n] == 0) {
+            n--;
+        }
+        double[] b = hulls[0];
+        power = 1;
+        for (int k = 0; k <= n; k++) {
+            b[k] = a[k] * power / binomials[n][k];
+            power *= end;
+        }
+        for (int pass = 1; pass <= n; pass++) {
+            for (int j = n; j >= pass; j--) {
+                b[j] += b[j - 1];
+            }
+        }
+        return search(a, n, 0, 0, end);
+    }
+
+    private double search(double[] a, int n, int depth, double from, double to) {
+        double[] b = hulls[depth];
+        int changes = changes(b, n);
+        if (changes == 0) {
+            return b[0] < 0 ? from : Double.NaN;
+        }
+        if (changes == 1) {
+            return b[0] > 0 || b[n] < 0 ? refine(a, n, from, to) : Double.NaN;
+        }
+        if (depth == DEEPEST) {
+            return b[n] < 0 ? to : Double.NaN;
+        }
+        double middle = 0.5 * (from + to);
+        double[] right = hulls[depth + 1];
+        System.arraycopy(b, 0, right, 0, n + 1);
+        splitLeft(right, n);
+        double found = search(a, n, depth + 1, from, middle);
+        if (!Double.isNaN(found)) {
+            return found;
+        }
+        right = hulls[depth + 1];
+        System.arraycopy(b, 0, right, 0, n + 1);
+        splitRight(right, n);
+        return search(a, n, depth + 1, middle, to);
+    }
+
+    private static int changes(double[] b, int n) {
+        int count = 0;
+        boolean positive = b[0] >= 0;
+        for (int i = 1; i <= n; i++) {
+            boolean sign = b[i] == 0 ? positive : b[i] > 0;
+            if (sign != positive) {
+                count++;
+                positive = sign;
+            }
+        }
+        return count;
+    }
+
+    /** De Casteljau at one half; keeps the left half. */
+    private static void splitLeft(double[] b, int n) {
+        for (int pass = 1; pass <= n; pass++) {
+            for (int j = n; j >= pass; j--) {
+                b[j] = 0.5 * (b[j] + b[j - 1]);
+            }
+        }
+    }
+
+    /** De Casteljau at one half; keeps the right half. */
+    private static void splitRight(double[] b, int n) {
+        for (int pass = 1; pass <= n; pass++) {
+            for (int j = 0; j <= n - pass; j++) {
+                b[j] = 0.5 * (b[j] + b[j + 1]);
+            }
+        }
+    }
+
+    private static double refine(double[] a, int n, double from, double to) {
+        double low = from;
+        double high = to;
+        double x = 0.5 * (low + high);
+        for (int i = 0; i < 80; i++) {
+            double value = a[n];
+            double slope = 0;
+            for (int k = n - 1; k >= 0; k--) {
+                slope = slope * x + value;
+                value = value * x + a[k];
+            }
+            if (value > 0) {
+                low = x;
+            } else if (value < 0) {
+                high = x;
+            } else {
+                return x;
+            }
+            double next = x - value / slope;
+            if (!(next > low && next < high)) {
+                next = 0.5 * (low + high);
+            }
+            if (Math.abs(next - x) <= 1e-16 * Math.abs(x) || next == low || next == high) {
+                return next;
+            }
+            x = next;
+        }
+        return x;
+    }
+}

@@ -1,0 +1,173 @@
+package org.ridewright.solver;
+
+import java.util.List;
+import org.ridewright.dynamics.Element;
+import org.ridewright.dynamics.Equations;
+import org.ridewright.suspension.ForceLaw;
+import org.ridewright.suspension.FrictionLaw;
+import org.ridewright.suspension.GasLaw;
+
+/** Equations and laws laid out in arrays for the inner loops; immutable after construction. */
+final class FlatLaws {
+    /** Round-off allowed in a compression (m). */
+    static final double SLACK_COMPRESSION = 1e-13;
+    /** Round-off allowed in a speed of compression (m/s). */
+    static final double SLACK_SPEED = 1e-13;
+
+    final Equations equations;
+    final int n;
+    final int ne;
+    final double[] row;
+    final double[] w;
+    final double[] freeFall;
+    final double[] gravity;
+    final boolean gravityPresent;
+    final int[] input;
+    final double[] offset;
+    final double[] rate;
+    final double[] damping;
+    final boolean[] pushes;
+    final boolean[] damped;
+    final int[] stageFrom;
+    final double[] stageSlope;
+    final double[] stageAt;
+    final int[] stageSide;
+    final int[] stageElement;
+    final int[] speedFrom;
+    final double[] speedSlope;
+    final double[] speedAt;
+    final int[] speedSide;
+    final int[] speedElement;
+    final int[] sliderFrom;
+    final double[] sliderShare;
+    final double[] sliderRate;
+    final int[] sliderElement;
+    final double[] mu;
+    final double[] constant;
+    final double[] envelope;
+    final GasLaw[] gas;
+    final double[] slackForce;
+
+    FlatLaws(Equations equations) {
+        this.equations = equations;
+        n = equations.size();
+        List<Element> elements = equations.elements();
+        ne = elements.size();
+        row = new double[ne * n];
+        w = new double[ne * n];
+        input = new int[ne];
+        offset = new double[ne];
+        rate = new double[ne];
+        damping = new double[ne];
+        pushes = new boolean[ne];
+        damped = new boolean[ne];
+        mu = new double[ne];
+        constant = new double[ne];
+        envelope = new double[ne];
+        gas = new GasLaw[ne];
+        slackForce = new double[ne];
+        stageFrom = new int[ne + 1];
+        speedFrom = new int[ne + 1];
+        sliderFrom = new int[ne + 1];
+        for (int e = 0; e < ne; e++) {
+            ForceLaw law = elements.get(e).law();
+            stageFrom[e + 1] = stageFrom[e] + law.stages().count();
+            speedFrom[e + 1] = speedFrom[e] + law.speedStages().count();
+            sliderFrom[e + 1] = sliderFrom[e] + law.friction().states();
+        }
+        stageSlope = new double[stageFrom[ne]];
+        stageAt = new double[stageFrom[ne]];
+        stageSide = new int[stageFrom[ne]];
+        stageElement = new int[stageFrom[ne]];
+        speedSlope = new double[speedFrom[ne]];
+        speedAt = new double[speedFrom[ne]];
+        speedSide = new int[speedFrom[ne]];
+        speedElement = new int[speedFrom[ne]];
+        sliderShare = new double[sliderFrom[ne]];
+        sliderRate = new double[sliderFrom[ne]];
+        sliderElement = new int[sliderFrom[ne]];
+        freeFall = new double[n];
+        gravity = new double[n * n];
+        double weight = 0;
+        for (int i = 0; i < n; i++) {
+            weight = Math.max(weight, Math.abs(equations.gravityForce(i)));
+        }
+        for (int e = 0; e < ne; e++) {
+            fill(e, elements.get(e), weight);
+        }
+        gravityPresent = fillGravity();
+    }
+
+    private void fill(int e, Element element, double weight) {
+        ForceLaw law = element.law();
+        FrictionLaw friction = law.friction();
+        System.arraycopy(element.row(), 0, row, e * n, n);
+        for (int i = 0; i < n; i++) {
+            double sum = 0;
+            for (int j = 0; j < n; j++) {
+                sum -= equations.inverseMass(i, j) * element.row()[j];
+            }
+            w[e * n + i] = sum;
+        }
+        input[e] = element.input();
+        offset[e] = law.offset();
+        rate[e] = law.rate();
+        damping[e] = law.damping();
+        pushes[e] = law.pushesOnly();
+        damped[e] = law.damping() != 0 || law.speedStages().count() > 0;
+        mu[e] = friction.share();
+        constant[e] = friction.constant();
+        envelope[e] = friction.envelopeLength();
+        gas[e] = law.gas().orElse(null);
+        for (int p = 0; p < law.stages().count(); p++) {
+            int at = stageFrom[e] + p;
+            stageSlope[at] = law.stages().slope(p);
+            stageAt[at] = law.stages().at(p);
+            stageSide[at] = law.stages().side(p);
+            stageElement[at] = e;
+        }
+        double greatestDamping = Math.abs(law.damping());
+        for (int p = 0; p < law.speedStages().count(); p++) {
+            int at = speedFrom[e] + p;
+            speedSlope[at] = law.speedStages().slope(p);
+            speedAt[at] = law.speedStages().at(p);
+            speedSide[at] = law.speedStages().side(p);
+            speedElement[at] = e;
+            greatestDamping += Math.abs(law.speedStages().slope(p));
+        }
+        double[] shares = friction.limitShares();
+        double[] rates = friction.lockedRates();
+        for (int j = 0; j < shares.length; j++) {
+            sliderShare[sliderFrom[e] + j] = shares[j];
+            sliderRate[sliderFrom[e] + j] = rates[j];
+            sliderElement[sliderFrom[e] + j] = e;
+        }
+        slackForce[e] = 1e-14 * weight
+                + SLACK_COMPRESSION * (Math.abs(law.greatestRate()) + friction.lockedRate())
+                + SLACK_SPEED * greatestDamping;
+    }
+
+    private boolean fillGravity() {
+        boolean present = false;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                freeFall[i] -= equations.inverseMass(i, j) * equations.gravityForce(j);
+                double sum = 0;
+                for (int k = 0; k < n; k++) {
+                    sum -= equations.inverseMass(i, k) * equations.gravityStiffness(k, j);
+                }
+                gravity[i * n + j] = sum;
+                present |= sum != 0;
+            }
+        }
+        return present;
+    }
+
+    String name(int element) {
+        return equations.elements().get(element).name();
+    }
+
+    int sliders() {
+        return sliderElement.length;
+    }
+}

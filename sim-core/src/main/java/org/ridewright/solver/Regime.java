@@ -1,0 +1,98 @@
+package org.ridewright.solver;
+
+import java.util.Arrays;
+
+/** Which piece each law is on; mutable, one per run. */
+final class Regime {
+    static final byte LOCKED = 0;
+    static final byte UP = 1;
+    static final byte DOWN = -1;
+
+    static final byte TOUCHING = 1;
+    static final byte LIFTING = 0;
+    static final byte APART = -1;
+
+    private final FlatLaws laws;
+    final boolean[] stageOn;
+    final boolean[] speedOn;
+    /** Whether f_e > 0, so that friction grows with load. */
+    final boolean[] loaded;
+
+    final byte[] slider;
+    /** Sense of travel for an exponential envelope. */
+    final byte[] sense;
+
+    final byte[] contact;
+
+    /** Straight law in force on the present pieces: {@code f_e = elasticOffset + elasticRate c}, f_d likewise. */
+    final double[] elasticOffset;
+
+    final double[] elasticRate;
+    final double[] dampingOffset;
+    final double[] dampingRate;
+
+    Regime(FlatLaws laws) {
+        this.laws = laws;
+        stageOn = new boolean[laws.stageSlope.length];
+        speedOn = new boolean[laws.speedSlope.length];
+        loaded = new boolean[laws.ne];
+        sense = new byte[laws.ne];
+        contact = new byte[laws.ne];
+        slider = new byte[laws.sliders()];
+        elasticOffset = new double[laws.ne];
+        elasticRate = new double[laws.ne];
+        dampingOffset = new double[laws.ne];
+        dampingRate = new double[laws.ne];
+    }
+
+    /** The regime that holds at given compressions and their speeds, every slider locked. */
+    void classify(double[] c, double[] speed) {
+        for (int e = 0; e < laws.ne; e++) {
+            for (int p = laws.stageFrom[e]; p < laws.stageFrom[e + 1]; p++) {
+                stageOn[p] = laws.stageSide[p] * (c[e] - laws.stageAt[p]) > 0;
+            }
+            for (int p = laws.speedFrom[e]; p < laws.speedFrom[e + 1]; p++) {
+                speedOn[p] = laws.speedSide[p] * (speed[e] - laws.speedAt[p]) > 0;
+            }
+            refresh(e);
+            double elastic = elasticOffset[e] + elasticRate[e] * c[e];
+            if (laws.gas[e] != null) {
+                elastic += laws.gas[e].force(c[e]);
+            }
+            loaded[e] = elastic > 0;
+            double force = elastic + dampingOffset[e] + dampingRate[e] * speed[e];
+            contact[e] = c[e] > 0 ? (force > 0 ? TOUCHING : LIFTING) : APART;
+            sense[e] = (byte) (speed[e] < 0 ? -1 : 1);
+        }
+        Arrays.fill(slider, LOCKED);
+    }
+
+    /** Works out the straight law of element e on its present pieces. */
+    void refresh(int e) {
+        double f0 = laws.offset[e];
+        double k = laws.rate[e];
+        for (int p = laws.stageFrom[e]; p < laws.stageFrom[e + 1]; p++) {
+            if (stageOn[p]) {
+                k += laws.stageSlope[p];
+                f0 -= laws.stageSlope[p] * laws.stageAt[p];
+            }
+        }
+        elasticOffset[e] = f0;
+        elasticRate[e] = k;
+        double d0 = 0;
+        double d = laws.damping[e];
+        for (int p = laws.speedFrom[e]; p < laws.speedFrom[e + 1]; p++) {
+            if (speedOn[p]) {
+                d += laws.speedSlope[p];
+                d0 -= laws.speedSlope[p] * laws.speedAt[p];
+            }
+        }
+        dampingOffset[e] = d0;
+        dampingRate[e] = d;
+    }
+
+    /** Whether the element passes on its force: always, but for one that only pushes and is off. */
+    boolean acts(int e) {
+        return !laws.pushes[e] || contact[e] == TOUCHING;
+    }
+}

@@ -1,0 +1,120 @@
+package org.ridewright.solver;
+
+/**
+ * One step of a run, on which every quantity is a polynomial in τ = (t − start)/h from 0 to {@link #end()}. A view into the solver's work
+ * arrays: valid during the call that hands it over.
+ */
+public final class Step {
+    private final FlatLaws laws;
+    private final TaylorSeries series;
+    private final Regime regime;
+    private double start;
+    private double end;
+
+    Step(FlatLaws laws, TaylorSeries series, Regime regime) {
+        this.laws = laws;
+        this.series = series;
+        this.regime = regime;
+    }
+
+    void set(double newStart, double newEnd) {
+        start = newStart;
+        end = newEnd;
+    }
+
+    /** Time at τ = 0 (s). */
+    public double start() {
+        return start;
+    }
+
+    /** Time that passes while τ runs from 0 to 1 (s). */
+    public double h() {
+        return series.h();
+    }
+
+    /** τ at which the step ends, at most 1. */
+    public double end() {
+        return end;
+    }
+
+    /** Length of the step (s). */
+    public double duration() {
+        return end * series.h();
+    }
+
+    /** Highest power of the polynomials. */
+    public int degree() {
+        return series.order();
+    }
+
+    /** Adds {@code factor × q̈_i} to out. */
+    public void addAcceleration(int coordinate, double factor, double[] out) {
+        add(series.a, laws.n, coordinate, factor, out);
+    }
+
+    /** Adds {@code factor × v_i} to out. */
+    public void addVelocity(int coordinate, double factor, double[] out) {
+        add(series.v, laws.n, coordinate, factor, out);
+    }
+
+    /** Adds {@code factor × q_i}, from the free state, to out. */
+    public void addDisplacement(int coordinate, double factor, double[] out) {
+        add(series.q, laws.n, coordinate, factor, out);
+    }
+
+    /** Adds {@code factor × c_e} to out. */
+    public void addCompression(int element, double factor, double[] out) {
+        add(series.c, laws.ne, element, factor, out);
+    }
+
+    /** Adds {@code factor × f_e} to out. */
+    public void addForce(int element, double factor, double[] out) {
+        add(series.force, laws.ne, element, factor, out);
+    }
+
+    /** Adds {@code factor × Σ s} of the element's friction states to out. */
+    public void addFriction(int element, double factor, double[] out) {
+        for (int j = laws.sliderFrom[element]; j < laws.sliderFrom[element + 1]; j++) {
+            add(series.s, laws.sliders(), j, factor, out);
+        }
+    }
+
+    /** Adds {@code factor × u̇} of a height to out. */
+    public void addHeightSpeed(int input, double factor, double[] out) {
+        int inputs = laws.equations.inputs();
+        for (int k = 0; k <= series.order(); k++) {
+            out[k] += factor * (k + 1) * series.u[(k + 1) * inputs + input] / series.h();
+        }
+    }
+
+    /** Adds {@code factor × u} of a height to out. */
+    public void addHeight(int input, double factor, double[] out) {
+        add(series.u, laws.equations.inputs(), input, factor, out);
+    }
+
+    private void add(double[] x, int width, int index, double factor, double[] out) {
+        for (int k = 0; k <= series.order(); k++) {
+            out[k] += factor * x[k * width + index];
+        }
+    }
+
+    /** Whether an element that only pushes is off during this step. */
+    public boolean isOff(int element) {
+        return !regime.acts(element);
+    }
+
+    /** Whether every friction state of the element is locked during this step. */
+    public boolean isLocked(int element) {
+        for (int j = laws.sliderFrom[element]; j < laws.sliderFrom[element + 1]; j++) {
+            if (regime.slider[j] != Regime.LOCKED) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether a gapped stage of the element acts during this step. */
+    public boolean isStageOn(int element, int stage) {
+        return regime.stageOn[laws.stageFrom[element] + stage];
+    }
+}
