@@ -1,7 +1,5 @@
 package org.ridewright.math;
 
-import java.util.Arrays;
-
 /**
  * The mean of a piecewise polynomial over a window that moves along it, itself a piecewise polynomial one degree higher.
  *
@@ -69,22 +67,12 @@ public final class MovingMean {
         return (integralTo(pieceAhead, x + a) - integralTo(pieceBehind, x - a)) / (2 * a);
     }
 
-    /** Joints of p shifted both ways, sorted; those nearer than round-off are one. */
     private double[] ends() {
-        int n = p.pieces() + 1;
-        double[] all = new double[2 * n];
-        for (int i = 0; i < n; i++) {
-            all[i] = p.joint(i) - a;
-            all[n + i] = p.joint(i) + a;
+        double[] joints = new double[p.pieces() + 1];
+        for (int i = 0; i < joints.length; i++) {
+            joints[i] = p.joint(i);
         }
-        Arrays.sort(all);
-        int kept = 1;
-        for (int i = 1; i < all.length; i++) {
-            if (all[i] - all[kept - 1] > PieceCollector.SHORTEST * Math.max(1, Math.abs(all[i]))) {
-                all[kept++] = all[i];
-            }
-        }
-        return Arrays.copyOf(all, kept);
+        return ShiftedJoints.of(joints, a);
     }
 
     /** Integral from the first joint to x, which lies on the given piece or at its end. */

@@ -21,6 +21,9 @@ final class ProfileSum {
     }
 
     RoadProfile build() {
+        if (profiles.size() == 1) {
+            return profiles.get(0);
+        }
         double[] joints = joints();
         double[] ahead = heightsAhead();
         List<RoadProfile> underway = new ArrayList<>();
@@ -40,7 +43,7 @@ final class ProfileSum {
                     passed += profile.heightAfter();
                     underway.remove(k--);
                 } else {
-                    sections.add(profile.sectionAt(middle));
+                    sections.add(profile.sectionOrLevel(profile.sectionNumberAt(middle)));
                 }
             }
             sections.add(Section.level(passed + ahead[started]));

@@ -2,6 +2,7 @@ package org.ridewright.road;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.ridewright.math.PiecewisePolynomial;
 
 /**
@@ -15,6 +16,7 @@ public final class RoadProfile {
     private final Section[] sections;
     private final double before;
     private final double after;
+    private final Optional<PiecewisePolynomial> polynomial;
 
     /**
      * @param joints increasing stations (m), one more than sections; none for a level road; not copied
@@ -27,6 +29,20 @@ public final class RoadProfile {
         this.sections = sections;
         this.before = before;
         this.after = after;
+        this.polynomial = Optional.empty();
+    }
+
+    private RoadProfile(double[] joints, Section[] sections, PiecewisePolynomial height) {
+        this.joints = joints;
+        this.sections = sections;
+        this.before = height.valueBefore();
+        this.after = height.valueAfter();
+        this.polynomial = Optional.of(height);
+    }
+
+    /** The piecewise polynomial that the profile was given as, if it was. */
+    public Optional<PiecewisePolynomial> polynomial() {
+        return polynomial;
     }
 
     /** A level road at height 0. */
@@ -47,7 +63,7 @@ public final class RoadProfile {
                     : new PolynomialSection(joints[i], c);
         }
         joints[n] = height.joint(n);
-        return new RoadProfile(joints, sections, height.valueBefore(), height.valueAfter());
+        return new RoadProfile(joints, sections, height);
     }
 
     /**
@@ -105,21 +121,22 @@ public final class RoadProfile {
     /** Height at station x (m); at a jump the higher of the two sides, which is what a wheel would rest on. */
     public double height(double x) {
         int i = Arrays.binarySearch(joints, x);
-        return i >= 0 ? Math.max(heightOn(i - 1, x), heightOn(i, x)) : heightOn(-i - 2, x);
+        return i >= 0
+                ? Math.max(sectionOrLevel(i - 1).height(x), sectionOrLevel(i).height(x))
+                : sectionOrLevel(-i - 2).height(x);
     }
 
-    /** Height at x of section i, where −1 stands for the level before the first joint. */
-    private double heightOn(int i, double x) {
-        return i < 0 ? before : i >= sections.length ? after : sections[i].height(x);
-    }
-
-    /** Section that holds x, which is no joint; outside the joints a level one. */
-    Section sectionAt(double x) {
+    /** Number of the section that holds x, which is no joint: −1 before the first joint, {@link #sections()} after the last. */
+    public int sectionNumberAt(double x) {
         int i = Arrays.binarySearch(joints, x);
-        int section = i >= 0 ? i : -i - 2;
-        if (section < 0) {
+        return i >= 0 ? i : -i - 2;
+    }
+
+    /** Section i, or for i = −1 and i = {@link #sections()} the level before and after. */
+    public Section sectionOrLevel(int i) {
+        if (i < 0) {
             return Section.level(before);
         }
-        return section >= sections.length ? Section.level(after) : sections[section];
+        return i >= sections.length ? Section.level(after) : sections[i];
     }
 }

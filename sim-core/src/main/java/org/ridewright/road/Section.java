@@ -13,6 +13,12 @@ public sealed interface Section permits Section.Straight, Section.Arc, Section.W
     /** Second derivative of the height at station x (1/m); infinite where the road stands upright. */
     double secondDerivative(double x);
 
+    /** Integral of the height from station a to b (m²). */
+    double area(double a, double b);
+
+    /** A bound that the second derivative does not exceed between a and b (1/m), ≥ 0; not always the closest. */
+    double hollowest(double a, double b);
+
     /** The same section, {@code rise} (m) higher. */
     Section raised(double rise);
 
@@ -49,6 +55,16 @@ public sealed interface Section permits Section.Straight, Section.Arc, Section.W
         }
 
         @Override
+        public double area(double a, double b) {
+            return (b - a) * height(a + (b - a) / 2);
+        }
+
+        @Override
+        public double hollowest(double a, double b) {
+            return 0;
+        }
+
+        @Override
         public Section raised(double rise) {
             return new Straight(x0, z + rise, slope);
         }
@@ -73,6 +89,16 @@ public sealed interface Section permits Section.Straight, Section.Arc, Section.W
         }
 
         @Override
+        public double area(double a, double b) {
+            return zc * (b - a) + areaFromCrown(b) - areaFromCrown(a);
+        }
+
+        @Override
+        public double hollowest(double a, double b) {
+            return 0;
+        }
+
+        @Override
         public Section raised(double rise) {
             return new Arc(xc, zc + rise, radius);
         }
@@ -80,6 +106,11 @@ public sealed interface Section permits Section.Straight, Section.Arc, Section.W
         private double rise(double x) {
             double s = Math.abs(x - xc);
             return Math.sqrt(Math.max(0, (radius - s) * (radius + s)));
+        }
+
+        private double areaFromCrown(double x) {
+            double s = Math.max(-radius, Math.min(radius, x - xc));
+            return (s * rise(x) + radius * radius * Math.asin(s / radius)) / 2;
         }
     }
 
@@ -101,6 +132,18 @@ public sealed interface Section permits Section.Straight, Section.Arc, Section.W
         public double secondDerivative(double x) {
             double k = 2 * Math.PI / length;
             return h / 2 * k * k * Math.cos(k * (x - x0));
+        }
+
+        @Override
+        public double area(double a, double b) {
+            double k = 2 * Math.PI / length;
+            return (base + h / 2) * (b - a) - h / 2 * (Math.sin(k * (b - x0)) - Math.sin(k * (a - x0))) / k;
+        }
+
+        @Override
+        public double hollowest(double a, double b) {
+            double k = 2 * Math.PI / length;
+            return Math.abs(h) / 2 * k * k;
         }
 
         @Override

@@ -63,6 +63,24 @@ final class SectionSum implements Section {
     }
 
     @Override
+    public double area(double a, double b) {
+        double sum = 0;
+        for (Section part : parts) {
+            sum += part.area(a, b);
+        }
+        return sum;
+    }
+
+    @Override
+    public double hollowest(double a, double b) {
+        double sum = 0;
+        for (Section part : parts) {
+            sum += part.hollowest(a, b);
+        }
+        return sum;
+    }
+
+    @Override
     public Section raised(double rise) {
         List<Section> raised = new ArrayList<>(List.of(parts));
         raised.set(0, raised.get(0).raised(rise));

@@ -17,7 +17,10 @@ final class PointPath {
 
     private PointPath() {}
 
-    static PiecewisePolynomial path(RoadProfile road, double tolerance) {
+    static PiecewisePolynomial path(RoadProfile road, int degree, double tolerance) {
+        if (road.polynomial().isPresent()) {
+            return road.polynomial().get();
+        }
         PieceCollector out = new PieceCollector();
         for (int i = 0; i < road.sections(); i++) {
             double a = road.joint(i);
@@ -25,20 +28,20 @@ final class PointPath {
             if (road.section(i) instanceof Section.Straight straight) {
                 out.add(a, b, straight.height(a), straight.slope());
             } else {
-                fit(new Height(road.section(i)), a, b, tolerance, out);
+                fit(new Height(road.section(i)), a, b, degree, tolerance, out);
             }
         }
         return out.build(road.heightBefore(), road.heightAfter());
     }
 
-    private static void fit(Height height, double a, double b, double tolerance, PieceCollector out) {
+    private static void fit(Height height, double a, double b, int degree, double tolerance, PieceCollector out) {
         double middle = a + (b - a) / 2;
         double from = climbable(height, a, middle);
         double to = climbable(height, b, middle);
         if (from != a) {
             out.add(a, from, height.value(from));
         }
-        new HermiteFit(height, tolerance, out).fit(from, to, height.value(from), height.value(to));
+        new HermiteFit(height, degree, tolerance, out).fit(from, to, height.value(from), height.value(to));
         if (to != b) {
             out.add(to, b, height.value(to));
         }
@@ -71,6 +74,11 @@ final class PointPath {
         @Override
         public double slope(double x) {
             return section.slope(x);
+        }
+
+        @Override
+        public double curvature(double x) {
+            return section.secondDerivative(x);
         }
     }
 }

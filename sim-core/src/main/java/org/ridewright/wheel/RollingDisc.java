@@ -8,7 +8,7 @@ import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.road.RoadProfile;
 
 /**
- * Rolls a rigid disc over a road: upper envelope of its chains of touches, then cubic pieces.
+ * Rolls a rigid disc over a road: upper envelope of its chains of touches, then polynomial pieces.
  *
  * <p>Chains are taken from left to right. The envelope so far is a stack of spans, each a chain from a station on. A new chain gains
  * on the envelope all along (see the package description). If it is still below where the shorter of the two ends, it is never touched,
@@ -34,13 +34,13 @@ final class RollingDisc {
      *
      * @throws IllegalArgumentException if an upright face is as high as the radius, or higher, so that the path would jump
      */
-    static PiecewisePolynomial path(RoadProfile road, double radius, double tolerance) {
+    static PiecewisePolynomial path(RoadProfile road, double radius, int degree, double tolerance) {
         RollingDisc disc = new RollingDisc(radius);
         for (TouchChain chain : new ChainBuilder(road, radius).build()) {
             disc.take(chain);
         }
         disc.refuseFalls();
-        return disc.fit(tolerance, road);
+        return disc.fit(degree, tolerance, road);
     }
 
     private void take(TouchChain chain) {
@@ -134,7 +134,7 @@ final class RollingDisc {
         }
     }
 
-    private PiecewisePolynomial fit(double tolerance, RoadProfile road) {
+    private PiecewisePolynomial fit(int degree, double tolerance, RoadProfile road) {
         List<Touch> touches = new ArrayList<>();
         List<Double> starts = new ArrayList<>();
         for (int i = 0; i < envelope.size(); i++) {
@@ -160,7 +160,7 @@ final class RollingDisc {
             } else {
                 double atFrom = isLevel(touches.get(i - 1)) ? touches.get(i - 1).value(from) : touch.value(from);
                 double atTo = isLevel(touches.get(i + 1)) ? touches.get(i + 1).value(to) : touch.value(to);
-                new HermiteFit(touch, tolerance, out).fit(from, to, atFrom, atTo);
+                new HermiteFit(touch, degree, tolerance, out).fit(from, to, atFrom, atTo);
             }
         }
         return out.build(road.heightBefore(), road.heightAfter());

@@ -32,6 +32,11 @@ sealed interface Touch extends SmoothFunction permits Touch.OnStraight, Touch.On
         public double slope(double X) {
             return incline;
         }
+
+        @Override
+        public double curvature(double X) {
+            return 0;
+        }
     }
 
     /**
@@ -60,6 +65,12 @@ sealed interface Touch extends SmoothFunction permits Touch.OnStraight, Touch.On
         @Override
         public double slope(double X) {
             return (xc - X) / rise(X);
+        }
+
+        @Override
+        public double curvature(double X) {
+            double y = rise(X);
+            return -reach * reach / (y * y * y);
         }
 
         private double rise(double X) {

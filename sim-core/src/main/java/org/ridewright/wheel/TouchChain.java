@@ -66,4 +66,9 @@ final class TouchChain implements SmoothFunction {
     public double slope(double X) {
         return touches[touchAt(X)].slope(X);
     }
+
+    @Override
+    public double curvature(double X) {
+        return touches[touchAt(X)].curvature(X);
+    }
 }

@@ -32,6 +32,10 @@ final class TouchOnCurve implements Touch {
      * touch an end.
      */
     static void split(Section section, double a, double b, double R, ChainBuilder out) {
+        if (section.hollowest(a, b) * R < 1) {
+            out.add(new TouchOnCurve(section, a, b, R));
+            return;
+        }
         double start = Double.NaN;
         double last = a;
         boolean touched = isTouchable(section, a, R);
@@ -113,6 +117,16 @@ final class TouchOnCurve implements Touch {
     @Override
     public double slope(double X) {
         return section.slope(touched(X));
+    }
+
+    /** {@code r″(x) / (1 − R κ(x))}, from {@code du/dX = r′(x)} and {@code dX/dx = 1 − R κ}. */
+    @Override
+    public double curvature(double X) {
+        double x = touched(X);
+        double slope = section.slope(x);
+        double p = 1 + slope * slope;
+        double second = section.secondDerivative(x);
+        return second / (1 - R * second / (p * Math.sqrt(p)));
     }
 
     /** Station of the point touched when the centre is at X. */
