@@ -25,7 +25,8 @@ public record Band(Span span, double from, double to, String label) {
      */
     public Band {
         if (!(from < to)) {
-            throw new IllegalArgumentException("band '%s': from must be < to, got %s and %s".formatted(label, from, to));
+            throw new IllegalArgumentException(
+                    "band '%s': from must be < to, got %s and %s".formatted(label, from, to));
         }
     }
 }

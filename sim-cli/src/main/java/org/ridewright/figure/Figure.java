@@ -32,8 +32,8 @@ public record Figure(
      */
     public Figure {
         if (!fileName.matches("[A-Za-z0-9._-]+")) {
-            throw new IllegalArgumentException("figure file name must be of letters, digits, '-', '.' and '_', got '%s'"
-                    .formatted(fileName));
+            throw new IllegalArgumentException(
+                    "figure file name must be of letters, digits, '-', '.' and '_', got '%s'".formatted(fileName));
         }
         panels = List.copyOf(panels);
         if (panels.isEmpty()) {

@@ -45,8 +45,8 @@ public record Panel(
         Set<String> names = new HashSet<>();
         for (Series each : series) {
             if (!names.add(each.name())) {
-                throw new IllegalArgumentException("panel '%s': series names must be unlike, got '%s' twice"
-                        .formatted(title, each.name()));
+                throw new IllegalArgumentException(
+                        "panel '%s': series names must be unlike, got '%s' twice".formatted(title, each.name()));
             }
         }
         if (equalScale && (x.log() || y.log() || !x.unit().equals(y.unit()))) {
