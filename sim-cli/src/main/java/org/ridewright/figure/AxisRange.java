@@ -18,14 +18,17 @@ final class AxisRange {
      * otherwise.
      */
     static Scale ofX(Panel panel) {
-        boolean tight = panel.series().stream().allMatch(s -> s.runsForward() && s.trace() != Trace.MARKS);
+        boolean tight = panel.series().stream()
+                .allMatch(s -> s.runsForward() && !s.trace().marked());
         return of(panel.x(), values(panel, Series::x), tight ? 0 : ROOM, false);
     }
 
     /** Ends of the vertical axis: with some room, with the levels, and with the zero where it is near. */
     static Scale ofY(Panel panel) {
         DoubleStream levels = panel.levels().stream().mapToDouble(Level::y);
-        return of(panel.y(), DoubleStream.concat(values(panel, Series::y), levels), ROOM, !panel.equalScale());
+        // a level at the zero is not to lie on the frame
+        boolean zero = !panel.equalScale() && panel.levels().stream().noneMatch(l -> l.y() == 0);
+        return of(panel.y(), DoubleStream.concat(values(panel, Series::y), levels), ROOM, zero);
     }
 
     private static DoubleStream values(Panel panel, Function<Series, double[]> which) {

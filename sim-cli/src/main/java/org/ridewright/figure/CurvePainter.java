@@ -26,6 +26,9 @@ final class CurvePainter {
     /** Width of a column in which only extremes are kept (pt): about a third of a line. */
     private static final double COLUMN = 0.3;
 
+    /** A curve that goes up and down by more than this many plot widths fills the plot. */
+    private static final double FILLING = 15;
+
     private CurvePainter() {}
 
     /**
@@ -42,7 +45,7 @@ final class CurvePainter {
                 new Rectangle(fine(plot.getX()), fine(plot.getY()), fine(plot.getWidth()), fine(plot.getHeight()));
         XYChart chart = bareChart(units, x, y);
         for (Series series : panel.series()) {
-            add(chart, series, plot.getWidth(), x, y);
+            add(chart, series, plot, x, y);
         }
         CurveGraphics graphics = new CurveGraphics(sheet, units, 1.0 / FINE);
         chart.paint(graphics, units.width, units.height);
@@ -81,24 +84,25 @@ final class CurvePainter {
         return chart;
     }
 
-    private static void add(XYChart chart, Series series, double width, Scale xScale, Scale yScale) {
+    private static void add(XYChart chart, Series series, Rectangle2D plot, Scale xScale, Scale yScale) {
         double[] x = series.x();
         double[] y = series.y();
         leaveOutWithoutLogarithm(x, y, xScale, yScale);
-        boolean lineOnly = series.trace() == Trace.LINE || series.trace() == Trace.STEP;
+        boolean lineOnly = !series.trace().marked();
         if (lineOnly && series.runsForward()) {
             double[] position = new double[x.length];
             for (int i = 0; i < x.length; i++) {
-                position[i] = xScale.share(x[i]) * width;
+                position[i] = xScale.share(x[i]) * plot.getWidth();
             }
             int[] kept = Thinning.keepExtremes(position, y, COLUMN);
             x = pick(x, kept);
             y = pick(y, kept);
         }
+        boolean fills = travel(y, yScale) * plot.getHeight() > FILLING * plot.getWidth();
         XYSeries drawn = chart.addSeries(series.name(), x, y, null);
         drawn.setLineColor(series.tone().colour());
         drawn.setMarkerColor(series.tone().colour());
-        drawn.setLineStyle(finely(PrintStyle.curve(series.style())));
+        drawn.setLineStyle(finely(PrintStyle.curve(series.style(), fills)));
         drawn.setMarker(lineOnly ? new None() : mark(series.tone()));
         drawn.setXYSeriesRenderStyle(
                 switch (series.trace()) {
@@ -106,6 +110,16 @@ final class CurvePainter {
                     case STEP -> XYSeries.XYSeriesRenderStyle.Step;
                     case MARKS -> XYSeries.XYSeriesRenderStyle.Scatter;
                 });
+    }
+
+    /** Length of all ways up and down, in heights of the plot. */
+    private static double travel(double[] y, Scale scale) {
+        double sum = 0;
+        for (int i = 1; i < y.length; i++) {
+            double way = Math.abs(scale.share(y[i]) - scale.share(y[i - 1]));
+            sum += Double.isNaN(way) ? 0 : way;
+        }
+        return sum;
     }
 
     /** Makes a gap of each sample that a logarithmic axis cannot show. */

@@ -105,17 +105,21 @@ record Legend(List<List<Series>> rows) {
                     middle,
                     x + PrintStyle.LEGEND_SAMPLE,
                     middle,
-                    PrintStyle.curve(series.style()),
+                    PrintStyle.curve(series.style(), false),
                     series.tone().colour());
         }
-        if (series.trace() == Trace.MARKS || series.trace() == Trace.LINE_AND_MARKS) {
-            CurvePainter.paintMark(sheet, series, x + 0.5 * PrintStyle.LEGEND_SAMPLE, middle);
+        if (series.trace().marked()) {
+            CurvePainter.paintMark(sheet, series, x + 0.5 * sampleWidth(series), middle);
         }
-        sheet.text(series.name(), TYPE, x + PrintStyle.LEGEND_SAMPLE + PrintStyle.GAP, baseline, Sheet.Anchor.START);
+        sheet.text(series.name(), TYPE, x + sampleWidth(series) + PrintStyle.GAP, baseline, Sheet.Anchor.START);
+    }
+
+    private static double sampleWidth(Series series) {
+        return series.trace() == Trace.MARKS ? 2 * PrintStyle.MARK_SIZE : PrintStyle.LEGEND_SAMPLE;
     }
 
     private static double entryWidth(Series series) {
-        return PrintStyle.LEGEND_SAMPLE
+        return sampleWidth(series)
                 + PrintStyle.GAP
                 + RichText.of(series.name()).width(Face.REGULAR, PrintStyle.LEGEND_TEXT);
     }

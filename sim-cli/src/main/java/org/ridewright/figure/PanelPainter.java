@@ -172,7 +172,8 @@ final class PanelPainter {
         texts.sort(Comparator.comparingDouble(Beside::y));
         double free = Double.NEGATIVE_INFINITY;
         for (Beside text : texts) {
-            double y = Math.max(text.y(), free);
+            double lowest = plot.getMaxY() - 0.5 * CAPITAL * PrintStyle.NOTE;
+            double y = Math.max(Math.min(text.y(), lowest), free);
             sheet.text(
                     text.text(),
                     NOTE,

@@ -41,9 +41,9 @@ final class PrintStyle {
 
     private PrintStyle() {}
 
-    /** Line of a curve. */
-    static BasicStroke curve(LineStyle style) {
-        return stroke(1.0f, style);
+    /** Line of a curve; one that fills the plot is drawn finer. */
+    static BasicStroke curve(LineStyle style, boolean fills) {
+        return stroke(fills ? 0.5f : 1, style);
     }
 
     /** Line of the given width (pt) and style; ends and corners are made for curves. */

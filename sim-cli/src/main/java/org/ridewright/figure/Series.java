@@ -3,7 +3,10 @@ package org.ridewright.figure;
 import java.util.Arrays;
 import java.util.Objects;
 
-/** One named run of samples and how it is drawn. Immutable; a y of NaN is a gap. */
+/**
+ * One named run of samples and how it is drawn. Immutable; a y of NaN is a gap. A loop should be given once round: dashes
+ * drawn over each other make a full line.
+ */
 public final class Series {
     private final String name;
     private final double[] x;

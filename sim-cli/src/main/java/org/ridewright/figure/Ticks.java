@@ -35,7 +35,7 @@ record Ticks(List<Mark> marks, List<Double> fine, int exponent) {
      * @return the ticks
      */
     static Ticks upright(Scale scale, double length) {
-        double pitch = length < 70 ? 15 : 20;
+        double pitch = length < 90 ? 12 : 18;
         return scale.log() ? decades(scale, length) : linear(scale, length, pitch, 0);
     }
 

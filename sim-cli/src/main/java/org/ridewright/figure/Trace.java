@@ -9,5 +9,10 @@ public enum Trace {
     /** A mark at each sample, no line. */
     MARKS,
     /** Straight from sample to sample, with a mark at each. */
-    LINE_AND_MARKS
+    LINE_AND_MARKS;
+
+    /** Whether there is a mark at each sample. */
+    boolean marked() {
+        return this == MARKS || this == LINE_AND_MARKS;
+    }
 }

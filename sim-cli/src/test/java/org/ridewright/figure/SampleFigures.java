@@ -47,7 +47,7 @@ final class SampleFigures {
     }
 
     static Figure loadDeflection() {
-        double[] s = grid(0, 4 * Math.PI, 4000);
+        double[] s = grid(0, 2 * Math.PI, 4000);
         double[] wide = map(s, x -> 60 + 38 * Math.sin(x));
         double[] narrow = map(s, x -> 60 + 14 * Math.sin(x));
         double[] wideLoad = new double[s.length];
