@@ -80,7 +80,8 @@ final class PanelPainter {
         placed.yTicks().fine().forEach(y -> level(y, HAIR, PrintStyle.FINE_GRID));
         placed.xTicks().marks().forEach(m -> upright(m.value(), HAIR, PrintStyle.GRID));
         placed.yTicks().marks().forEach(m -> level(m.value(), HAIR, PrintStyle.GRID));
-        if (!placed.y().log() && placed.y().min() < 0 && placed.y().max() > 0) {
+        boolean marked = placed.panel().levels().stream().anyMatch(l -> l.y() == 0);
+        if (!marked && !placed.y().log() && placed.y().min() < 0 && placed.y().max() > 0) {
             level(0, FRAME_LINE, PrintStyle.ZERO);
         }
     }

@@ -116,7 +116,7 @@ final class SampleFigures {
                         "Front axle",
                         TIME,
                         load,
-                        Series.line(0, "left", t, map(t, x -> Math.max(0, 3400 - 60 * ring(x - 0.3, 9, 0.12, 60)))),
+                        Series.line(0, "left", t, map(t, x -> Math.max(0, 3400 - 80 * ring(x - 0.3, 9, 0.12, 60)))),
                         Series.line(1, "right", t, map(t, x -> Math.max(0, 3400 - 40 * ring(x - 0.33, 9, 0.12, 60)))))
                 .withMarkers(events)
                 .withLevels(levels)
@@ -126,7 +126,7 @@ final class SampleFigures {
                         "Rear axle",
                         TIME,
                         load,
-                        Series.line(0, "left", t, map(t, x -> Math.max(0, 3000 - 55 * ring(x - 0.75, 8, 0.15, 60)))),
+                        Series.line(0, "left", t, map(t, x -> Math.max(0, 3000 - 80 * ring(x - 0.75, 8, 0.15, 60)))),
                         Series.line(1, "right", t, map(t, x -> Math.max(0, 3000 - 35 * ring(x - 0.78, 8, 0.15, 60)))))
                 .withMarkers(events)
                 .withLevels(levels)
