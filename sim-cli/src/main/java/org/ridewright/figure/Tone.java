@@ -1,0 +1,35 @@
+package org.ridewright.figure;
+
+import java.awt.Color;
+
+/**
+ * Line colours in steps of lightness, so that they stay apart in grey and for readers who see few hues: the order is from
+ * dark to light, neighbours at least ten steps of CIE L* apart.
+ */
+public enum Tone {
+    /** Near black. */
+    INK(0x161616),
+    /** Dark blue. */
+    NAVY(0x12438C),
+    /** Brick red. */
+    RUST(0xB8461A),
+    /** Blue-green. */
+    TEAL(0x2A978F),
+    /** Warm yellow. */
+    AMBER(0xDFA52B);
+
+    private final Color colour;
+
+    Tone(int rgb) {
+        colour = new Color(rgb);
+    }
+
+    /**
+     * Printed colour.
+     *
+     * @return the sRGB colour
+     */
+    Color colour() {
+        return colour;
+    }
+}

@@ -1,0 +1,18 @@
+package org.ridewright.figure;
+
+/** How the samples of a series become ink. */
+public enum Trace {
+    /** Straight from sample to sample. */
+    LINE,
+    /** Each value held until the next sample. */
+    STEP,
+    /** A mark at each sample, no line. */
+    MARKS,
+    /** Straight from sample to sample, with a mark at each. */
+    LINE_AND_MARKS;
+
+    /** Whether there is a mark at each sample. */
+    boolean marked() {
+        return this == MARKS || this == LINE_AND_MARKS;
+    }
+}
