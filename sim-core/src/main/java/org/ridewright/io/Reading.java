@@ -45,6 +45,16 @@ final class Reading {
         problem(node.spot(), node.path(), value, fault, expected, fix);
     }
 
+    /** Leaves whatever rests on {@code path} unjudged. */
+    void spoil(String path) {
+        spoilt.add(path);
+    }
+
+    /** Whether something was found wrong at just this path. */
+    boolean isSpoilt(String path) {
+        return spoilt.contains(path);
+    }
+
     /** Takes up what a check found, unless it rests on a value that could not be read. */
     void faults(List<Fault> faults) {
         for (Fault fault : faults) {
