@@ -42,13 +42,17 @@ record AxleReader(Layout layout) {
     }
 
     private Axle axle(Part axle, boolean first, boolean only) {
-        AxleKind kind = layout.rolls() ? axle.word("kind", KINDS) : axle.wordIfAny("kind", KINDS).orElse(AxleKind.SINGLE);
+        AxleKind kind = layout.rolls()
+                ? axle.word("kind", KINDS)
+                : axle.wordIfAny("kind", KINDS).orElse(AxleKind.SINGLE);
         Measure front = Measure.of(0, QuantityKind.LENGTH);
         AttachmentReader attachments = new AttachmentReader(kind == AxleKind.SINGLE);
         return new Axle(
                 axle.name(only, "axle"),
                 kind,
-                first ? axle.measureOr("behind front axle", front) : axle.measure("behind front axle", QuantityKind.LENGTH),
+                first
+                        ? axle.measureOr("behind front axle", front)
+                        : axle.measure("behind front axle", QuantityKind.LENGTH),
                 axle.measureIfAny("track", QuantityKind.LENGTH),
                 unsprungMass(axle),
                 axle.measureIfAny("roll inertia", QuantityKind.INERTIA),

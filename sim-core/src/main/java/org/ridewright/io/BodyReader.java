@@ -29,13 +29,11 @@ record BodyReader(Layout layout) {
 
     SprungBody read(Part vehicle) {
         Part body = vehicle.partOrMissing("body", "a body", KEYS);
-        if (!body.has("weighbridge")) {
-            body.measure("mass", QuantityKind.MASS);
-        }
-        body.atMostOneOf("mass", "weighbridge");
+        body.oneOf("mass", "weighbridge");
         body.atMostOneOf("roll inertia", "roll radius of gyration");
         body.atMostOneOf("pitch inertia", "pitch radius of gyration");
-        Optional<Part> centre = body.has(AT_CENTRE) ? Optional.of(PlaceReader.group(body, AT_CENTRE)) : Optional.empty();
+        Optional<Part> centre =
+                body.has(AT_CENTRE) ? Optional.of(PlaceReader.group(body, AT_CENTRE)) : Optional.empty();
         return new SprungBody(
                 body.has("weighbridge") ? Optional.empty() : body.measureIfAny("mass", QuantityKind.MASS),
                 centre.flatMap(PlaceReader::along),

@@ -8,6 +8,8 @@ import org.ridewright.vehicle.Connection.Interconnection;
 import org.ridewright.vehicle.Connection.SideSpring;
 import org.ridewright.vehicle.Connection.Tip;
 import org.ridewright.vehicle.Connection.UndercarriageTwist;
+import org.ridewright.vehicle.Damping;
+import org.ridewright.vehicle.Elasticity;
 import org.ridewright.vehicle.Layout;
 
 /** Reads {@code connections}, the parts that join axles. */
@@ -17,17 +19,40 @@ record ConnectionReader(Layout layout) {
     private static final String INTERCONNECTION = "interconnection";
     private static final Words<String> KINDS =
             Words.of("a kind of connection", List.of(TWIST, SIDE_SPRING, INTERCONNECTION), word -> word);
-    private static final String[] TWIST_KEYS = {
-        "name", "kind", "front axle", "rear axle", "rate", "damping", "friction"
+    private static final String[] TWIST_KEYS = {"name", "kind", "front axle", "rear axle", "rate", "damping", "friction"
     };
-    private static final String[] SIDE_SPRING_KEYS = {"name", "kind", "front axle", "rear axle", "side", "apart", "tips"};
+    private static final String[] SIDE_SPRING_KEYS = {"name", "kind", "front axle", "rear axle", "side", "apart", "tips"
+    };
     private static final String[] TIP_KEYS = {
-        "behind front axle", "kind", "rate", "table", "leaves", "wire", "bar", "gas", "damping", "friction", "helper",
-        "bump stop", "droop stop"
+        "behind front axle",
+        "kind",
+        "rate",
+        "table",
+        "leaves",
+        "wire",
+        "bar",
+        "gas",
+        "damping",
+        "friction",
+        "helper",
+        "bump stop",
+        "droop stop"
     };
     private static final String[] INTERCONNECTION_KEYS = {
-        "name", "kind", "terms", "rate", "table", "leaves", "wire", "bar", "gas", "damping", "friction", "helper",
-        "bump stop", "droop stop"
+        "name",
+        "kind",
+        "terms",
+        "rate",
+        "table",
+        "leaves",
+        "wire",
+        "bar",
+        "gas",
+        "damping",
+        "friction",
+        "helper",
+        "bump stop",
+        "droop stop"
     };
 
     List<Connection> read(Part vehicle) {
@@ -35,31 +60,46 @@ record ConnectionReader(Layout layout) {
         boolean only = items.size() == 1;
         return items.stream()
                 .map(node -> connection(vehicle.reading(), node, only))
-                .flatMap(Optional::stream)
                 .toList();
     }
 
-    private Optional<Connection> connection(Reading reading, Node node, boolean only) {
+    private Connection connection(Reading reading, Node node, boolean only) {
         Optional<String> kind = kind(reading, node);
         if (kind.isEmpty()) {
-            return Optional.empty();
+            reading.spoil(node.path());
+            return standIn();
         }
         String[] keys = keys(kind.get());
         Part part = Part.of(reading, node, Hints.article(kind.get()) + " " + kind.get(), keys);
-        return Optional.of(
-                switch (kind.get()) {
-                    case TWIST -> twist(part, only);
-                    case SIDE_SPRING -> sideSpring(part, only);
-                    default -> interconnection(part, only);
-                });
+        return switch (kind.get()) {
+            case TWIST -> twist(part, only);
+            case SIDE_SPRING -> sideSpring(part, only);
+            default -> interconnection(part, only);
+        };
+    }
+
+    /** Keeps the place of a connection that could not be read. */
+    private static Connection standIn() {
+        return new Interconnection(
+                "",
+                List.of(),
+                new Elasticity.Rate(Values.standIn(QuantityKind.RATE)),
+                new Damping.NotGiven(),
+                FrictionReader.ofSpring().none(),
+                List.of());
     }
 
     /** The kind, looked up before the keys can be judged, since it says which there are. */
     private static Optional<String> kind(Reading reading, Node node) {
-        Node.Entry entry = node instanceof Node.Mapping mapping ? mapping.entries().get("kind") : null;
+        Node.Entry entry =
+                node instanceof Node.Mapping mapping ? mapping.entries().get("kind") : null;
         if (entry == null) {
             reading.problem(
-                    node, "", "has no kind", "kind, one of: " + KINDS.listed(), "add the line kind: ... to the connection");
+                    node,
+                    "",
+                    "has no kind",
+                    "kind, one of: " + KINDS.listed(),
+                    "add the line kind: ... to the connection");
             return Optional.empty();
         }
         return new Values(reading).word(entry.value(), KINDS);

@@ -25,15 +25,18 @@ final class DampingReader {
         }
         String key = given.get();
         return switch (Arrays.asList(keys).indexOf(key)) {
-            case 0 -> part.measureIfAny(key, coefficientKind)
-                    .<Damping>map(Damping.Coefficient::new)
-                    .orElse(new Damping.NotGiven());
-            case 1 -> part.measureIfAny(key, QuantityKind.RATIO)
-                    .<Damping>map(Damping.Ratio::new)
-                    .orElse(new Damping.NotGiven());
-            default -> part.measureIfAny(key, QuantityKind.RATIO)
-                    .<Damping>map(Damping.Restitution::new)
-                    .orElse(new Damping.NotGiven());
+            case 0 ->
+                part.measureIfAny(key, coefficientKind)
+                        .<Damping>map(Damping.Coefficient::new)
+                        .orElse(new Damping.NotGiven());
+            case 1 ->
+                part.measureIfAny(key, QuantityKind.RATIO)
+                        .<Damping>map(Damping.Ratio::new)
+                        .orElse(new Damping.NotGiven());
+            default ->
+                part.measureIfAny(key, QuantityKind.RATIO)
+                        .<Damping>map(Damping.Restitution::new)
+                        .orElse(new Damping.NotGiven());
         };
     }
 }

@@ -18,24 +18,34 @@ final class ElasticityReader {
     private ElasticityReader() {}
 
     static Elasticity read(Part spring) {
-        return switch (spring.oneOf("rate", "table", "leaves", "wire", "bar", "gas").orElse("")) {
+        return switch (spring.oneOf("rate", "table", "leaves", "wire", "bar", "gas")
+                .orElse("")) {
             case "table" -> table(spring);
-            case "leaves" -> leaves(spring.partOrMissing(
-                    "leaves",
-                    "a pack of leaves",
-                    "pack",
-                    "length",
-                    "extra full length leaves",
-                    "clamp",
-                    "long arm",
-                    "modulus of elasticity"));
-            case "wire" -> wire(spring.partOrMissing(
-                    "wire", "the wire of a coil", "wire diameter", "mean diameter", "working coils", "shear modulus"));
-            case "bar" -> bar(spring.partOrMissing(
-                    "bar", "a torsion bar", "diameter", "length", "arm", "shear modulus"));
-            case "gas" -> gas(spring.partOrMissing("gas", "an enclosed gas", "piston area", "volume", "load", "exponent"));
-            default -> new Elasticity.Rate(
-                    spring.measureIfAny("rate", QuantityKind.RATE).orElse(Values.standIn(QuantityKind.RATE)));
+            case "leaves" ->
+                leaves(spring.partOrMissing(
+                        "leaves",
+                        "a pack of leaves",
+                        "pack",
+                        "length",
+                        "extra full length leaves",
+                        "clamp",
+                        "long arm",
+                        "modulus of elasticity"));
+            case "wire" ->
+                wire(spring.partOrMissing(
+                        "wire",
+                        "the wire of a coil",
+                        "wire diameter",
+                        "mean diameter",
+                        "working coils",
+                        "shear modulus"));
+            case "bar" ->
+                bar(spring.partOrMissing("bar", "a torsion bar", "diameter", "length", "arm", "shear modulus"));
+            case "gas" ->
+                gas(spring.partOrMissing("gas", "an enclosed gas", "piston area", "volume", "load", "exponent"));
+            default ->
+                new Elasticity.Rate(
+                        spring.measureIfAny("rate", QuantityKind.RATE).orElse(Values.standIn(QuantityKind.RATE)));
         };
     }
 

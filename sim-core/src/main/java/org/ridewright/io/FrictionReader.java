@@ -26,7 +26,14 @@ record FrictionReader(QuantityKind forceKind, QuantityKind rateKind, List<String
         return new FrictionReader(
                 QuantityKind.FORCE,
                 QuantityKind.RATE,
-                List.of("share of load", "constant", HALF_LOOP, "at load", "locked rate", "sliders", "envelope length"));
+                List.of(
+                        "share of load",
+                        "constant",
+                        HALF_LOOP,
+                        "at load",
+                        "locked rate",
+                        "sliders",
+                        "envelope length"));
     }
 
     /** In a joint that twists and carries no load. */
@@ -39,8 +46,7 @@ record FrictionReader(QuantityKind forceKind, QuantityKind rateKind, List<String
     Friction read(Part owner) {
         Optional<Part> given = owner.part("friction", "a friction", keys.toArray(String[]::new));
         if (given.isEmpty()) {
-            return new Friction(
-                    zero(QuantityKind.RATIO), zero(forceKind), new LockedRate.NotGiven(), List.of(), Optional.empty());
+            return none();
         }
         Part part = given.get();
         part.atMostOneOf("sliders", "envelope length");
@@ -51,6 +57,11 @@ record FrictionReader(QuantityKind forceKind, QuantityKind rateKind, List<String
                 lockedRate(part),
                 sliders(part),
                 part.measureIfAny("envelope length", QuantityKind.LENGTH));
+    }
+
+    Friction none() {
+        return new Friction(
+                zero(QuantityKind.RATIO), zero(forceKind), new LockedRate.NotGiven(), List.of(), Optional.empty());
     }
 
     private Measure shareOfLoad(Part part, Measure constant) {
@@ -68,7 +79,8 @@ record FrictionReader(QuantityKind forceKind, QuantityKind rateKind, List<String
             return zero(QuantityKind.RATIO);
         }
         double share = (half.value() - constant.value()) / load.value();
-        double tolerance = (half.tolerance() + constant.tolerance() + Math.abs(share) * load.tolerance()) / load.value();
+        double tolerance =
+                (half.tolerance() + constant.tolerance() + Math.abs(share) * load.tolerance()) / load.value();
         return new Measure(
                 QuantityKind.RATIO,
                 share,

@@ -46,7 +46,11 @@ final class Part {
         String value = node instanceof Node.Scalar scalar ? scalar.text() : "";
         String fault = node instanceof Node.Scalar ? "stands where a group of keys should" : "is " + node.shape();
         reading.problem(
-                node, value, fault, called + " as a group of keys: " + Words.listed(List.of(known)), node instanceof Node.Sequence ? "remove the dash" : "");
+                node,
+                value,
+                fault,
+                called + " as a group of keys: " + Words.listed(List.of(known)),
+                node instanceof Node.Sequence ? "remove the dash" : "");
         return new Part(reading, node, Map.of(), called, true);
     }
 
@@ -202,14 +206,19 @@ final class Part {
 
     /** Rows of values, each of the given kinds in turn, such as the points of a curve. */
     List<List<Measure>> rows(String key, QuantityKind... kinds) {
-        String row = "[" + String.join(", ", Arrays.stream(kinds).map(QuantityKind::label).toList()) + "]";
-        return items(key, "rows " + row).stream().map(item -> row(item, row, kinds)).toList();
+        String row = "["
+                + String.join(
+                        ", ", Arrays.stream(kinds).map(QuantityKind::label).toList()) + "]";
+        return items(key, "rows " + row).stream()
+                .map(item -> row(item, row, kinds))
+                .toList();
     }
 
     private List<Measure> row(Node item, String row, QuantityKind... kinds) {
         if (item instanceof Node.Sequence sequence && sequence.items().size() == kinds.length) {
             return IntStream.range(0, kinds.length)
-                    .mapToObj(i -> values.measure(sequence.items().get(i), kinds[i]).orElse(Values.standIn(kinds[i])))
+                    .mapToObj(i ->
+                            values.measure(sequence.items().get(i), kinds[i]).orElse(Values.standIn(kinds[i])))
                     .toList();
         }
         String fault = item instanceof Node.Sequence sequence
@@ -250,7 +259,8 @@ final class Part {
     /** Notes that a required key is not there. */
     void missing(String key, String expected) {
         if (!silent && !reading.isSpoilt(path(key))) {
-            reading.problem(node.spot(), path(key), "", "is missing", expected, "add the line " + key + ": ... to " + called);
+            reading.problem(
+                    node.spot(), path(key), "", "is missing", expected, "add the line " + key + ": ... to " + called);
         }
     }
 
@@ -263,8 +273,7 @@ final class Part {
         if (entry.value() instanceof Node.Empty && !key.isEmpty() && Character.isDigit(key.charAt(0))) {
             fix = "write decimals with a point; a comma between { and } begins the next key";
         }
-        reading.problem(
-                entry.keySpot(), path(key), key, "is not a key of " + called, Words.listed(known), fix);
+        reading.problem(entry.keySpot(), path(key), key, "is not a key of " + called, Words.listed(known), fix);
         near.ifPresent(word -> reading.spoil(path(word)));
     }
 }

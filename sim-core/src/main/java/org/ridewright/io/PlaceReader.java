@@ -63,7 +63,11 @@ record PlaceReader(Layout layout) {
 
     private static Measure negated(Measure measure) {
         return new Measure(
-                measure.kind(), -measure.value(), measure.tolerance(), measure.provenance(), "minus " + measure.written());
+                measure.kind(),
+                -measure.value(),
+                measure.tolerance(),
+                measure.provenance(),
+                "minus " + measure.written());
     }
 
     private static Measure zero() {

@@ -1,9 +1,9 @@
 package org.ridewright.io;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,7 +15,7 @@ import org.ridewright.vehicle.check.Fault;
  */
 final class Reading {
     private final String file;
-    private final List<InputProblem> problems = new ArrayList<>();
+    private final Set<InputProblem> problems = new LinkedHashSet<>();
     private final Set<String> spoilt = new HashSet<>();
     private final Map<String, Spot> spots = new HashMap<>();
     private final Map<String, String> aliases = new HashMap<>();
@@ -62,7 +62,14 @@ final class Reading {
                 String path = written(fault.path());
                 Spot spot = spot(path);
                 problems.add(new InputProblem(
-                        file, spot.line(), spot.column(), path, fault.value(), fault.fault(), fault.expected(), fault.fix()));
+                        file,
+                        spot.line(),
+                        spot.column(),
+                        path,
+                        fault.value(),
+                        fault.fault(),
+                        fault.expected(),
+                        fault.fix()));
             }
         }
     }

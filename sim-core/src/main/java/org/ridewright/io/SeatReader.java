@@ -34,7 +34,8 @@ record SeatReader(Layout layout) {
     private static Measure usualShare(boolean rigid) {
         return rigid
                 ? Measure.estimated(1, QuantityKind.RATIO, "all of a person carried rigidly")
-                : Measure.estimated(USUAL_SHARE_ON_SEAT, QuantityKind.RATIO, "three quarters of a seated person (from memory)");
+                : Measure.estimated(
+                        USUAL_SHARE_ON_SEAT, QuantityKind.RATIO, "three quarters of a seated person (from memory)");
     }
 
     private static List<SeatStage> stages(Part seat) {

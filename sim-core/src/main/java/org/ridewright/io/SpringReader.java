@@ -12,8 +12,23 @@ record SpringReader(AttachmentReader attachments) {
     private static final Words<SpringKind> KINDS =
             Words.of("a kind of spring", Arrays.asList(SpringKind.values()), SpringKind::word);
     private static final String[] KEYS = {
-        "name", "kind", "side", "apart", "rate", "table", "leaves", "wire", "bar", "gas", "damping", "friction", "helper",
-        "bump stop", "droop stop", "mount height", "motion ratio"
+        "name",
+        "kind",
+        "side",
+        "apart",
+        "rate",
+        "table",
+        "leaves",
+        "wire",
+        "bar",
+        "gas",
+        "damping",
+        "friction",
+        "helper",
+        "bump stop",
+        "droop stop",
+        "mount height",
+        "motion ratio"
     };
 
     List<Spring> read(Part axle) {

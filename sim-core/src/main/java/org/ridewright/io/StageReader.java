@@ -24,8 +24,8 @@ final class StageReader {
 
     private static List<GappedStage> stages(Part spring, Kind kind) {
         return spring.itemsOrOne(kind.word(), "a " + kind.word() + " after each dash").stream()
-                .map(node -> Part.of(
-                        spring.reading(), node, "a " + kind.word(), travelKey(kind), "rate", "measured with"))
+                .map(node ->
+                        Part.of(spring.reading(), node, "a " + kind.word(), travelKey(kind), "rate", "measured with"))
                 .map(part -> new GappedStage(
                         kind,
                         part.measure("rate", QuantityKind.RATE),

@@ -28,7 +28,9 @@ record SyntaxProblem(Spot spot, String fault, String fix) {
         Spot spot = spot(yaml.getProblemMark());
         String problem = yaml.getProblem() == null ? "" : yaml.getProblem();
         String context = yaml.getContext() == null ? "" : yaml.getContext();
-        String opened = yaml.getContextMark() == null ? "" : " opened in line " + spot(yaml.getContextMark()).line();
+        String opened = yaml.getContextMark() == null
+                ? ""
+                : " opened in line " + spot(yaml.getContextMark()).line();
         if (indentedByTab(spot, text)) {
             return new SyntaxProblem(spot, "the line is indented with a tab", "use spaces to indent");
         }
@@ -50,7 +52,9 @@ record SyntaxProblem(Spot spot, String fault, String fix) {
         if (context.contains("flow")) {
             String bracket = context.contains("sequence") ? "]" : "}";
             return new SyntaxProblem(
-                    spot, "the bracket" + opened + " is not closed before here", "add a comma or the missing " + bracket);
+                    spot,
+                    "the bracket" + opened + " is not closed before here",
+                    "add a comma or the missing " + bracket);
         }
         if (context.contains("block")) {
             return new SyntaxProblem(
@@ -59,7 +63,8 @@ record SyntaxProblem(Spot spot, String fault, String fix) {
                     "indent it like the lines it belongs with; begin each item of a list with '- '");
         }
         if (context.contains("simple key")) {
-            return new SyntaxProblem(spot, "a key without a colon", "write the key, a colon and a space, then the value");
+            return new SyntaxProblem(
+                    spot, "a key without a colon", "write the key, a colon and a space, then the value");
         }
         return new SyntaxProblem(
                 spot, "the text cannot be read from here on: " + firstLine(problem), "look here and in the line above");
@@ -68,7 +73,8 @@ record SyntaxProblem(Spot spot, String fault, String fix) {
     private static boolean indentedByTab(Spot spot, String text) {
         String line = line(spot.line(), text);
         return line.length() > line.stripLeading().length()
-                && line.substring(0, line.length() - line.stripLeading().length()).contains("\t");
+                && line.substring(0, line.length() - line.stripLeading().length())
+                        .contains("\t");
     }
 
     private static String quotedCharacter(Spot spot, String text) {

@@ -23,7 +23,8 @@ record TermReader(Layout layout) {
         if (travel.equals("body point")) {
             return new Term.BodyPoint(weight, new PlaceReader(layout).read(term, "body point"));
         }
-        Part end = term.partOrMissing(travel.isEmpty() ? "corner" : travel, "an end of an axle", "axle", "side", "apart");
+        Part end =
+                term.partOrMissing(travel.isEmpty() ? "corner" : travel, "an end of an axle", "axle", "side", "apart");
         String axle = end.text("axle", "the name of an axle");
         Position side = end.wordIfAny("side", AttachmentReader.SIDES).orElse(Position.CENTRE);
         return travel.equals("unsprung")

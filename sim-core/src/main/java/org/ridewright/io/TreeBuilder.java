@@ -70,11 +70,21 @@ final class TreeBuilder {
             Node value = node(entryPath);
             if (key.equals("<<")) {
                 reading.problem(
-                        keySpot, entryPath, "", "merging one group into another is not supported", "", "write the keys out");
+                        keySpot,
+                        entryPath,
+                        "",
+                        "merging one group into another is not supported",
+                        "",
+                        "write the keys out");
             } else if (entries.containsKey(key)) {
                 int first = entries.get(key).keySpot().line();
                 reading.problem(
-                        keySpot, entryPath, "", "is given twice, first in line " + first, "each key once", "remove one of them");
+                        keySpot,
+                        entryPath,
+                        "",
+                        "is given twice, first in line " + first,
+                        "each key once",
+                        "remove one of them");
             } else {
                 entries.put(key, new Node.Entry(keySpot, value));
             }
@@ -114,8 +124,9 @@ final class TreeBuilder {
     private Node copied(Node original, String path) {
         if (original instanceof Node.Mapping mapping) {
             Map<String, Node.Entry> entries = new LinkedHashMap<>();
-            mapping.entries().forEach((key, entry) -> entries.put(
-                    key, new Node.Entry(entry.keySpot(), copied(entry.value(), Node.entryPath(path, key)))));
+            mapping.entries()
+                    .forEach((key, entry) -> entries.put(
+                            key, new Node.Entry(entry.keySpot(), copied(entry.value(), Node.entryPath(path, key)))));
             return noted(new Node.Mapping(mapping.spot(), path, entries));
         }
         if (original instanceof Node.Sequence sequence) {
@@ -134,7 +145,12 @@ final class TreeBuilder {
     private Node noted(Node node) {
         if (++nodes > MOST_NODES) {
             reading.problem(
-                    node.spot(), "", "", "the file holds more than " + MOST_NODES + " values", "a file written by hand", "");
+                    node.spot(),
+                    "",
+                    "",
+                    "the file holds more than " + MOST_NODES + " values",
+                    "a file written by hand",
+                    "");
             reading.throwIfAny();
         }
         reading.locate(node.path(), node.spot());
@@ -143,7 +159,8 @@ final class TreeBuilder {
 
     private void refuseTag(Spot spot, String path) throws IOException {
         if (parser.getTypeId() != null) {
-            reading.problem(spot, path, "", "has a type tag, which is not supported", "", "remove the word that begins with !");
+            reading.problem(
+                    spot, path, "", "has a type tag, which is not supported", "", "remove the word that begins with !");
         }
     }
 

@@ -43,11 +43,19 @@ final class TreeFile {
     private static String text(Path file, Reading reading) {
         try {
             byte[] bytes = Files.readAllBytes(file);
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException notText) {
             reading.problem(
-                    Spot.WHOLE_FILE, "", "", "is not text in UTF-8", "a text file", "save it again with the encoding UTF-8");
+                    Spot.WHOLE_FILE,
+                    "",
+                    "",
+                    "is not text in UTF-8",
+                    "a text file",
+                    "save it again with the encoding UTF-8");
         } catch (NoSuchFileException missing) {
             String fix = nearestFile(file).map(near -> "write " + near).orElse("check the name and the folder");
             reading.problem(Spot.WHOLE_FILE, "", "", "there is no such file", "", fix);
@@ -61,7 +69,8 @@ final class TreeFile {
     private static Optional<String> nearestFile(Path file) {
         Path folder = file.toAbsolutePath().getParent();
         try (Stream<Path> siblings = Files.list(folder)) {
-            List<String> names = siblings.map(path -> path.getFileName().toString()).sorted().toList();
+            List<String> names =
+                    siblings.map(path -> path.getFileName().toString()).sorted().toList();
             return NearestWord.to(file.getFileName().toString(), names);
         } catch (IOException noFolder) {
             return Optional.empty();

@@ -22,7 +22,11 @@ final class Values {
         }
         boolean empty = node instanceof Node.Empty || node instanceof Node.Scalar;
         reading.problem(
-                node, "", empty ? "is empty" : "is " + node.shape(), expected, empty ? "write the value after the colon, or remove the key" : "");
+                node,
+                "",
+                empty ? "is empty" : "is " + node.shape(),
+                expected,
+                empty ? "write the value after the colon, or remove the key" : "");
         return Optional.empty();
     }
 
@@ -61,7 +65,8 @@ final class Values {
         return text(node, expected).flatMap(text -> {
             Optional<E> meaning = words.meaning(text);
             if (meaning.isEmpty()) {
-                reading.problem(node, text, "is not " + words.called(), words.listed(), Hints.nearest(text, words.all()));
+                reading.problem(
+                        node, text, "is not " + words.called(), words.listed(), Hints.nearest(text, words.all()));
             }
             return meaning;
         });
@@ -69,7 +74,8 @@ final class Values {
 
     /** What a value of the kind looks like, for a message. */
     static String expected(QuantityKind kind) {
-        String forms = String.join(", ", Measures.acceptedForms(kind).stream().limit(4).toList());
+        String forms =
+                String.join(", ", Measures.acceptedForms(kind).stream().limit(4).toList());
         return Hints.article(kind.label()) + " " + kind.label() + " such as " + forms;
     }
 

@@ -35,8 +35,8 @@ final class WheelReader {
         Part wheel = axle.partOrMissing(axle.atMostOneOf("wheels", "wheel").orElse("wheels"), "a wheel", KEYS);
         Measure diameter = wheel.measure("diameter", QuantityKind.LENGTH);
         Tyre tyre = wheel.word("tyre", TYRES);
-        PathKind path = wheel.wordIfAny("path", PATHS)
-                .orElse(tyre == Tyre.PNEUMATIC ? PathKind.FOOTPRINT : PathKind.DISC);
+        PathKind path =
+                wheel.wordIfAny("path", PATHS).orElse(tyre == Tyre.PNEUMATIC ? PathKind.FOOTPRINT : PathKind.DISC);
         return new Wheel(
                 diameter,
                 tyre,

@@ -39,8 +39,7 @@ public final class NearestWord {
     private static int cheapest(int[][] d, String a, String b, int i, int j) {
         int change = d[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
         int least = Math.min(change, Math.min(d[i - 1][j], d[i][j - 1]) + 1);
-        boolean swapped =
-                i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+        boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
         return swapped ? Math.min(least, d[i - 2][j - 2] + 1) : least;
     }
 }
