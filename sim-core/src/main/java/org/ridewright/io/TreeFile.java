@@ -66,8 +66,12 @@ final class TreeFile {
         throw new InputException(reading.problems());
     }
 
-    private static Optional<String> nearestFile(Path file) {
-        Path folder = file.toAbsolutePath().getParent();
+    /** The file in the same folder whose name is most like this one's. */
+    static Optional<String> nearestFile(Path file) {
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        if (folder == null) {
+            return Optional.empty();
+        }
         try (Stream<Path> siblings = Files.list(folder)) {
             List<String> names =
                     siblings.map(path -> path.getFileName().toString()).sorted().toList();
