@@ -1,0 +1,32 @@
+package org.ridewright.io;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.ridewright.ride.Scenario;
+import org.ridewright.ride.ScenarioCheck;
+
+/** Scenario files; their language is laid down in {@code docs/scenario-file.md}. */
+public final class ScenarioFile {
+    private ScenarioFile() {}
+
+    /**
+     * The scenario that a file describes, with its vehicles from their own files.
+     *
+     * @param file YAML, or JSON if its name ends in {@code .json}
+     * @throws InputException if it or a vehicle file cannot be read, or describes what cannot be; with everything found wrong in all of
+     *     them, the scenario first
+     */
+    public static Scenario read(Path file) {
+        Reading reading = new Reading(file.toString());
+        EntrantReader entrants = new EntrantReader(file.resolveSibling(""));
+        Scenario scenario = new ScenarioReader(entrants).read(TreeFile.read(file, reading), reading);
+        reading.faults(ScenarioCheck.faults(scenario));
+        List<InputProblem> problems = new ArrayList<>(reading.problems());
+        problems.addAll(entrants.problems());
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
+        return scenario;
+    }
+}

@@ -1,0 +1,98 @@
+package org.ridewright.io;
+
+import java.util.Optional;
+import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.Measures;
+import org.ridewright.quantity.Provenance;
+import org.ridewright.quantity.QuantityFormatException;
+import org.ridewright.quantity.QuantityKind;
+
+/** Turns single values of a file into texts, measures, numbers and choices, noting those that cannot be. */
+final class Values {
+    private final Reading reading;
+
+    Values(Reading reading) {
+        this.reading = reading;
+    }
+
+    /** The text of a single value; {@code expected} says what it should be. */
+    Optional<String> text(Node node, String expected) {
+        if (node instanceof Node.Scalar scalar && !scalar.text().isEmpty()) {
+            return Optional.of(scalar.text());
+        }
+        boolean empty = node instanceof Node.Empty || node instanceof Node.Scalar;
+        reading.problem(
+                node,
+                "",
+                empty ? "is empty" : "is " + node.shape(),
+                expected,
+                empty ? "write the value after the colon, or remove the key" : "");
+        return Optional.empty();
+    }
+
+    /** A value with its unit. */
+    Optional<Measure> measure(Node node, QuantityKind kind) {
+        return text(node, expected(kind)).flatMap(text -> {
+            try {
+                return Optional.of(Measures.parse(text, kind));
+            } catch (QuantityFormatException refused) {
+                reading.problem(node, text, fault(refused, text, kind), expected(kind), refused.hint());
+                return Optional.empty();
+            }
+        });
+    }
+
+    /** A plain number. */
+    Optional<Double> number(Node node) {
+        return measure(node, QuantityKind.RATIO).map(Measure::value);
+    }
+
+    /** A whole number not below {@code least}. */
+    Optional<Integer> count(Node node, int least) {
+        return number(node).flatMap(number -> {
+            if (number == Math.rint(number) && number >= least && number <= 10_000) {
+                return Optional.of((int) number.doubleValue());
+            }
+            String written = node instanceof Node.Scalar scalar ? scalar.text() : "";
+            reading.problem(node, written, "is not such a number", "a whole number from " + least + " to 10000", "");
+            return Optional.empty();
+        });
+    }
+
+    /** One of several words. */
+    <E> Optional<E> word(Node node, Words<E> words) {
+        String expected = words.called() + ": " + words.listed();
+        return text(node, expected).flatMap(text -> {
+            Optional<E> meaning = words.meaning(text);
+            if (meaning.isEmpty()) {
+                reading.problem(
+                        node, text, "is not " + words.called(), words.listed(), Hints.nearest(text, words.all()));
+            }
+            return meaning;
+        });
+    }
+
+    /** What a value of the kind looks like, for a message. */
+    static String expected(QuantityKind kind) {
+        String forms =
+                String.join(", ", Measures.acceptedForms(kind).stream().limit(4).toList());
+        return Hints.article(kind.label()) + " " + kind.label() + " such as " + forms;
+    }
+
+    /** Stands for a required value that could not be read; what it would rest on is left unjudged. */
+    static Measure standIn(QuantityKind kind) {
+        return new Measure(kind, 1, 0, Provenance.NOT_STATED, "not read");
+    }
+
+    /** The refusal without what a problem says in its other parts. */
+    private static String fault(QuantityFormatException refused, String text, QuantityKind kind) {
+        String whole = refused.getMessage();
+        String opening = kind.label() + " '" + text + "' ";
+        if (!whole.startsWith(opening)) {
+            return "cannot be read: " + whole;
+        }
+        String rest = whole.substring(opening.length());
+        String remedy = refused.hint().isEmpty() ? "; accepted are " + refused.expected() : "; " + refused.hint();
+        return rest.endsWith(remedy) ? rest.substring(0, rest.length() - remedy.length()) : rest;
+    }
+}

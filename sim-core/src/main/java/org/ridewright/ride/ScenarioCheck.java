@@ -1,0 +1,178 @@
+package org.ridewright.ride;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.ridewright.quantity.Measure;
+import org.ridewright.ride.Scenario.Entrant;
+import org.ridewright.ride.Scenario.Point;
+import org.ridewright.road.Obstacle;
+import org.ridewright.road.Road;
+import org.ridewright.vehicle.LoadCase;
+import org.ridewright.vehicle.check.Fault;
+import org.ridewright.vehicle.check.Faults;
+
+/** Looks for what cannot be ridden: references to nothing, speeds, and obstacles that no wheel of the vehicles can roll over. */
+public final class ScenarioCheck {
+    private static final double FASTEST = 70;
+    private static final double LONGEST = 3600;
+    private static final double MOST_SAMPLES = 100_000;
+
+    private final Scenario scenario;
+    private final Faults faults = new Faults();
+
+    private ScenarioCheck(Scenario scenario) {
+        this.scenario = scenario;
+    }
+
+    /** Everything wrong with the scenario; its vehicles by themselves are not judged again. */
+    public static List<Fault> faults(Scenario scenario) {
+        ScenarioCheck check = new ScenarioCheck(scenario);
+        check.settings();
+        check.entrants();
+        check.roads();
+        check.points();
+        return check.faults.found();
+    }
+
+    private void settings() {
+        scenario.duration().ifPresent(duration -> {
+            faults.positive("duration", duration);
+            if (duration.value() > LONGEST) {
+                faults.within("duration", duration, 0, LONGEST, "check the unit");
+            }
+        });
+        faults.positive("sampling rate", scenario.samplingRate());
+        if (scenario.samplingRate().value() > MOST_SAMPLES) {
+            faults.within("sampling rate", scenario.samplingRate(), 0, MOST_SAMPLES, "check the unit");
+        }
+    }
+
+    private void entrants() {
+        List<Entrant> entrants = scenario.entrants();
+        if (entrants.isEmpty()) {
+            faults.add("vehicles", "", "has no vehicle", "at least one", "");
+        }
+        List<String> paths = IntStream.range(0, entrants.size())
+                .mapToObj(i -> "vehicles[" + i + "].file")
+                .toList();
+        faults.distinct(entrants.stream().map(e -> e.vehicle().name()).toList(), paths, "vehicle");
+        for (int i = 0; i < entrants.size(); i++) {
+            entrant(entrants.get(i), "vehicles[" + i + "]");
+        }
+    }
+
+    private void entrant(Entrant entrant, String path) {
+        List<String> known =
+                entrant.vehicle().loadCases().stream().map(LoadCase::name).toList();
+        for (int i = 0; i < entrant.loadCases().size(); i++) {
+            String name = entrant.loadCases().get(i);
+            String at = path + ".load cases[" + i + "]";
+            if (!known.isEmpty()) {
+                faults.known(at, name, known, "load case");
+            }
+            if (entrant.loadCases().indexOf(name) < i) {
+                faults.add(at, name, "is given twice", "each load case once", "remove one of them");
+            }
+        }
+        if (entrant.speeds().isEmpty()) {
+            faults.add(path + ".speeds", "", "has no speed", "at least one", "");
+        }
+        for (int i = 0; i < entrant.speeds().size(); i++) {
+            Measure speed = entrant.speeds().get(i);
+            faults.positive(path + ".speeds[" + i + "]", speed);
+            if (speed.value() > FASTEST) {
+                faults.within(path + ".speeds[" + i + "]", speed, 0, FASTEST, "check the unit");
+            }
+        }
+    }
+
+    private void roads() {
+        List<Road> roads = scenario.roads();
+        if (roads.isEmpty()) {
+            faults.add("roads", "", "has no road", "at least one", "");
+        }
+        List<String> paths = IntStream.range(0, roads.size())
+                .mapToObj(i -> "roads[" + i + "].name")
+                .toList();
+        faults.distinct(roads.stream().map(Road::name).toList(), paths, "road");
+        for (int i = 0; i < roads.size(); i++) {
+            Road road = roads.get(i);
+            String path = "roads[" + i + "]";
+            faults.positive(path + ".ground rate", road.groundRate());
+            for (int j = 0; j < road.obstacles().size(); j++) {
+                new ObstacleCheck(scenario.entrants(), road.obstacles().get(j), path + ".obstacles[" + j + "]", faults)
+                        .run();
+            }
+            reached(road, path);
+        }
+    }
+
+    /** A run of stated duration that ends before the first obstacle tells nothing. */
+    private void reached(Road road, String path) {
+        if (scenario.duration().isEmpty() || road.obstacles().isEmpty()) {
+            return;
+        }
+        Measure duration = scenario.duration().get();
+        double first = road.obstacles().stream()
+                .map(Obstacle::lie)
+                .mapToDouble(lie -> lie.at().value())
+                .min()
+                .orElseThrow();
+        List<String> tooSlow = new ArrayList<>();
+        for (Entrant entrant : scenario.entrants()) {
+            entrant.speeds().stream()
+                    .filter(speed -> speed.value() > 0 && speed.value() * duration.value() < first)
+                    .forEach(speed -> tooSlow.add(speed.written()));
+        }
+        if (!tooSlow.isEmpty() && duration.value() > 0) {
+            faults.add(
+                    "duration",
+                    duration.written(),
+                    "ends before a vehicle at " + tooSlow.get(0) + " comes to the first obstacle of " + path,
+                    "a duration that takes every vehicle past it, or none, to let the program choose",
+                    "remove duration",
+                    path + ".obstacles",
+                    "vehicles");
+        }
+    }
+
+    private void points() {
+        List<String> vehicles =
+                scenario.entrants().stream().map(e -> e.vehicle().name()).toList();
+        List<Point> points = scenario.points();
+        for (int i = 0; i < points.size(); i++) {
+            Point point = points.get(i);
+            String path = "read off[" + i + "]";
+            if (point.vehicle().isPresent()
+                    && !vehicles.contains(point.vehicle().get())) {
+                fault(path + ".vehicle", point.vehicle().get(), vehicles);
+            }
+            for (int j = 0; j < i; j++) {
+                if (meet(points.get(j), point)) {
+                    faults.add(
+                            path + ".point",
+                            point.name(),
+                            "is already the name of read off[" + j + "]",
+                            "a name of its own for each point",
+                            "");
+                }
+            }
+        }
+    }
+
+    /** Vehicles that could not be read have no name yet, so the judgement rests on all of them. */
+    private void fault(String path, String name, List<String> vehicles) {
+        Faults named = new Faults();
+        named.known(path, name, vehicles, "vehicle");
+        for (Fault fault : named.found()) {
+            faults.add(path, name, fault.fault(), fault.expected(), fault.fix(), "vehicles");
+        }
+    }
+
+    private static boolean meet(Point a, Point b) {
+        boolean sameVehicle =
+                a.vehicle().isEmpty() || b.vehicle().isEmpty() || a.vehicle().equals(b.vehicle());
+        return sameVehicle && a.name().equals(b.name());
+    }
+}

@@ -1,0 +1,66 @@
+package org.ridewright.vehicle.check;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.ridewright.quantity.Measure;
+import org.ridewright.vehicle.LoadCase;
+import org.ridewright.vehicle.LoadCase.Aboard;
+import org.ridewright.vehicle.Seat;
+import org.ridewright.vehicle.Vehicle;
+
+/** Judges who and what is aboard. */
+record LoadCaseCheck(Vehicle vehicle, Faults faults) {
+    private static final double LIGHTEST_PERSON = 5;
+    private static final double HEAVIEST_PERSON = 300;
+
+    static List<String> names(Vehicle vehicle) {
+        return vehicle.loadCases().stream().map(LoadCase::name).toList();
+    }
+
+    void run() {
+        if (vehicle.loadCases().isEmpty()) {
+            faults.add("load cases", "", "has none", "at least one", "add - name: empty");
+        }
+        for (int i = 0; i < vehicle.loadCases().size(); i++) {
+            loadCase(vehicle.loadCases().get(i), "load cases[" + i + "]");
+        }
+    }
+
+    private void loadCase(LoadCase loadCase, String path) {
+        Map<String, String> taken = new HashMap<>();
+        List<String> seats = vehicle.seats().stream().map(Seat::name).toList();
+        for (int i = 0; i < loadCase.aboard().size(); i++) {
+            String at = path + ".aboard[" + i + "]";
+            Aboard aboard = loadCase.aboard().get(i);
+            if (aboard instanceof Aboard.Person person) {
+                faults.within(
+                        at + ".mass",
+                        person.mass(),
+                        LIGHTEST_PERSON,
+                        HEAVIEST_PERSON,
+                        "check the unit, or make it cargo");
+                faults.known(at + ".seat", person.seat(), seats, "seat");
+                String first = taken.putIfAbsent(person.seat(), person.name());
+                if (first != null && seats.contains(person.seat())) {
+                    faults.add(
+                            at + ".seat",
+                            person.seat(),
+                            "is taken already by " + first,
+                            "a seat for each person",
+                            "describe another seat");
+                }
+            } else if (aboard instanceof Aboard.Cargo cargo) {
+                mass(at + ".mass", cargo.mass());
+                cargo.outline().ifPresent(outline -> BodyCheck.outline(at + ".outline", outline, faults));
+            }
+        }
+    }
+
+    private void mass(String at, Measure mass) {
+        faults.positive(at, mass);
+        if (mass.value() > BodyCheck.HEAVIEST) {
+            faults.within(at, mass, 0, BodyCheck.HEAVIEST, "check the unit");
+        }
+    }
+}
