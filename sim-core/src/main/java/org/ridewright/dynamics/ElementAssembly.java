@@ -18,6 +18,7 @@ import org.ridewright.vehicle.Hitch;
 import org.ridewright.vehicle.Seat;
 import org.ridewright.vehicle.Spring;
 import org.ridewright.vehicle.Vehicle;
+import org.ridewright.wheel.Contact;
 
 /** The force elements of a vehicle: their rows and laws. */
 final class ElementAssembly {
@@ -25,21 +26,15 @@ final class ElementAssembly {
     private final Coordinates coordinates;
     private final Geometry geometry;
     private final StagePlaces places;
-    private final String loadCase;
     private final List<Element> elements = new ArrayList<>();
     private final List<WheelPlace> wheels = new ArrayList<>();
     private int inputs;
 
-    /**
-     * @param places where clearances were measured
-     * @param loadCase whose own measured clearances are open, so that its stages are left out
-     */
-    ElementAssembly(Vehicle vehicle, Coordinates coordinates, Geometry geometry, StagePlaces places, String loadCase) {
+    ElementAssembly(Vehicle vehicle, Coordinates coordinates, Geometry geometry, StagePlaces places) {
         this.vehicle = vehicle;
         this.coordinates = coordinates;
         this.geometry = geometry;
         this.places = places;
-        this.loadCase = loadCase;
     }
 
     void build(LoadedBody body, Optional<Measure> groundRate) {
@@ -63,7 +58,7 @@ final class ElementAssembly {
         Axle axle = vehicle.axles().get(i);
         for (double y : geometry.wheelPlaces(i)) {
             double[] rise = geometry.unsprungRise(i, y);
-            ContactFigures contact = ContactFigures.of(axle.wheel(), groundRate, effectiveMass(axle, y));
+            Contact contact = Contact.of(axle.wheel(), groundRate, effectiveMass(axle, y));
             String name = axle.name() + " wheel" + side(y);
             double[] row = Geometry.combine(-1, rise, 0, rise);
             wheels.add(new WheelPlace(name, i, axle.x(), y, elements.size(), inputs, contact));
@@ -78,7 +73,7 @@ final class ElementAssembly {
         return switch (Coordinates.kind(vehicle.layout(), axle)) {
             case SINGLE -> m;
             case INDEPENDENT -> m / 2;
-            case BEAM -> 1 / (1 / m + y * y / AxleFigures.rollInertia(axle).value());
+            case BEAM -> Contact.effectiveMass(m, AxleFigures.rollInertia(axle).value(), y);
         };
     }
 

@@ -51,7 +51,7 @@ final class MassAssembly {
         } else {
             rollAxisAtFirst = MountHeights.rollAxisAt(first).value();
             double end = MountHeights.rollAxisAt(last).value();
-            rollAxisSlope = first == last ? 0 : (end - rollAxisAtFirst) / (last.x() - firstX);
+            rollAxisSlope = axles.size() == 1 ? 0 : (end - rollAxisAtFirst) / (last.x() - firstX);
         }
         addBody(coordinates, geometry, body);
         addAxles(vehicle, coordinates);
@@ -60,11 +60,10 @@ final class MassAssembly {
     }
 
     private void addBody(Coordinates coordinates, Geometry geometry, LoadedBody body) {
-        for (RigidPart part : body.parts()) {
+        for (int p = 0; p < body.parts().size(); p++) {
+            RigidPart part = body.parts().get(p);
             double[] rise = geometry.bodyRise(part.x(), part.y());
-            double[] roll = body.rear().isPresent() && part == body.rear().get()
-                    ? geometry.bodyRoll(Double.NEGATIVE_INFINITY)
-                    : geometry.bodyRoll(Double.POSITIVE_INFINITY);
+            double[] roll = geometry.bodyRoll(p == 0 ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY);
             if (body.rear().isPresent() && coordinates.roll() >= 0) {
                 rise = partRise(coordinates, geometry, part, roll, body);
             }
@@ -175,7 +174,7 @@ final class MassAssembly {
         Axle first = vehicle.axles().get(0);
         Axle last = vehicle.axles().get(vehicle.axles().size() - 1);
         double start = MountHeights.at(first).value();
-        return first == last
+        return vehicle.axles().size() == 1
                 ? start
                 : start + (MountHeights.at(last).value() - start) * (x - first.x()) / (last.x() - first.x());
     }

@@ -28,6 +28,8 @@ public final class StaticEquilibrium {
     }
 
     /**
+     * Finds the position of rest.
+     *
      * @param heights u of each input (m)
      * @param settled +1 if friction holds the vehicle up ({@code s = +S}, settled from above), −1 down, 0 not at all
      * @throws RideException if nothing holds the vehicle in some direction or no equilibrium is found

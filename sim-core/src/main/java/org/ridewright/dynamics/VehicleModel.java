@@ -40,7 +40,7 @@ public final class VehicleModel {
         coordinates = new Coordinates(vehicle, sprung(body));
         geometry = new Geometry(vehicle, coordinates, body);
         masses = new MassAssembly(vehicle, coordinates, geometry, body, braked);
-        ElementAssembly elements = new ElementAssembly(vehicle, coordinates, geometry, places, loadCase.name());
+        ElementAssembly elements = new ElementAssembly(vehicle, coordinates, geometry, places);
         elements.build(body, groundRate);
         equations = masses.equations(elements.elements(), elements.inputs());
         wheels = List.copyOf(elements.wheels());

@@ -1,5 +1,7 @@
 package org.ridewright.dynamics;
 
+import org.ridewright.wheel.Contact;
+
 /**
  * A wheel on the road.
  *
@@ -10,4 +12,4 @@ package org.ridewright.dynamics;
  * @param input index of the height that its path gives
  * @param contact rate and damping on this ground
  */
-public record WheelPlace(String name, int axle, double x, double y, int element, int input, ContactFigures contact) {}
+public record WheelPlace(String name, int axle, double x, double y, int element, int input, Contact contact) {}

@@ -48,7 +48,7 @@ final class EnergyAudit {
             }
             boolean rubs = laws.sliderFrom[e + 1] > laws.sliderFrom[e];
             boolean lifting = laws.pushes[e] && regime.contact[e] == Regime.LIFTING;
-            if (regime.acts(e) && (laws.damped[e] || rubs) || lifting) {
+            if (lifting || (regime.acts(e) && (laws.damped[e] || rubs))) {
                 dissipated[e] += series.h() * lossOf(e, order, lifting);
             }
         }

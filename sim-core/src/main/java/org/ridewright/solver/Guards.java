@@ -194,7 +194,7 @@ final class Guards {
             }
             sliderCrossings++;
         } else if (guard < contactAt) {
-            regime.sense[guard - senseAt] *= -1;
+            regime.sense[guard - senseAt] = (byte) -regime.sense[guard - senseAt];
             senseCrossings++;
         } else {
             int e = (guard - contactAt) / 2;

@@ -18,6 +18,8 @@ public final class LeafRate {
     private LeafRate() {}
 
     /**
+     * Rate of a pack.
+     *
      * @param kind a leaf spring
      * @return rate (N/m) under a load at its seat or, of a cantilever, at the axle's end
      * @throws IllegalArgumentException if {@code kind} is no leaf spring, or the clamp takes the whole length

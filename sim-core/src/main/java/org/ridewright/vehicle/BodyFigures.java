@@ -36,6 +36,8 @@ public record BodyFigures(
     private static final double HEIGHT_OVER_MOUNTS = 0.3;
 
     /**
+     * Works the figures out.
+     *
      * @throws IllegalArgumentException if neither mass and centre nor a weighbridge is given, or the weighbridge leaves no sprung
      *     mass
      */
