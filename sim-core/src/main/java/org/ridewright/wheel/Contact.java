@@ -108,7 +108,7 @@ public record Contact(double rate, double damping, double dampingRatio) {
     public static Measure defaultDampingRatio(Tyre tyre) {
         return switch (tyre) {
             case IRON, SOLID ->
-                Measure.estimated(0.15, QuantityKind.RATIO, "unyielding tyre: damping ratio 0.15, common practice");
+                Measure.estimated(0.15, QuantityKind.RATIO, tyre.word() + " tyre: damping ratio 0.15, common practice");
             case PNEUMATIC ->
                 Measure.estimated(0.05, QuantityKind.RATIO, "pneumatic tyre: damping ratio 0.05, common practice");
         };
