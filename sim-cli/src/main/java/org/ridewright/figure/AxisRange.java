@@ -60,7 +60,7 @@ final class AxisRange {
     }
 
     private static Scale widened(Scale data, double room, boolean zero) {
-        if (data.span() <= 1e-12 * Math.max(Math.abs(data.min()), Math.abs(data.max()))) {
+        if (data.span() <= 1e-9 * Math.max(Math.abs(data.min()), Math.abs(data.max()))) {
             double half = data.min() == 0 ? 1 : 0.1 * Math.abs(data.min());
             return new Scale(data.min() - half, data.max() + half, false);
         }

@@ -193,7 +193,7 @@ final class PdfFormat {
                 "<</Type/Page/Parent 2 0 R/MediaBox[0 0 %s %s]/Resources<<>>/Contents 4 0 R>>"
                         .formatted(number(sheet.width()), number(sheet.height())));
         places.add(out.size());
-        write(out, "4 0 obj\n<</Length %d/Filter/FlateDecode>>\nstream\n".formatted(packed.length));
+        write(out, "4 0 obj\n<</Length %s/Filter/FlateDecode>>\nstream\n".formatted(packed.length));
         out.writeBytes(packed);
         write(out, "\nendstream\nendobj\n");
         object(out, places, "<</Title %s/Subject %s>>".formatted(text(title), text(caption)));

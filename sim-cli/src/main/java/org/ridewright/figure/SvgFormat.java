@@ -47,7 +47,7 @@ final class SvgFormat {
         for (Ink ink : sheet.inks()) {
             format.draw(ink);
         }
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %d %d\" role=\"img\">\n"
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\" role=\"img\">\n"
                         .formatted(
                                 millimetres(figure.widthMm()),
                                 millimetres(figure.heightMm()),
@@ -55,7 +55,7 @@ final class SvgFormat {
                                 fine(sheet.height()))
                 + "<title>" + escaped(figure.title()) + "</title>\n<desc>" + escaped(figure.caption()) + "</desc>\n"
                 + "<defs>\n" + format.definitions + "</defs>\n"
-                + "<path fill=\"#fff\" d=\"M0 0h%dv%dH0z\"/>\n".formatted(fine(sheet.width()), fine(sheet.height()))
+                + "<path fill=\"#fff\" d=\"M0 0h%sv%sH0z\"/>\n".formatted(fine(sheet.width()), fine(sheet.height()))
                 + format.body + "</svg>\n";
     }
 
@@ -94,7 +94,7 @@ final class SvgFormat {
         }
         String id = clips.computeIfAbsent(clip, c -> {
             String fresh = prefix + "c" + clips.size();
-            definitions.append("<clipPath id=\"%s\"><path d=\"M%d %dh%dv%dh%dz\"/></clipPath>\n"
+            definitions.append("<clipPath id=\"%s\"><path d=\"M%s %sh%sv%sh%sz\"/></clipPath>\n"
                     .formatted(
                             fresh,
                             fine(c.getX()),
