@@ -35,7 +35,7 @@ final class TaylorSeries {
 
     /**
      * @param most highest power of the acceleration
-     * @param tolerance of the last two terms, relative to the greatest and to free fall
+     * @param tolerance of the last two terms, relative to 1 m/s² and the leading term
      */
     TaylorSeries(FlatLaws laws, int most, double tolerance) {
         this.laws = laws;
@@ -86,21 +86,20 @@ final class TaylorSeries {
      */
     void converge(double step, Regime regime) {
         h = step;
-        for (int i = 0; i < n; i++) {
-            scale[i] = 0;
-        }
         int small = 0;
         for (int k = 0; k <= most; k++) {
             next(k, regime);
             double worst = 0;
             for (int i = 0; i < n; i++) {
                 double term = Math.abs(a[k * n + i]);
-                scale[i] = Math.max(scale[i], term);
-                worst = Math.max(worst, term / (1 + scale[i]));
+                if (k == 0) {
+                    scale[i] = 1 + term;
+                }
+                worst = Math.max(worst, term / scale[i]);
             }
             order = k;
             small = worst < tolerance ? small + 1 : 0;
-            if (small == 2 && k > 2) {
+            if (small >= 2 && k > 2) {
                 return;
             }
         }
@@ -113,7 +112,7 @@ final class TaylorSeries {
         for (int k = most - 1; k <= most; k++) {
             double worst = 0;
             for (int i = 0; i < n; i++) {
-                worst = Math.max(worst, Math.abs(a[k * n + i]) / (1 + scale[i]));
+                worst = Math.max(worst, Math.abs(a[k * n + i]) / scale[i]);
             }
             if (worst > tolerance) {
                 share = Math.min(share, Math.pow(tolerance / worst, 1.0 / k));

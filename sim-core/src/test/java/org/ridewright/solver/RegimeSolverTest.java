@@ -99,25 +99,14 @@ class RegimeSolverTest {
         ForceLaw law = ForceLaw.spring(40_000).withFriction(FrictionLaw.single(0, limit, kp));
         double omega = 2;
         PiecewisePolynomial drive = sine(amplitude, omega, 4);
-        ForceLaw guide = ForceLaw.spring(1e12);
+        double immovable = 1e12;
         Problem problem = new Problem(
                 new org.ridewright.dynamics.Equations(
-                        new double[] {1},
+                        new double[] {immovable},
                         new double[] {0},
                         new double[] {0},
-                        List.of(
-                                new org.ridewright.dynamics.Element(
-                                        "spring",
-                                        org.ridewright.dynamics.Element.Kind.SPRING,
-                                        new double[] {-1},
-                                        0,
-                                        law),
-                                new org.ridewright.dynamics.Element(
-                                        "wall",
-                                        org.ridewright.dynamics.Element.Kind.SPRING,
-                                        new double[] {-1},
-                                        -1,
-                                        guide)),
+                        List.of(new org.ridewright.dynamics.Element(
+                                "spring", org.ridewright.dynamics.Element.Kind.SPRING, new double[] {-1}, 0, law)),
                         1),
                 List.of(drive),
                 new double[] {0},
