@@ -1,0 +1,144 @@
+package org.ridewright.ride;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ridewright.comfort.Axis;
+import org.ridewright.comfort.VibrationMetrics;
+import org.ridewright.dynamics.VehicleModel;
+import org.ridewright.math.PiecewisePolynomial;
+import org.ridewright.road.Road;
+import org.ridewright.signal.Channel;
+import org.ridewright.solver.EnergyBalance;
+import org.ridewright.solver.Solution;
+
+/**
+ * What one ride test gave: one vehicle, load case, road and speed.
+ *
+ * @param vehicleFile name of the vehicle's file
+ * @param model the vehicle under its load
+ * @param speed (m/s)
+ * @param duration of the run (s)
+ * @param traces sampled read-offs at the scenario's rate
+ * @param wheelPaths of each wheel of the model, against the wheel's station (m)
+ * @param axles when each axle met and left the obstacles; empty on a road without any
+ * @param window over which metrics are taken
+ * @param seats metrics at each occupied seat
+ * @param points extremes at each named point
+ * @param springs of every spring, damper, bar and cushion
+ * @param wheels of every wheel
+ * @param draught greatest horizontal force against the motion (N)
+ * @param energy where the energy went
+ * @param remarks where the model is near its limits, in words
+ */
+public record RideResult(
+        String vehicleFile,
+        VehicleModel model,
+        Road road,
+        double speed,
+        double duration,
+        List<Channel> traces,
+        List<PiecewisePolynomial> wheelPaths,
+        List<AxleTimes> axles,
+        Span window,
+        List<SeatResult> seats,
+        List<PointResult> points,
+        List<ElementResult> springs,
+        List<WheelResult> wheels,
+        Peak draught,
+        EnergyBalance energy,
+        Solution.Statistics statistics,
+        List<String> remarks) {
+    public RideResult {
+        traces = List.copyOf(traces);
+        wheelPaths = List.copyOf(wheelPaths);
+        axles = List.copyOf(axles);
+        seats = List.copyOf(seats);
+        points = List.copyOf(points);
+        springs = List.copyOf(springs);
+        wheels = List.copyOf(wheels);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** The trace of that name. */
+    public Optional<Channel> trace(String name) {
+        return traces.stream().filter(t -> t.name().equals(name)).findFirst();
+    }
+
+    /** A stretch of time (s). */
+    public record Span(double from, double to) {}
+
+    /** A value and when it occurred (s). */
+    public record Peak(double value, double at) {}
+
+    /** When an axle first met and last left the obstacles (s). */
+    public record AxleTimes(String axle, double meets, double leaves) {}
+
+    /**
+     * At one seat.
+     *
+     * @param greatest extreme of the unweighted vertical acceleration upward (m/s²)
+     * @param least extreme of the same downward (m/s²)
+     * @param metrics ISO 2631-1 at the seat, by axis
+     * @param feet the same at the feet
+     * @param seatTotal point vibration total value at the seat (m/s²)
+     * @param timeOff during which the rider was off the seat (s)
+     */
+    public record SeatResult(
+            String seat,
+            String person,
+            Peak greatest,
+            Peak least,
+            Map<Axis, VibrationMetrics> metrics,
+            Map<Axis, VibrationMetrics> feet,
+            double seatTotal,
+            double feetTotal,
+            double timeOff) {
+        public SeatResult {
+            metrics = Map.copyOf(metrics);
+            feet = Map.copyOf(feet);
+        }
+
+        /** Greatest vertical acceleration, up or down (m/s²). */
+        public double peak() {
+            return Math.max(greatest.value(), -least.value());
+        }
+    }
+
+    /** Extremes of the vertical acceleration at a named point (m/s²). */
+    public record PointResult(String point, Peak greatest, Peak least) {}
+
+    /**
+     * Of a spring, damper, bar or cushion; travel from rest, positive in compression.
+     *
+     * @param atRest compression from the free state, standing still (m or rad)
+     * @param forceAtRest (N or N·m)
+     * @param compression greatest travel from rest (m or rad)
+     * @param extension greatest travel from rest the other way, as a positive number (m or rad)
+     * @param greatestForce (N or N·m)
+     * @param leastForce (N or N·m)
+     * @param dissipated energy turned to heat (J)
+     * @param lockedShare share of time during which its friction is locked; 1 where it has none
+     */
+    public record ElementResult(
+            String element,
+            String kind,
+            double atRest,
+            double forceAtRest,
+            double compression,
+            double extension,
+            double greatestForce,
+            double leastForce,
+            double dissipated,
+            double lockedShare) {}
+
+    /**
+     * Of a wheel.
+     *
+     * @param loadAtRest (N)
+     * @param least smallest load (N)
+     * @param greatest greatest load (N)
+     * @param timeOff during which it was off the ground (s)
+     */
+    public record WheelResult(String wheel, double loadAtRest, Peak least, Peak greatest, double timeOff) {}
+}

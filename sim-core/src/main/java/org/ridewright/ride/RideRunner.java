@@ -1,0 +1,49 @@
+package org.ridewright.ride;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.ridewright.dynamics.VehicleModel;
+import org.ridewright.quantity.Measure;
+import org.ridewright.road.Road;
+import org.ridewright.vehicle.LoadCase;
+import org.ridewright.vehicle.Vehicle;
+
+/** Runs every ride test of a scenario. */
+public final class RideRunner {
+    private RideRunner() {}
+
+    /**
+     * Each vehicle, with each load case, over each road, at each speed, in that order.
+     *
+     * @param progress is told each result as it comes
+     * @throws org.ridewright.dynamics.RideException if a vehicle cannot stand or ride as described
+     */
+    public static List<RideResult> run(Scenario scenario, Consumer<RideResult> progress) {
+        List<RideResult> results = new ArrayList<>();
+        for (Scenario.Entrant entrant : scenario.entrants()) {
+            for (LoadCase load : loadCases(entrant)) {
+                for (Road road : scenario.roads()) {
+                    VehicleModel model =
+                            VehicleModel.assemble(entrant.vehicle(), load, road.groundRate(), scenario.braked());
+                    for (Measure speed : entrant.speeds()) {
+                        RideResult result = new RideTest(scenario, entrant.file(), model, road, speed.value()).run();
+                        progress.accept(result);
+                        results.add(result);
+                    }
+                }
+            }
+        }
+        return results;
+    }
+
+    private static List<LoadCase> loadCases(Scenario.Entrant entrant) {
+        Vehicle vehicle = entrant.vehicle();
+        if (entrant.loadCases().isEmpty()) {
+            return vehicle.loadCases();
+        }
+        return entrant.loadCases().stream()
+                .map(name -> vehicle.loadCase(name).orElseThrow())
+                .toList();
+    }
+}
