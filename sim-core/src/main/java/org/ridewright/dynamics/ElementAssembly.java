@@ -1,7 +1,9 @@
 package org.ridewright.dynamics;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ridewright.quantity.Measure;
@@ -28,6 +30,7 @@ final class ElementAssembly {
     private final StagePlaces places;
     private final List<Element> elements = new ArrayList<>();
     private final List<WheelPlace> wheels = new ArrayList<>();
+    private final Map<String, List<String>> stageNames = new HashMap<>();
     private int inputs;
 
     ElementAssembly(Vehicle vehicle, Coordinates coordinates, Geometry geometry, StagePlaces places) {
@@ -119,6 +122,7 @@ final class ElementAssembly {
     /** Adds an element after placing its gapped stages. */
     void addStaged(String name, Element.Kind kind, double[] row, ForceLaw law, List<GappedStage> stages) {
         ForceLaw staged = law;
+        List<String> names = new ArrayList<>();
         for (GappedStage stage : stages) {
             double base = 0;
             if (stage.measuredAt().isPresent()) {
@@ -129,6 +133,7 @@ final class ElementAssembly {
                 }
                 base = known.getAsDouble();
             }
+            names.add(stage.kind().word());
             int side = stage.kind() == GappedStage.Kind.DROOP_STOP ? -1 : 1;
             staged = SpringLaws.withStage(
                     staged,
@@ -136,6 +141,7 @@ final class ElementAssembly {
                     base + side * stage.clearance().value(),
                     side);
         }
+        stageNames.put(name, List.copyOf(names));
         elements.add(new Element(name, kind, row, -1, checkedFriction(name, staged)));
     }
 
@@ -218,6 +224,10 @@ final class ElementAssembly {
 
     List<Element> elements() {
         return elements;
+    }
+
+    Map<String, List<String>> stageNames() {
+        return Map.copyOf(stageNames);
     }
 
     List<WheelPlace> wheels() {

@@ -3,6 +3,7 @@ package org.ridewright.dynamics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.ridewright.quantity.Measure;
 import org.ridewright.vehicle.Connection;
@@ -31,6 +32,7 @@ public final class VehicleModel {
     private final List<WheelPlace> wheels;
     private final List<SeatPlace> seats;
     private final StaticState rest;
+    private final Map<String, List<String>> stageNames;
 
     private VehicleModel(
             Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked, StagePlaces places) {
@@ -44,6 +46,7 @@ public final class VehicleModel {
         elements.build(body, groundRate);
         equations = masses.equations(elements.elements(), elements.inputs());
         wheels = List.copyOf(elements.wheels());
+        stageNames = elements.stageNames();
         seats = seatPlaces();
         rest = StaticEquilibrium.solve(equations, new double[equations.inputs()], 0);
     }
@@ -219,6 +222,11 @@ public final class VehicleModel {
     /** Position of rest without friction forces. */
     public StaticState rest() {
         return rest;
+    }
+
+    /** Kinds of the gapped stages of a spring element, in the order in which its law holds them; empty for others. */
+    public List<String> stageNames(String element) {
+        return stageNames.getOrDefault(element, List.of());
     }
 
     /** Mass of the sprung body with its rigid load (kg). */

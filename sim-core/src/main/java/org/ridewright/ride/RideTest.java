@@ -1,11 +1,264 @@
 package org.ridewright.ride;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.ridewright.comfort.Axis;
+import org.ridewright.comfort.Position;
+import org.ridewright.comfort.VibrationMetrics;
+import org.ridewright.comfort.VibrationTotal;
+import org.ridewright.comfort.Window;
+import org.ridewright.dynamics.Element;
+import org.ridewright.dynamics.Equations;
+import org.ridewright.dynamics.SeatPlace;
+import org.ridewright.dynamics.StaticEquilibrium;
+import org.ridewright.dynamics.StaticState;
 import org.ridewright.dynamics.VehicleModel;
+import org.ridewright.dynamics.WheelPlace;
+import org.ridewright.math.PolynomialRange;
 import org.ridewright.road.Road;
+import org.ridewright.signal.Channel;
+import org.ridewright.solver.Problem;
+import org.ridewright.solver.RegimeSolver;
+import org.ridewright.solver.Solution;
 
-/** One vehicle, load case, road and speed. */
-record RideTest(Scenario scenario, String file, VehicleModel model, Road road, double speed) {
+/**
+ * One vehicle, load case, road and speed.
+ *
+ * <p>The vehicle starts at rest with its front axle at station 0. Metrics are taken from the first contact with an obstacle to 2 s after the
+ * last axle has left the last one, over the whole run on a road without obstacles. Comfort metrics are worked out from 2000 samples
+ * a second whatever the rate of the traces; extremes are those of the polynomials.
+ */
+final class RideTest {
+    private static final double COMFORT_RATE = 2000;
+    /** Time after the last axle that belongs to the window (s). */
+    private static final double AFTER_LAST_AXLE = 2;
+    /** Time after the last axle that a run of no stated duration goes on (s). */
+    private static final double RUN_OUT = 3;
+
+    private static final double FLAT_DURATION = 5;
+    /** Room behind the window that a weighting filter looks ahead (s). */
+    private static final double LOOK_AHEAD = 0.02;
+
+    private final Scenario scenario;
+    private final String file;
+    private final VehicleModel model;
+    private final Road road;
+    private final double speed;
+    private final Heights heights;
+    private final double duration;
+    private final RideResult.Span window;
+
+    RideTest(Scenario scenario, String file, VehicleModel model, Road road, double speed) {
+        this.scenario = scenario;
+        this.file = file;
+        this.model = model;
+        this.road = road;
+        this.speed = speed;
+        heights = new Heights(model, road, speed);
+        duration = scenario.duration()
+                .map(d -> d.value())
+                .orElseGet(() -> heights.lastContact().map(t -> t + RUN_OUT).orElse(FLAT_DURATION));
+        double from = heights.firstContact().filter(t -> t < duration).orElse(0.0);
+        double to = heights.lastContact().map(t -> t + AFTER_LAST_AXLE).orElse(duration);
+        window = new RideResult.Span(from, Math.min(to, Math.max(from + 1e-3, duration - LOOK_AHEAD)));
+    }
+
     RideResult run() {
-        throw new IllegalStateException();
+        ReadOffs readOffs = new ReadOffs(model);
+        List<Scenario.Point> points = scenario.points().stream()
+                .filter(p ->
+                        p.vehicle().map(v -> v.equals(model.vehicle().name())).orElse(true))
+                .toList();
+        SampleRecorder traces = new SampleRecorder(
+                readOffs.traces(points, speed), scenario.samplingRate().value(), duration);
+        List<ReadOff> felt = feltAt(readOffs);
+        SampleRecorder comfort = new SampleRecorder(felt, COMFORT_RATE, duration);
+        RangeRecorder ranges = new RangeRecorder(ranged(readOffs, points));
+        Draught draught = new Draught(model.wheels(), speed);
+        TimeRecorder times = new TimeRecorder(model.equations(), draught);
+        TiltWatch tilt = new TiltWatch(model);
+        Solution solution = RegimeSolver.solve(problem(), step -> {
+            tilt.step(step);
+            traces.step(step);
+            comfort.step(step);
+            ranges.step(step);
+            times.step(step);
+        });
+        return result(points, traces, comfort.channels(), ranges, times, solution);
+    }
+
+    private Problem problem() {
+        int settled =
+                switch (scenario.start()) {
+                    case UNSTRESSED -> 0;
+                    case FROM_ABOVE -> 1;
+                    case FROM_BELOW -> -1;
+                };
+        Equations equations = model.equations();
+        StaticState start = settled == 0
+                ? model.rest()
+                : StaticEquilibrium.solve(equations, new double[equations.inputs()], settled);
+        return new Problem(
+                equations,
+                heights.all(model, duration),
+                start.q(),
+                new double[equations.size()],
+                start.friction(),
+                duration);
+    }
+
+    /** Seat and feet accelerations, three axes each, seat after seat. */
+    private List<ReadOff> feltAt(ReadOffs readOffs) {
+        List<ReadOff> list = new ArrayList<>();
+        for (SeatPlace seat : model.seats()) {
+            list.addAll(readOffs.seat(seat));
+            list.addAll(readOffs.feet(seat));
+        }
+        return list;
+    }
+
+    /** Read-offs whose extremes are wanted: seats, points, wheel loads, travels and forces, draught. */
+    private List<ReadOff> ranged(ReadOffs readOffs, List<Scenario.Point> points) {
+        List<ReadOff> list = new ArrayList<>();
+        for (SeatPlace seat : model.seats()) {
+            list.add(readOffs.seat(seat).get(2));
+        }
+        for (Scenario.Point point : points) {
+            list.add(readOffs.point(point.name(), point.place()).get(2));
+        }
+        for (WheelPlace wheel : model.wheels()) {
+            list.add(readOffs.wheelLoad(wheel));
+        }
+        for (int e : readOffs.suspensionElements()) {
+            list.add(readOffs.travel(e));
+            list.add(readOffs.force(e));
+        }
+        list.add(new Draught(model.wheels(), speed));
+        return list;
+    }
+
+    private RideResult result(
+            List<Scenario.Point> points,
+            SampleRecorder traces,
+            List<Channel> felt,
+            RangeRecorder ranges,
+            TimeRecorder times,
+            Solution solution) {
+        int next = 0;
+        List<RideResult.SeatResult> seats = new ArrayList<>();
+        for (int i = 0; i < model.seats().size(); i++) {
+            seats.add(seat(model.seats().get(i), felt.subList(6 * i, 6 * i + 6), ranges.range(next++), times));
+        }
+        List<RideResult.PointResult> pointResults = new ArrayList<>();
+        for (Scenario.Point point : points) {
+            PolynomialRange range = ranges.range(next++);
+            pointResults.add(new RideResult.PointResult(point.name(), greatest(range), least(range)));
+        }
+        List<RideResult.WheelResult> wheels = new ArrayList<>();
+        for (WheelPlace wheel : model.wheels()) {
+            PolynomialRange range = ranges.range(next++);
+            wheels.add(new RideResult.WheelResult(
+                    wheel.name(),
+                    model.rest().force()[wheel.element()],
+                    least(range),
+                    greatest(range),
+                    times.off(wheel.element())));
+        }
+        List<RideResult.ElementResult> elements = new ArrayList<>();
+        for (int e : new ReadOffs(model).suspensionElements()) {
+            elements.add(element(e, ranges.range(next++), ranges.range(next++), times, solution));
+        }
+        RideResult.Peak draught = greatest(ranges.range(next));
+        List<String> remarks = new Remarks(scenario, model, road, speed).of(seats, wheels, times);
+        return new RideResult(
+                file,
+                model,
+                road,
+                speed,
+                duration,
+                traces.channels(),
+                heights.paths(),
+                heights.axleTimes(),
+                window,
+                seats,
+                pointResults,
+                elements,
+                wheels,
+                draught,
+                solution.energy(),
+                solution.statistics(),
+                remarks);
+    }
+
+    private RideResult.SeatResult seat(
+            SeatPlace seat, List<Channel> felt, PolynomialRange vertical, TimeRecorder times) {
+        Map<Axis, VibrationMetrics> atSeat = metrics(felt.subList(0, 3), Position.SEAT);
+        Map<Axis, VibrationMetrics> atFeet = metrics(felt.subList(3, 6), Position.FEET);
+        return new RideResult.SeatResult(
+                seat.name(),
+                seat.person(),
+                greatest(vertical),
+                least(vertical),
+                atSeat,
+                atFeet,
+                total(Position.SEAT, atSeat),
+                total(Position.FEET, atFeet),
+                seat.element() >= 0 ? times.off(seat.element()) : 0);
+    }
+
+    private Map<Axis, VibrationMetrics> metrics(List<Channel> felt, Position position) {
+        Map<Axis, VibrationMetrics> result = new EnumMap<>(Axis.class);
+        Axis[] axes = {Axis.X, Axis.Y, Axis.Z};
+        Window span = new Window(window.from(), Math.max(window.to(), window.from() + 1));
+        for (int i = 0; i < axes.length; i++) {
+            if (span.to() <= felt.get(i).end()) {
+                result.put(axes[i], VibrationMetrics.of(felt.get(i), position, axes[i], span));
+            }
+        }
+        return result;
+    }
+
+    private static double total(Position position, Map<Axis, VibrationMetrics> metrics) {
+        Map<Axis, Double> rms = new EnumMap<>(Axis.class);
+        metrics.forEach((axis, m) -> rms.put(axis, m.rms()));
+        return rms.isEmpty() ? Double.NaN : VibrationTotal.ofPoint(position, rms);
+    }
+
+    private RideResult.ElementResult element(
+            int e, PolynomialRange travel, PolynomialRange force, TimeRecorder times, Solution solution) {
+        Element element = model.equations().elements().get(e);
+        return new RideResult.ElementResult(
+                element.name(),
+                kind(element.kind()),
+                model.rest().compression()[e],
+                model.rest().force()[e],
+                Math.max(0, travel.greatest()),
+                Math.max(0, -travel.least()),
+                force.greatest(),
+                force.least(),
+                solution.energy().dissipatedByElement()[e],
+                times.locked(e) / duration);
+    }
+
+    private static String kind(Element.Kind kind) {
+        return switch (kind) {
+            case SPRING -> "spring";
+            case DAMPER -> "damper";
+            case ANTI_ROLL_BAR -> "anti-roll bar";
+            case TWIST -> "twist";
+            case SEAT -> "seat";
+            case HITCH -> "hitch";
+            case CONTACT -> "contact";
+        };
+    }
+
+    private static RideResult.Peak greatest(PolynomialRange range) {
+        return new RideResult.Peak(range.greatest(), range.greatestAt());
+    }
+
+    private static RideResult.Peak least(PolynomialRange range) {
+        return new RideResult.Peak(range.least(), range.leastAt());
     }
 }

@@ -1,0 +1,120 @@
+package org.ridewright.ride;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.ridewright.dynamics.Element;
+import org.ridewright.dynamics.VehicleModel;
+import org.ridewright.dynamics.WheelPlace;
+import org.ridewright.road.Obstacle;
+import org.ridewright.road.Road;
+import org.ridewright.vehicle.AxleKind;
+
+/** Says where a run came near the limits of the model. */
+final class Remarks {
+    private final Scenario scenario;
+    private final VehicleModel model;
+    private final Road road;
+    private final double speed;
+
+    Remarks(Scenario scenario, VehicleModel model, Road road, double speed) {
+        this.scenario = scenario;
+        this.model = model;
+        this.road = road;
+        this.speed = speed;
+    }
+
+    List<String> of(List<RideResult.SeatResult> seats, List<RideResult.WheelResult> wheels, TimeRecorder times) {
+        List<String> remarks = new ArrayList<>();
+        topSpeed(remarks);
+        riders(remarks, seats);
+        stops(remarks, times);
+        wheels(remarks, wheels);
+        draught(remarks, times);
+        sway(remarks);
+        return remarks;
+    }
+
+    private void topSpeed(List<String> remarks) {
+        model.vehicle()
+                .topSpeed()
+                .filter(top -> speed > top.value() * (1 + 1e-9))
+                .ifPresent(top -> remarks.add(text(
+                        "The speed, %.1f km/h, is above the vehicle's stated top speed of %.1f km/h.",
+                        3.6 * speed, 3.6 * top.value())));
+    }
+
+    private static void riders(List<String> remarks, List<RideResult.SeatResult> seats) {
+        for (RideResult.SeatResult seat : seats) {
+            if (seat.timeOff() > 0) {
+                remarks.add(text("The rider on '%s' was off the seat for %.3f s.", seat.seat(), seat.timeOff()));
+            } else if (seat.least().value() < -VehicleModel.GRAVITY) {
+                remarks.add(text(
+                        "At '%s' the acceleration fell below free fall (%.1f m/s² down): a rider would have left the seat, "
+                                + "which a rigidly carried one cannot.",
+                        seat.seat(), -seat.least().value()));
+            }
+        }
+    }
+
+    /** Stages beyond their gap: helpers belong to the ride, stops to its limits. */
+    private void stops(List<String> remarks, TimeRecorder times) {
+        for (int e = 0; e < model.equations().elements().size(); e++) {
+            Element element = model.equations().elements().get(e);
+            List<String> names = model.stageNames(element.name());
+            for (int p = 0; p < names.size(); p++) {
+                int stage = element.law().stages().count() - names.size() + p;
+                if (names.get(p).endsWith("stop") && times.stageOn(e, stage) > 0) {
+                    remarks.add(text(
+                            "'%s' was on its %s for %.3f s.", element.name(), names.get(p), times.stageOn(e, stage)));
+                }
+            }
+        }
+    }
+
+    private void wheels(List<String> remarks, List<RideResult.WheelResult> wheels) {
+        for (int w = 0; w < wheels.size(); w++) {
+            WheelPlace place = model.wheels().get(w);
+            if (wheels.get(w).timeOff() > 0 && place.contact().isLively()) {
+                remarks.add(text(
+                        "%s left the ground with contact damping of only %.2f of critical: it bounces for long, and what follows "
+                                + "depends on that figure.",
+                        place.name(), place.contact().dampingRatio()));
+            }
+        }
+    }
+
+    /** Surge: the change of speed that the draught alone would give the whole vehicle. */
+    private void draught(List<String> remarks, TimeRecorder times) {
+        double change = times.greatestImpulse() / model.totalMass();
+        if (change > 0.1 * speed) {
+            remarks.add(text(
+                    "The obstacles' draught would change the speed by about %.1f km/h of %.1f km/h if nothing pulled harder: "
+                            + "constant speed is a poor assumption here%s.",
+                    3.6 * change,
+                    3.6 * speed,
+                    change >= speed ? ", and without a stronger pull the vehicle would stop" : ""));
+        }
+    }
+
+    private void sway(List<String> remarks) {
+        boolean oneSided = road.obstacles().stream()
+                .anyMatch(o ->
+                        o.lie().side() != Obstacle.Side.BOTH || o.lie().skew().value() != 0);
+        boolean beam = model.vehicle().layout().rolls()
+                && model.vehicle().axles().stream().anyMatch(a -> a.kind() == AxleKind.BEAM);
+        if (oneSided && beam) {
+            remarks.add(
+                    "The obstacle tilts a beam axle, which throws the body sideways. Sway is not in this model, so roll and side "
+                            + "acceleration are understated.");
+        }
+        if (scenario.braked() && road.obstacles().size() > 0) {
+            remarks.add(
+                    "The wheels are held by the brake in the pitching of the body, yet the vehicle keeps its speed.");
+        }
+    }
+
+    private static String text(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+}

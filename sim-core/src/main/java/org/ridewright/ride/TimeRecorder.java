@@ -1,0 +1,73 @@
+package org.ridewright.ride;
+
+import java.util.Arrays;
+import org.ridewright.dynamics.Equations;
+import org.ridewright.solver.Step;
+import org.ridewright.solver.StepListener;
+
+/** How long each element was off, locked or past each of its stages, and the impulse of the draught. */
+final class TimeRecorder implements StepListener {
+    private final double[] off;
+    private final double[] locked;
+    private final double[][] stageOn;
+    private final Draught draught;
+    private final double[] work = new double[SampleRecorder.ROOM];
+    private double impulse;
+    private double greatestImpulse;
+
+    TimeRecorder(Equations equations, Draught draught) {
+        int count = equations.elements().size();
+        off = new double[count];
+        locked = new double[count];
+        stageOn = new double[count][];
+        for (int e = 0; e < count; e++) {
+            stageOn[e] = new double[equations.elements().get(e).law().stages().count()];
+        }
+        this.draught = draught;
+    }
+
+    @Override
+    public void step(Step step) {
+        double dt = step.duration();
+        for (int e = 0; e < off.length; e++) {
+            if (step.isOff(e)) {
+                off[e] += dt;
+            }
+            if (step.isLocked(e)) {
+                locked[e] += dt;
+            }
+            for (int p = 0; p < stageOn[e].length; p++) {
+                if (step.isStageOn(e, p)) {
+                    stageOn[e][p] += dt;
+                }
+            }
+        }
+        Arrays.fill(work, 0);
+        int degree = draught.polynomial(step, work);
+        double power = step.end();
+        double sum = 0;
+        for (int k = 0; k <= degree; k++) {
+            sum += work[k] * power / (k + 1);
+            power *= step.end();
+        }
+        impulse += sum * step.h();
+        greatestImpulse = Math.max(greatestImpulse, Math.abs(impulse));
+    }
+
+    double off(int element) {
+        return off[element];
+    }
+
+    double locked(int element) {
+        return locked[element];
+    }
+
+    double stageOn(int element, int stage) {
+        return stageOn[element][stage];
+    }
+
+    /** Greatest size of the draught's impulse since the start (N·s). */
+    double greatestImpulse() {
+        return greatestImpulse;
+    }
+}
