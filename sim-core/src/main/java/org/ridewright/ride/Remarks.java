@@ -3,6 +3,7 @@ package org.ridewright.ride;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.dynamics.WheelPlace;
@@ -24,12 +25,16 @@ final class Remarks {
         this.speed = speed;
     }
 
-    List<String> of(List<RideResult.SeatResult> seats, List<RideResult.WheelResult> wheels, TimeRecorder times) {
+    List<String> of(
+            List<RideResult.SeatResult> seats,
+            List<RideResult.WheelResult> wheels,
+            TimeRecorder times,
+            Optional<Liveliness> liveliness) {
         List<String> remarks = new ArrayList<>();
         topSpeed(remarks);
         riders(remarks, seats);
         stops(remarks, times);
-        wheels(remarks, wheels);
+        wheels(remarks, wheels, liveliness);
         draught(remarks, times);
         sway(remarks);
         return remarks;
@@ -72,15 +77,21 @@ final class Remarks {
         }
     }
 
-    private void wheels(List<String> remarks, List<RideResult.WheelResult> wheels) {
+    private void wheels(List<String> remarks, List<RideResult.WheelResult> wheels, Optional<Liveliness> liveliness) {
+        double least = Double.POSITIVE_INFINITY;
         for (int w = 0; w < wheels.size(); w++) {
             WheelPlace place = model.wheels().get(w);
             if (wheels.get(w).timeOff() > 0 && place.contact().isLively()) {
-                remarks.add(text(
-                        "%s left the ground with contact damping of only %.2f of critical: it bounces for long, and what follows "
-                                + "depends on that figure.",
-                        place.name(), place.contact().dampingRatio()));
+                least = Math.min(least, place.contact().dampingRatio());
             }
+        }
+        if (liveliness.isPresent() && Double.isFinite(least)) {
+            Liveliness l = liveliness.get();
+            remarks.add(text(
+                    "Wheels left the ground with a contact damping of only %.2f of critical, with which a hard wheel bounces for long "
+                            + "and its motion is chaotic. With %.2f instead, the peak acceleration at '%s' would be %.1f m/s² in place of "
+                            + "%.1f m/s².",
+                    least, Liveliness.CALMER_RATIO, l.place(), l.peakWhenCalmer(), l.peak()));
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ridewright.comfort.Axis;
 import org.ridewright.comfort.Position;
 import org.ridewright.comfort.VibrationMetrics;
@@ -22,6 +23,7 @@ import org.ridewright.signal.Channel;
 import org.ridewright.solver.Problem;
 import org.ridewright.solver.RegimeSolver;
 import org.ridewright.solver.Solution;
+import org.ridewright.wheel.Contact;
 
 /**
  * One vehicle, load case, road and speed.
@@ -171,7 +173,8 @@ final class RideTest {
             elements.add(element(e, ranges.range(next++), ranges.range(next++), times, solution));
         }
         RideResult.Peak draught = greatest(ranges.range(next));
-        List<String> remarks = new Remarks(scenario, model, road, speed).of(seats, wheels, times);
+        List<String> remarks =
+                new Remarks(scenario, model, road, speed).of(seats, wheels, times, liveliness(points, ranges, wheels));
         return new RideResult(
                 file,
                 model,
@@ -190,6 +193,28 @@ final class RideTest {
                 solution.energy(),
                 solution.statistics(),
                 remarks);
+    }
+
+    /** The same run with calmer contacts, where lively ones left the ground. */
+    private Optional<Liveliness> liveliness(
+            List<Scenario.Point> points, RangeRecorder ranges, List<RideResult.WheelResult> wheels) {
+        boolean lively = false;
+        for (int w = 0; w < wheels.size(); w++) {
+            Contact contact = model.wheels().get(w).contact();
+            lively |= wheels.get(w).timeOff() > 0 && contact.isLively() && contact.damping() > 0;
+        }
+        if (!lively || (model.seats().isEmpty() && points.isEmpty())) {
+            return Optional.empty();
+        }
+        ReadOffs readOffs = new ReadOffs(model);
+        ReadOff first = model.seats().isEmpty()
+                ? readOffs.point(points.get(0).name(), points.get(0).place()).get(2)
+                : readOffs.seat(model.seats().get(0)).get(2);
+        String place = model.seats().isEmpty()
+                ? points.get(0).name()
+                : model.seats().get(0).name();
+        return Optional.of(Liveliness.of(
+                problem(), model.wheels(), first, place, ranges.range(0).greatestSize()));
     }
 
     private RideResult.SeatResult seat(
@@ -255,10 +280,10 @@ final class RideTest {
     }
 
     private static RideResult.Peak greatest(PolynomialRange range) {
-        return new RideResult.Peak(range.greatest(), range.greatestAt());
+        return new RideResult.Peak(range.greatest() + 0.0, range.greatestAt());
     }
 
     private static RideResult.Peak least(PolynomialRange range) {
-        return new RideResult.Peak(range.least(), range.leastAt());
+        return new RideResult.Peak(range.least() + 0.0, range.leastAt());
     }
 }

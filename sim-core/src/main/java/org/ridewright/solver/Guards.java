@@ -211,6 +211,24 @@ final class Guards {
         return state == Regime.APART ? Regime.TOUCHING : Regime.APART;
     }
 
+    /** By how much a guard is raised above its zero, > 0. */
+    double slack(int guard) {
+        if (guard < speedAt) {
+            return FlatLaws.SLACK_COMPRESSION;
+        } else if (guard < loadedAt) {
+            return FlatLaws.SLACK_SPEED;
+        } else if (guard < sliderAt) {
+            return laws.slackForce[guard - loadedAt];
+        } else if (guard < senseAt) {
+            int j = (guard - sliderAt) / 2;
+            return regime.slider[j] == Regime.LOCKED ? laws.slackForce[laws.sliderElement[j]] : FlatLaws.SLACK_SPEED;
+        } else if (guard < contactAt) {
+            return FlatLaws.SLACK_SPEED;
+        }
+        int e = (guard - contactAt) / 2;
+        return (guard - contactAt) % 2 == 0 ? laws.slackForce[e] : FlatLaws.SLACK_COMPRESSION;
+    }
+
     /** Name of a guard for messages. */
     String describe(int guard) {
         if (guard < speedAt) {
