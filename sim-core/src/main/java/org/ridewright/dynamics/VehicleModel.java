@@ -60,9 +60,13 @@ public final class VehicleModel {
      */
     public static VehicleModel assemble(
             Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked) {
-        VehicleModel model = new VehicleModel(vehicle, loadCase, groundRate, braked, stagePlaces(vehicle));
-        model.checkRest();
-        return model;
+        try {
+            VehicleModel model = new VehicleModel(vehicle, loadCase, groundRate, braked, stagePlaces(vehicle));
+            model.checkRest();
+            return model;
+        } catch (IllegalArgumentException e) {
+            throw new RideException("'" + vehicle.name() + "', load case '" + loadCase.name() + "': " + e.getMessage());
+        }
     }
 
     /** Clearances measured at load cases, found by standing each such load case with its own stages open. */

@@ -70,24 +70,65 @@ public final class SpringLaws {
         return new ForceLaw(0, 0, Pieces.NONE, 0, Pieces.NONE, Optional.of(law), FrictionLaw.NONE, false);
     }
 
-    /** Straight lines through points, end slopes continued, as a base line with a change of slope at each inner point. */
+    /**
+     * Straight lines through points, end slopes continued: the line of the segment at zero, with a change of slope at each point above it
+     * that acts above and one at each point below it that acts below.
+     */
     private static ForceLaw broken(double[] x, double[] f, boolean inSpeed) {
-        double base = (f[1] - f[0]) / (x[1] - x[0]);
-        List<Pieces.Piece> pieces = new ArrayList<>();
-        double slope = base;
-        for (int i = 1; i < x.length - 1; i++) {
-            double next = (f[i + 1] - f[i]) / (x[i + 1] - x[i]);
-            if (next != slope) {
-                pieces.add(new Pieces.Piece(next - slope, x[i], 1));
-            }
-            slope = next;
+        int segments = x.length - 1;
+        int atZero = 0;
+        while (atZero < segments - 1 && x[atZero + 1] <= 0) {
+            atZero++;
         }
-        double offset = f[0] - base * x[0];
+        double base = slope(x, f, atZero);
+        List<Pieces.Piece> pieces = new ArrayList<>();
+        for (int i = atZero + 1; i < segments; i++) {
+            addChange(pieces, slope(x, f, i) - slope(x, f, i - 1), x[i], 1);
+        }
+        for (int i = atZero; i > 0; i--) {
+            addChange(pieces, slope(x, f, i - 1) - slope(x, f, i), x[i], -1);
+        }
+        double offset = f[atZero] - base * x[atZero];
         return inSpeed
-                ? new ForceLaw(
-                        offset, 0, Pieces.NONE, base, Pieces.of(pieces), Optional.empty(), FrictionLaw.NONE, false)
+                ? ForceLaw.damper(base).withSpeedStages(Pieces.of(pieces))
                 : new ForceLaw(
                         offset, base, Pieces.of(pieces), 0, Pieces.NONE, Optional.empty(), FrictionLaw.NONE, false);
+    }
+
+    private static double slope(double[] x, double[] f, int segment) {
+        return (f[segment + 1] - f[segment]) / (x[segment + 1] - x[segment]);
+    }
+
+    private static void addChange(List<Pieces.Piece> pieces, double change, double at, int side) {
+        if (change != 0) {
+            pieces.add(new Pieces.Piece(change, at, side));
+        }
+    }
+
+    /** A damper's table: it gives no force at rest, so the point (0, 0) is put in where none is at zero speed. */
+    private static ForceLaw damperTable(List<Damper.Law.Point> points) {
+        List<double[]> all = new ArrayList<>();
+        boolean passed = false;
+        for (Damper.Law.Point point : points) {
+            double v = point.speed().value();
+            if (!passed && v >= 0) {
+                passed = true;
+                if (v > 0) {
+                    all.add(new double[] {0, 0});
+                } else if (point.force().value() != 0) {
+                    throw new IllegalArgumentException("a damper gives no force at rest, but its table says "
+                            + point.force().value() + " N at 0 m/s; give dry friction under 'friction'");
+                }
+            }
+            all.add(new double[] {v, point.force().value()});
+        }
+        if (!passed) {
+            all.add(new double[] {0, 0});
+        }
+        return broken(
+                all.stream().mapToDouble(p -> p[0]).toArray(),
+                all.stream().mapToDouble(p -> p[1]).toArray(),
+                true);
     }
 
     /** The law with viscous damping; only coefficients apply here. */
@@ -150,13 +191,7 @@ public final class SpringLaws {
             if (force instanceof Damper.Law.Rates rates) {
                 law = bilinear(rates.bump().value(), rates.rebound().value());
             } else if (force instanceof Damper.Law.Table table) {
-                double[] v = table.points().stream()
-                        .mapToDouble(p -> p.speed().value())
-                        .toArray();
-                double[] f = table.points().stream()
-                        .mapToDouble(p -> p.force().value())
-                        .toArray();
-                law = broken(v, f, true);
+                law = damperTable(table.points());
             }
         }
         double friction = damper.friction().value();

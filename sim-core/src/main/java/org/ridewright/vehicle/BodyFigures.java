@@ -165,6 +165,13 @@ public record BodyFigures(
                 total -= aboard.mass().value();
                 moment -= aboard.mass().value() * behind(vehicle, aboard);
             }
+            for (Seat seat : vehicle.seats()) {
+                double parts = seat.stages().stream()
+                        .mapToDouble(stage -> stage.mass().value())
+                        .sum();
+                total -= parts;
+                moment -= parts * seat.place().behindFrontAxle().value();
+            }
             if (!(total > 0)) {
                 throw new IllegalArgumentException("the axle loads leave no sprung mass: " + total
                         + " kg after unsprung masses and what was aboard");
