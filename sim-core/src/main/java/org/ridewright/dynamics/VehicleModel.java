@@ -116,8 +116,10 @@ public final class VehicleModel {
     }
 
     private void checkRest() {
+        // The free state of an enclosed gas lies far above where the vehicle stands, and says nothing of its attitude.
+        boolean gas = equations.elements().stream().anyMatch(e -> e.law().gas().isPresent());
         for (int i : new int[] {coordinates.roll(), coordinates.pitch()}) {
-            if (i >= 0 && Math.abs(rest.q()[i]) > GREATEST_TILT) {
+            if (!gas && i >= 0 && Math.abs(rest.q()[i]) > GREATEST_TILT) {
                 throw new RideException(String.format(
                         Locale.ROOT,
                         "'%s', load case '%s': standing still, %s is %.3f rad; expected at most %.1f rad. "
@@ -131,7 +133,7 @@ public final class VehicleModel {
         }
         for (int e = 0; e < equations.elements().size(); e++) {
             Element element = equations.elements().get(e);
-            if (element.kind() == Element.Kind.SPRING && rest.compression()[e] > GREATEST_COMPRESSION) {
+            if (!gas && element.kind() == Element.Kind.SPRING && rest.compression()[e] > GREATEST_COMPRESSION) {
                 throw new RideException(String.format(
                         Locale.ROOT,
                         "'%s', load case '%s': the vehicle falls through its springs: '%s' is compressed by %.2f m standing "

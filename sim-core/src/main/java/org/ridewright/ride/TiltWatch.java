@@ -7,7 +7,7 @@ import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.solver.Step;
 import org.ridewright.solver.StepListener;
 
-/** Stops a run in which the body tilts so far that small angles no longer hold. */
+/** Stops a run in which the body tilts so far from its attitude at rest that small angles no longer hold. */
 final class TiltWatch implements StepListener {
     /** Greatest tilt for which the sine differs from the angle by less than 1 % (rad). */
     static final double GREATEST = 0.2;
@@ -29,7 +29,7 @@ final class TiltWatch implements StepListener {
             }
             Arrays.fill(work, 0);
             step.addDisplacement(angle, 1, work);
-            double tilt = work[0];
+            double tilt = work[0] - model.rest().q()[angle];
             if (!(Math.abs(tilt) <= GREATEST)) {
                 throw new RideException(String.format(
                         Locale.ROOT,
