@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ridewright.dynamics.Element;
+import org.ridewright.dynamics.Equations;
 import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.suspension.ForceLaw;
 import org.ridewright.suspension.FrictionLaw;
@@ -77,8 +79,7 @@ class RegimeSolverTest {
         Problem problem = Oscillator.problem(
                 m,
                 m * 9.80665,
-                List.of(new org.ridewright.dynamics.Element(
-                        "ground", org.ridewright.dynamics.Element.Kind.CONTACT, new double[] {-1}, 0, law)),
+                List.of(new Element("ground", Element.Kind.CONTACT, new double[] {-1}, 0, law)),
                 List.of(PiecewisePolynomial.constant(0)),
                 0.1,
                 0,
@@ -101,12 +102,11 @@ class RegimeSolverTest {
         PiecewisePolynomial drive = sine(amplitude, omega, 4);
         double immovable = 1e12;
         Problem problem = new Problem(
-                new org.ridewright.dynamics.Equations(
+                new Equations(
                         new double[] {immovable},
                         new double[] {0},
                         new double[] {0},
-                        List.of(new org.ridewright.dynamics.Element(
-                                "spring", org.ridewright.dynamics.Element.Kind.SPRING, new double[] {-1}, 0, law)),
+                        List.of(new Element("spring", Element.Kind.SPRING, new double[] {-1}, 0, law)),
                         1),
                 List.of(drive),
                 new double[] {0},
@@ -124,6 +124,49 @@ class RegimeSolverTest {
         Solution three = RegimeSolver.solve(shorter, NOTHING);
         double loop = five.energy().dissipatedByElement()[0] - three.energy().dissipatedByElement()[0];
         assertThat(loop).isCloseTo(4 * limit * (amplitude - limit / kp), within(1e-4));
+    }
+
+    /**
+     * The steady loop of {@code ṡ = |ċ| (sgn ċ F − s)/β} between ±X encloses 4 F (X − β tanh(X/β)). Source: Fancher, Ervin, MacAdam and
+     * Winkler, SAE 800905 (from memory), the envelope rule on the friction part alone.
+     */
+    @Test
+    void theExponentialEnvelopeEnclosesItsClosedFormArea() {
+        double limit = 400;
+        double beta = 1e-3;
+        double amplitude = 0.02;
+        double omega = 2;
+        ForceLaw law = ForceLaw.spring(100_000).withFriction(FrictionLaw.envelope(0, limit, beta));
+        double cycle = 2 * Math.PI / omega;
+        Problem three = Oscillator.driven(1e12, law, sine(amplitude, omega, 5), 0, 2.25 * cycle);
+        Problem four = Oscillator.driven(1e12, law, sine(amplitude, omega, 5), 0, 3.25 * cycle);
+        double loop = RegimeSolver.solve(four, NOTHING).energy().dissipated()
+                - RegimeSolver.solve(three, NOTHING).energy().dissipated();
+        assertThat(loop).isCloseTo(4 * limit * (amplitude - beta * Math.tanh(amplitude / beta)), within(1e-5));
+    }
+
+    /** A mass thrown off the ground at speed v is in flight for 2 v/g. */
+    @Test
+    void flightLastsTwiceSpeedOverGravity() {
+        double m = 50;
+        double g = 9.80665;
+        double v = 1.2;
+        ForceLaw law = ForceLaw.contact(1e6, 0);
+        Problem thrown = Oscillator.problem(
+                m,
+                m * g,
+                List.of(new Element("ground", Element.Kind.CONTACT, new double[] {-1}, 0, law)),
+                List.of(PiecewisePolynomial.constant(0)),
+                0,
+                v,
+                0.26);
+        double[] landed = {Double.NaN};
+        RegimeSolver.solve(thrown, step -> {
+            if (Double.isNaN(landed[0]) && !step.isOff(0) && step.start() > 0.01) {
+                landed[0] = step.start();
+            }
+        });
+        assertThat(landed[0]).isCloseTo(2 * v / g, within(1e-10));
     }
 
     @Test
