@@ -14,6 +14,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ridewright.quantity.Measures;
+import org.ridewright.quantity.QuantityKind;
 import org.ridewright.vehicle.Layout;
 import org.ridewright.vehicle.Vehicle;
 
@@ -55,16 +57,53 @@ class DocumentedExamplesTest {
     void everyScenarioCanBeRead() {
         assertThat(examples(SCENARIOS)).hasSize(2);
         assertThat(examples(SCENARIOS).keySet())
-                .allSatisfy(name -> assertThat(ScenarioFile.read(folder.resolve(name)).entrants())
+                .allSatisfy(name -> assertThat(
+                                ScenarioFile.read(folder.resolve(name)).entrants())
                         .isNotEmpty());
     }
 
     @Test
     void everyKeyIsDescribed() {
-        assertThat(keys("whole/every-key.yaml")).hasSizeGreaterThan(100).allSatisfy(key -> assertThat(VEHICLES)
-                .contains(key));
-        assertThat(keys("whole/every-key-scenario.yaml")).allSatisfy(key -> assertThat(SCENARIOS + VEHICLES)
-                .contains(key));
+        assertThat(keys("whole/every-key.yaml"))
+                .hasSizeGreaterThan(100)
+                .allSatisfy(key -> assertThat(VEHICLES).containsPattern(asKey(key)));
+        assertThat(keys("whole/every-key-scenario.yaml"))
+                .allSatisfy(key -> assertThat(SCENARIOS + VEHICLES).containsPattern(asKey(key)));
+    }
+
+    /** The key as it stands in running text or in an example. */
+    private static String asKey(String key) {
+        return "(?<![a-z ])" + key + ":|`" + key + "(`|: )|[{] ?" + key + ":|, " + key + ": ";
+    }
+
+    @Test
+    void everyPieceOfAFileCanBeTakenApart() throws IOException {
+        Matcher piece = Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL).matcher(VEHICLES + SCENARIOS);
+        int pieces = 0;
+        for (; piece.find(); pieces++) {
+            Path file = folder.resolve("piece.yaml");
+            Files.writeString(file, piece.group(1));
+            Reading reading = new Reading("piece");
+            TreeFile.read(file, reading);
+            assertThat(reading.problems()).isEmpty();
+        }
+        assertThat(pieces).isGreaterThan(examples(VEHICLES + SCENARIOS).size());
+    }
+
+    @Test
+    void everyValueInTheTableOfValuesCanBeRead() {
+        int values = 0;
+        for (QuantityKind kind : QuantityKind.values()) {
+            Matcher row = Pattern.compile("\n\\| " + kind.label() + "(?: \\([^)]*\\))? \\|(.*)")
+                    .matcher(VEHICLES);
+            if (row.find()) {
+                Matcher value = Pattern.compile("`(\\d[^`]*)`").matcher(row.group(1));
+                for (; value.find(); values++) {
+                    assertThat(Measures.parse(value.group(1), kind).value()).isPositive();
+                }
+            }
+        }
+        assertThat(values).isGreaterThan(30);
     }
 
     private static Set<String> keys(String name) {
