@@ -16,8 +16,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ridewright.road.RoadProfile;
+import org.ridewright.vehicle.BodyFigures;
 
-/** Whatever a slip of the hand does to one line, the file is read or refused with a place and a reason. */
+/**
+ * Whatever a slip of the hand does to one line, the file is refused with a place and a reason, or it is read, and then the body's figures
+ * can be worked out and the roads laid.
+ */
 class GarbledFilesTest {
     private static final List<String> LINES =
             SampleFiles.text(SampleFiles.at("whole/every-key.yaml")).lines().toList();
@@ -60,7 +65,7 @@ class GarbledFilesTest {
         for (int i = 0; i < LINES.size(); i += STRIDE) {
             Path file = folder.resolve("garbled.yaml");
             Files.writeString(file, garbled(LINES, i, slip));
-            refused += refusals(() -> VehicleFile.read(file));
+            refused += refusals(() -> BodyFigures.of(VehicleFile.read(file)));
         }
         assertThat(refused).isPositive();
     }
@@ -74,7 +79,7 @@ class GarbledFilesTest {
         for (int i = 0; i < SCENARIO.size(); i += STRIDE) {
             Path file = folder.resolve("scenario.yaml");
             Files.writeString(file, garbled(SCENARIO, i, slip));
-            refused += refusals(() -> ScenarioFile.read(file));
+            refused += refusals(() -> ScenarioFile.read(file).roads().forEach(RoadProfile::alongEverySide));
         }
         assertThat(refused).isPositive();
     }
@@ -84,7 +89,7 @@ class GarbledFilesTest {
         for (int i = 0; i < LINES.size(); i++) {
             Path file = folder.resolve("garbled.yaml");
             Files.writeString(file, garbled(LINES, i, line -> null));
-            refusals(() -> VehicleFile.read(file));
+            refusals(() -> BodyFigures.of(VehicleFile.read(file)));
         }
     }
 
