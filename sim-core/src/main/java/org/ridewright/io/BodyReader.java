@@ -1,5 +1,6 @@
 package org.ridewright.io;
 
+import java.util.List;
 import java.util.Optional;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
@@ -75,6 +76,19 @@ record BodyReader(Layout layout) {
         Optional<Node> node = body.node(key);
         if (node.isPresent() && node.get() instanceof Node.Scalar scalar && Hints.same(scalar.text(), AT_CENTRE)) {
             return new AxisHeight.AtCentreOfMass();
+        }
+        if (node.isPresent()
+                && node.get() instanceof Node.Scalar scalar
+                && scalar.text().chars().noneMatch(Character::isDigit)
+                && !scalar.text().isEmpty()) {
+            body.reading()
+                    .problem(
+                            scalar,
+                            scalar.text(),
+                            "is not a height",
+                            "a height above the ground such as 0.7 m, or the words " + AT_CENTRE,
+                            Hints.nearest(scalar.text(), List.of(AT_CENTRE)));
+            return new AxisHeight.AtAxles();
         }
         return body.measureIfAny(key, QuantityKind.LENGTH)
                 .<AxisHeight>map(AxisHeight.AtHeight::new)

@@ -1,6 +1,7 @@
 package org.ridewright.io;
 
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -58,13 +59,23 @@ final class EntrantReader {
     }
 
     private Optional<Vehicle> vehicle(Part part, String file) {
-        Path path = folder.resolve(file);
+        Path path;
+        try {
+            path = folder.resolve(file);
+        } catch (InvalidPathException impossible) {
+            refuse(part, file, "cannot be the name of a file", "write the name as the folder shows it");
+            return Optional.empty();
+        }
+        if (Files.isDirectory(path)) {
+            refuse(part, file, "is a folder", "name a vehicle file in it");
+            return Optional.empty();
+        }
         if (!Files.exists(path)) {
             String fix = TreeFile.nearestFile(path)
                     .map(near -> "write "
                             + Path.of(file).resolveSibling(near).toString().replace('\\', '/'))
                     .orElse("check the name; it is reckoned from the folder of the scenario");
-            part.node("file").ifPresent(node -> part.reading().problem(node, file, "is no file there", "", fix));
+            refuse(part, file, "is not there", fix);
             return Optional.empty();
         }
         try {
@@ -73,6 +84,11 @@ final class EntrantReader {
             problems.addAll(broken.problems());
             return Optional.empty();
         }
+    }
+
+    private static void refuse(Part part, String file, String fault, String fix) {
+        part.node("file")
+                .ifPresent(node -> part.reading().problem(node, file, fault, "the name of a vehicle file", fix));
     }
 
     /** Keeps the place of a vehicle that could not be read. */

@@ -78,6 +78,16 @@ record FrictionReader(QuantityKind forceKind, QuantityKind rateKind, List<String
         if (load.value() <= 0) {
             return zero(QuantityKind.RATIO);
         }
+        if (half.value() < constant.value() && !part.reading().isSpoilt(part.path("constant"))) {
+            part.node(HALF_LOOP)
+                    .ifPresent(node -> part.reading()
+                            .problem(
+                                    node,
+                                    half.written(),
+                                    "is less than the constant part of the friction, " + constant.written(),
+                                    "half the height of the loop, the constant part included",
+                                    "remove 'constant', or write a smaller one"));
+        }
         double share = (half.value() - constant.value()) / load.value();
         double tolerance =
                 (half.tolerance() + constant.tolerance() + Math.abs(share) * load.tolerance()) / load.value();
@@ -105,6 +115,16 @@ record FrictionReader(QuantityKind forceKind, QuantityKind rateKind, List<String
                         .measure(number, QuantityKind.RATIO)
                         .<LockedRate>map(LockedRate.MultipleOfRate::new)
                         .orElse(new LockedRate.NotGiven());
+            }
+            if (scalar.text().chars().noneMatch(Character::isDigit)) {
+                part.reading()
+                        .problem(
+                                scalar,
+                                scalar.text(),
+                                "is not a locked rate",
+                                "a " + rateKind.label() + ", a multiple such as 2 times, or rigid",
+                                "leave it out if it was not measured");
+                return new LockedRate.NotGiven();
             }
         }
         return part.measureIfAny("locked rate", rateKind)

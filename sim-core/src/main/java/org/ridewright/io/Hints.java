@@ -7,9 +7,9 @@ import org.ridewright.vehicle.check.NearestWord;
 final class Hints {
     private Hints() {}
 
-    /** "write x" for the nearest known word, or nothing. */
+    /** "write x" for the nearest known word, or advice to choose. */
     static String nearest(String written, Collection<String> known) {
-        return NearestWord.to(written, known).map(near -> "write " + near).orElse("");
+        return NearestWord.to(written, known).map(near -> "write " + near).orElse("choose one of these");
     }
 
     /** Whether two phrases are the same but for letter case and spacing. */

@@ -46,9 +46,13 @@ public record InputProblem(
         }
         line.append('.');
         if (!fix.isEmpty()) {
-            line.append(" Likely fix: ").append(fix).append('.');
+            line.append(" Likely fix: ").append(fix).append(endsSentence(fix) ? "" : ".");
         }
         return line.toString();
+    }
+
+    private static boolean endsSentence(String text) {
+        return text.endsWith("?") || text.endsWith(".");
     }
 
     private String shortened() {

@@ -50,7 +50,9 @@ final class Part {
                 value,
                 fault,
                 called + " as a group of keys: " + Words.listed(List.of(known)),
-                node instanceof Node.Sequence ? "remove the dash" : "");
+                node instanceof Node.Sequence
+                        ? "remove the dash"
+                        : "write its keys with their values on the lines below, indented, or between { and }");
         return new Part(reading, node, Map.of(), called, true);
     }
 
@@ -221,10 +223,14 @@ final class Part {
                             values.measure(sequence.items().get(i), kinds[i]).orElse(Values.standIn(kinds[i])))
                     .toList();
         }
+        String value = item instanceof Node.Scalar scalar ? scalar.text() : "";
         String fault = item instanceof Node.Sequence sequence
                 ? "has " + sequence.items().size() + " values"
-                : "is " + item.shape();
-        reading.problem(item, "", fault, "a row " + row, "write decimals with a point, since a comma separates values");
+                : value.isEmpty() ? "is " + item.shape() : "stands where a row should";
+        String fix = item instanceof Node.Sequence sequence && sequence.items().size() > kinds.length
+                ? "write decimals with a point, since a comma separates values"
+                : "put the values of each row between [ and ], and all rows between another [ and ]";
+        reading.problem(item, value, fault, "a row " + row, fix);
         return Arrays.stream(kinds).map(Values::standIn).toList();
     }
 
@@ -232,7 +238,7 @@ final class Part {
     Optional<String> oneOf(String... keys) {
         Optional<String> given = atMostOneOf(keys);
         if (Arrays.stream(keys).noneMatch(this::has)) {
-            missing(keys[0], "one of: " + Words.listed(List.of(keys)));
+            missing(keys[0], Words.listed(List.of(keys)));
         }
         return given;
     }
@@ -246,21 +252,22 @@ final class Part {
 
     /** Notes that {@code key} cannot stand beside {@code other}. */
     void conflict(String key, String other) {
-        Node.Entry entry = entries.get(key);
-        reading.problem(
-                entry.keySpot(),
-                path(key),
-                "",
+        conflict(
+                key,
                 "is given beside '" + other + "', which says the same or contradicts it",
-                "one of them",
                 "remove '" + key + "' or '" + other + "'");
+    }
+
+    /** As the other, for a reason of its own. */
+    void conflict(String key, String fault, String fix) {
+        reading.problem(entries.get(key).keySpot(), path(key), "", fault, "one of them", fix);
     }
 
     /** Notes that a required key is not there. */
     void missing(String key, String expected) {
         if (!silent && !reading.isSpoilt(path(key))) {
-            reading.problem(
-                    node.spot(), path(key), "", "is missing", expected, "add the line " + key + ": ... to " + called);
+            String whole = called.replaceFirst("^an? ", "the ");
+            reading.problem(node.spot(), path(key), "", "is missing", expected, "add '" + key + ": ...' to " + whole);
         }
     }
 
@@ -269,11 +276,30 @@ final class Part {
             return;
         }
         Optional<String> near = NearestWord.to(key, known).filter(word -> !has(word));
-        String fix = near.map(word -> "write " + word).orElse("remove it or write one of these");
+        String fix = near.map(word -> "write " + word).orElse("write one of these, or remove it");
         if (entry.value() instanceof Node.Empty && !key.isEmpty() && Character.isDigit(key.charAt(0))) {
-            fix = "write decimals with a point; a comma between { and } begins the next key";
+            refuseDecimals(key, entry);
+            return;
         }
         reading.problem(entry.keySpot(), path(key), key, "is not a key of " + called, Words.listed(known), fix);
         near.ifPresent(word -> reading.spoil(path(word)));
+    }
+
+    /** What looks like a key is what follows a decimal comma in the value before it. */
+    private void refuseDecimals(String written, Node.Entry entry) {
+        List<String> keys = List.copyOf(entries.keySet());
+        int before = keys.indexOf(written) - 1;
+        String fix = "write decimals with a point";
+        if (before >= 0 && entries.get(keys.get(before)).value() instanceof Node.Scalar whole) {
+            reading.spoil(whole.path());
+            fix = "write " + keys.get(before) + ": " + whole.text() + "." + written;
+        }
+        reading.problem(
+                entry.keySpot(),
+                path(written),
+                written,
+                "stands after a comma, which ends a value between { and }",
+                "a decimal point",
+                fix);
     }
 }

@@ -55,6 +55,11 @@ final class Reading {
         return spoilt.contains(path);
     }
 
+    /** Whether something was found wrong at this path or below it. */
+    boolean isSpoiltWithin(String path) {
+        return spoilt.stream().anyMatch(bad -> within(bad, path));
+    }
+
     /** Takes up what a check found, unless it rests on a value that could not be read. */
     void faults(List<Fault> faults) {
         for (Fault fault : faults) {

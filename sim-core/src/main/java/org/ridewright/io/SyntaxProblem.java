@@ -28,6 +28,7 @@ record SyntaxProblem(Spot spot, String fault, String fix) {
         Spot spot = spot(yaml.getProblemMark());
         String problem = yaml.getProblem() == null ? "" : yaml.getProblem();
         String context = yaml.getContext() == null ? "" : yaml.getContext();
+        Spot begun = yaml.getContextMark() == null ? spot : spot(yaml.getContextMark());
         String opened = yaml.getContextMark() == null
                 ? ""
                 : " opened in line " + spot(yaml.getContextMark()).line();
@@ -47,7 +48,7 @@ record SyntaxProblem(Spot spot, String fault, String fix) {
                     "put a text that contains ': ' in double quotes, or indent this line like its neighbours");
         }
         if (context.contains("quoted scalar")) {
-            return new SyntaxProblem(spot, "the quotation" + opened + " is never closed", "add the missing quote");
+            return new SyntaxProblem(begun, "the quotation that begins here is never closed", "add the missing quote");
         }
         if (context.contains("flow")) {
             String bracket = context.contains("sequence") ? "]" : "}";
@@ -64,7 +65,7 @@ record SyntaxProblem(Spot spot, String fault, String fix) {
         }
         if (context.contains("simple key")) {
             return new SyntaxProblem(
-                    spot, "a key without a colon", "write the key, a colon and a space, then the value");
+                    begun, "a key stands here without a colon", "write the key, a colon and a space, then the value");
         }
         return new SyntaxProblem(
                 spot, "the text cannot be read from here on: " + firstLine(problem), "look here and in the line above");

@@ -26,7 +26,7 @@ final class Values {
                 "",
                 empty ? "is empty" : "is " + node.shape(),
                 expected,
-                empty ? "write the value after the colon, or remove the key" : "");
+                empty ? "write the value after the colon, or remove the key" : "write a single value");
         return Optional.empty();
     }
 
@@ -36,10 +36,14 @@ final class Values {
             try {
                 return Optional.of(Measures.parse(text, kind));
             } catch (QuantityFormatException refused) {
-                reading.problem(node, text, fault(refused, text, kind), expected(kind), refused.hint());
+                reading.problem(node, text, fault(refused, text, kind), expected(kind), fix(refused));
                 return Optional.empty();
             }
         });
+    }
+
+    private static String fix(QuantityFormatException refused) {
+        return refused.hint().isEmpty() ? "write the value like one of these" : refused.hint();
     }
 
     /** A plain number. */
@@ -54,7 +58,12 @@ final class Values {
                 return Optional.of((int) number.doubleValue());
             }
             String written = node instanceof Node.Scalar scalar ? scalar.text() : "";
-            reading.problem(node, written, "is not such a number", "a whole number from " + least + " to 10000", "");
+            reading.problem(
+                    node,
+                    written,
+                    "is not a count",
+                    "a whole number from " + least + " to 10000",
+                    "write a whole number in digits");
             return Optional.empty();
         });
     }

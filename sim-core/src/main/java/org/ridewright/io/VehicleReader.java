@@ -12,11 +12,15 @@ final class VehicleReader {
     };
     private static final Words<Layout> LAYOUTS = Words.of("a layout", Arrays.asList(Layout.values()), Layout::word);
 
+    /** Stands for a layout that could not be read, so that nothing is missed for its sake. */
+    private static final Layout LEAST_DEMANDING = Layout.QUARTER;
+
     private VehicleReader() {}
 
     static Vehicle read(Node top, Reading reading) {
         Part vehicle = Part.of(reading, top, "a vehicle file", KEYS);
-        Layout layout = vehicle.wordIfAny("layout", LAYOUTS).orElse(Layout.FULL);
+        Layout layout =
+                vehicle.wordIfAny("layout", LAYOUTS).orElse(vehicle.has("layout") ? LEAST_DEMANDING : Layout.FULL);
         return new Vehicle(
                 vehicle.text("vehicle", "its name"),
                 vehicle.textIfAny("about", "a text").orElse(""),

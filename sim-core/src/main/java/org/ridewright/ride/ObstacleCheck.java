@@ -24,11 +24,18 @@ import org.ridewright.vehicle.check.Faults;
 record ObstacleCheck(List<Entrant> entrants, Obstacle obstacle, String item, Faults faults) {
     private static final double GREATEST_SKEW = Math.toRadians(75);
 
+    /** A bound may be met exactly, whatever the last bit of a unit's conversion. */
+    private static final double ROUNDING = 1 + 1e-12;
+
     void run() {
         shape();
         lie(obstacle.lie());
         rise().filter(rise -> rise.value() > 0).ifPresent(this::tooHigh);
         start();
+    }
+
+    private static String plain(double millimetres) {
+        return String.format(Locale.ROOT, "%.1f", millimetres).replaceAll("\\.0$", "");
     }
 
     private String path() {
@@ -53,7 +60,7 @@ record ObstacleCheck(List<Entrant> entrants, Obstacle obstacle, String item, Fau
                         step.height().written(),
                         "is no step",
                         "a height above 0, or below 0 for a step down",
-                        "");
+                        "remove it, or give its height");
             }
         } else if (obstacle instanceof Pothole hole) {
             faults.positive(path + ".depth", hole.depth());
@@ -68,24 +75,24 @@ record ObstacleCheck(List<Entrant> entrants, Obstacle obstacle, String item, Fau
     private void plankShape(Plank plank, String path) {
         if (plank.shape() instanceof Shape.Bevelled bevelled) {
             faults.positive(path + ".shape.bevelled", bevelled.slopeLength());
-            if (2 * bevelled.slopeLength().value() > plank.length().value()) {
+            if (2 * bevelled.slopeLength().value() > plank.length().value() * ROUNDING) {
                 faults.add(
                         path + ".shape.bevelled",
                         bevelled.slopeLength().written(),
                         "at both ends is more than the plank's length of "
                                 + plank.length().written(),
                         "at most half the length",
-                        "",
+                        "give the slope of one end, measured along the road",
                         path + ".length");
             }
         } else if (plank.shape() instanceof Shape.HalfRound
-                && plank.length().value() < 2 * plank.height().value()) {
+                && 2 * plank.height().value() > plank.length().value() * ROUNDING) {
             faults.add(
                     path + ".length",
                     plank.length().written(),
                     "is less than twice the height of " + plank.height().written() + ", more than half a circle",
                     "at least twice the height of a half-round plank",
-                    "",
+                    "write length: " + plain(2000 * plank.height().value()) + " mm, or a smaller height",
                     path + ".height",
                     path + ".shape");
         }
@@ -97,13 +104,13 @@ record ObstacleCheck(List<Entrant> entrants, Obstacle obstacle, String item, Fau
         faults.notNegative(path + ".edge radius", rail.edgeRadius());
         faults.notNegative(path + ".groove width", rail.grooveWidth());
         faults.notNegative(path + ".groove depth", rail.grooveDepth());
-        if (2 * rail.edgeRadius().value() > rail.width().value()) {
+        if (2 * rail.edgeRadius().value() > rail.width().value() * ROUNDING) {
             faults.add(
                     path + ".edge radius",
                     rail.edgeRadius().written(),
                     "is more than half the width of " + rail.width().written(),
                     "at most half the width",
-                    "",
+                    "write edge radius: " + plain(500 * rail.width().value()) + " mm, or a smaller one",
                     path + ".width");
         }
         if ((rail.grooveWidth().value() > 0) != (rail.grooveDepth().value() > 0)) {
@@ -112,7 +119,7 @@ record ObstacleCheck(List<Entrant> entrants, Obstacle obstacle, String item, Fau
                     "",
                     "has a groove without width or without depth",
                     "groove width and groove depth, or neither",
-                    "");
+                    "add the other of the two");
         }
     }
 
@@ -124,7 +131,7 @@ record ObstacleCheck(List<Entrant> entrants, Obstacle obstacle, String item, Fau
                     lie.skew().written(),
                     "is more than 75 deg",
                     "an angle to the square across the road",
-                    "");
+                    "write 0 deg for an obstacle square across the road");
         }
         lie.pitch().ifPresent(pitch -> faults.positive(path + ".every", pitch));
         if (lie.count() > 1 && lie.pitch().isEmpty()) {
@@ -133,7 +140,7 @@ record ObstacleCheck(List<Entrant> entrants, Obstacle obstacle, String item, Fau
                     "",
                     "is missing, with a count of " + lie.count(),
                     "the distance from one leading edge to the next, such as 2 m",
-                    "add every: ...",
+                    "add 'every: ...' to the " + word(),
                     path + ".count");
         }
         extent().filter(length -> lie.count() > 1 && lie.pitch().isPresent())
@@ -143,7 +150,7 @@ record ObstacleCheck(List<Entrant> entrants, Obstacle obstacle, String item, Fau
                         lie.pitch().orElseThrow().written(),
                         "is less than the length of one, " + length.written(),
                         "the distance from one leading edge to the next",
-                        "",
+                        "add the length of one to the gap between two",
                         path + ".length"));
     }
 
@@ -203,7 +210,7 @@ record ObstacleCheck(List<Entrant> entrants, Obstacle obstacle, String item, Fau
                     at.written(),
                     "is not ahead of the front axle, which starts at 0",
                     "a length > 0 m",
-                    "");
+                    "move the obstacle farther ahead");
             return;
         }
         double farthest = 0;
@@ -221,7 +228,7 @@ record ObstacleCheck(List<Entrant> entrants, Obstacle obstacle, String item, Fau
                     at.written(),
                     "is so close that a wheel touches the obstacle at the start",
                     String.format(Locale.ROOT, "more than %.2f m, the reach of the wheels", farthest),
-                    "",
+                    "move the obstacle farther ahead",
                     "vehicles",
                     path() + ".skew",
                     path() + ".height");

@@ -51,7 +51,7 @@ public final class ScenarioCheck {
     private void entrants() {
         List<Entrant> entrants = scenario.entrants();
         if (entrants.isEmpty()) {
-            faults.add("vehicles", "", "has no vehicle", "at least one", "");
+            faults.add("vehicles", "", "has no vehicle", "at least one", "write - {file: ..., speeds: ...} under it");
         }
         List<String> paths = IntStream.range(0, entrants.size())
                 .mapToObj(i -> "vehicles[" + i + "].file")
@@ -76,7 +76,7 @@ public final class ScenarioCheck {
             }
         }
         if (entrant.speeds().isEmpty()) {
-            faults.add(path + ".speeds", "", "has no speed", "at least one", "");
+            faults.add(path + ".speeds", "", "has no speed", "at least one", "write a speed such as 8 km/h");
         }
         for (int i = 0; i < entrant.speeds().size(); i++) {
             Measure speed = entrant.speeds().get(i);
@@ -90,7 +90,7 @@ public final class ScenarioCheck {
     private void roads() {
         List<Road> roads = scenario.roads();
         if (roads.isEmpty()) {
-            faults.add("roads", "", "has no road", "at least one", "");
+            faults.add("roads", "", "has no road", "at least one", "write - name: ... under it");
         }
         List<String> paths = IntStream.range(0, roads.size())
                 .mapToObj(i -> "roads[" + i + "].name")
@@ -155,7 +155,7 @@ public final class ScenarioCheck {
                             point.name(),
                             "is already the name of read off[" + j + "]",
                             "a name of its own for each point",
-                            "");
+                            "write another name for one of them");
                 }
             }
         }

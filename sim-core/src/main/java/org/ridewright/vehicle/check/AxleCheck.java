@@ -82,7 +82,7 @@ record AxleCheck(Vehicle vehicle, Axle axle, String path, Faults faults) {
                         "",
                         "is missing",
                         "the distance between the centre planes of the two wheels, such as 1.35 m, 4 ft 8 in",
-                        "add the line track: ...",
+                        "add 'track: ...' to the axle",
                         path + ".kind",
                         "layout");
             }
@@ -164,7 +164,7 @@ record AxleCheck(Vehicle vehicle, Axle axle, String path, Faults faults) {
                     "",
                     "is missing",
                     "the distance from the left one to the right one, such as 0.9 m, 3 ft",
-                    "add the line apart: ...",
+                    "add 'apart: ...' to it",
                     path + ".kind",
                     at + ".side",
                     "layout");
@@ -176,7 +176,8 @@ record AxleCheck(Vehicle vehicle, Axle axle, String path, Faults faults) {
                     "",
                     beam ? "remove it" : "remove it; motion ratio says where between wheel and pivot it stands",
                     path + ".kind",
-                    at + ".side");
+                    at + ".side",
+                    "layout");
         }
         apart.ifPresent(value -> apart(value, at + ".apart"));
     }

@@ -16,7 +16,7 @@ record AxlesCheck(Vehicle vehicle, Faults faults) {
     void run() {
         List<Axle> axles = vehicle.axles();
         if (axles.isEmpty()) {
-            faults.add("axles", "", "has no axle", "at least one", "");
+            faults.add("axles", "", "has no axle", "at least one", "describe each after a dash: - unsprung mass: ...");
             return;
         }
         number(axles);
@@ -72,7 +72,7 @@ record AxlesCheck(Vehicle vehicle, Faults faults) {
                         axles.get(i).behindFrontAxle().written(),
                         gap == 0 ? "is the place of the axle before it" : "is ahead of the axle before it",
                         "axles from front to rear, each behind the one before",
-                        gap == 0 ? "" : "put the axles in order from front to rear",
+                        gap == 0 ? "measure the distance between the two" : "put the axles in order from front to rear",
                         "axles[" + (i - 1) + "].behind front axle");
             }
         }
@@ -86,7 +86,7 @@ record AxlesCheck(Vehicle vehicle, Faults faults) {
                     "",
                     "has no spring, and no connection bears on the axle",
                     "at least one spring",
-                    "",
+                    "add springs: ... to the axle",
                     "axles[" + index + "].name",
                     "connections");
         }

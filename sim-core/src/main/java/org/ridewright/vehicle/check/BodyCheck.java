@@ -8,6 +8,7 @@ import org.ridewright.vehicle.Outline;
 import org.ridewright.vehicle.RearBody;
 import org.ridewright.vehicle.SprungBody;
 import org.ridewright.vehicle.Vehicle;
+import org.ridewright.vehicle.Weighbridge;
 
 /** Judges the sprung body. */
 record BodyCheck(Vehicle vehicle, Faults faults) {
@@ -126,7 +127,7 @@ record BodyCheck(Vehicle vehicle, Faults faults) {
                     centre.written(),
                     "is not between the first and the last axle, and no hitch holds the vehicle from tipping over",
                     "a distance behind the front axle above 0 and below the wheelbase of " + wheelbase.written(),
-                    "",
+                    "check where it is measured from, or describe the hitch, shafts or drawbar under hitches",
                     "axles[" + last + "].behind front axle",
                     "hitches",
                     "layout");
@@ -177,10 +178,11 @@ record BodyCheck(Vehicle vehicle, Faults faults) {
                         "has " + scales.axleLoads().size() + " values for "
                                 + vehicle.axles().size() + " axles",
                         "one value for each axle, from front to rear",
-                        "",
+                        "weigh each axle, or give mass and centre of mass instead",
                         "axles");
             } else {
                 axleLoads(path);
+                remainder(scales, path);
             }
             faults.notNegative(path + ".hitch load", scales.hitchLoad());
             if (scales.hitchLoad().value() > 0 && vehicle.hitches().isEmpty()) {
@@ -198,6 +200,31 @@ record BodyCheck(Vehicle vehicle, Faults faults) {
         });
     }
 
+    /** What is left on the scales for the body. */
+    private void remainder(Weighbridge scales, String path) {
+        double shown = scales.hitchLoad().value()
+                + scales.axleLoads().stream().mapToDouble(Measure::value).sum();
+        double unsprung = vehicle.axles().stream()
+                .mapToDouble(axle -> axle.unsprungMass().value())
+                .sum();
+        double aboard = vehicle.loadCase(scales.loadCase()).stream()
+                .flatMap(loadCase -> loadCase.aboard().stream())
+                .mapToDouble(load -> load.mass().value())
+                .sum();
+        if (shown > unsprung && shown - unsprung - aboard <= 0) {
+            faults.add(
+                    path + ".axle loads",
+                    "",
+                    "leaves no mass for the body: " + Faults.plain(shown) + " kg shown, less " + Faults.plain(unsprung)
+                            + " kg unsprung and " + Faults.plain(aboard) + " kg aboard",
+                    "the mass of the whole vehicle with the load case " + scales.loadCase() + " aboard",
+                    "check which load case was aboard",
+                    "axles",
+                    "load cases",
+                    path);
+        }
+    }
+
     private void axleLoads(String path) {
         for (int i = 0; i < vehicle.axles().size(); i++) {
             Measure load =
@@ -209,7 +236,7 @@ record BodyCheck(Vehicle vehicle, Faults faults) {
                         load.written(),
                         "is not more than the axle's own unsprung mass of " + unsprung.written(),
                         "the whole mass on the scales under this axle",
-                        "",
+                        "check the unit, and that nothing has been taken off the reading",
                         "axles[" + i + "].unsprung mass");
             }
         }
@@ -231,7 +258,7 @@ record BodyCheck(Vehicle vehicle, Faults faults) {
                     rear.centre().behindFrontAxle().written(),
                     "is ahead of the joint at " + rear.joint().written(),
                     "a place behind the joint",
-                    "",
+                    "measure both from the front axle",
                     path + ".joint behind front axle");
         }
     }

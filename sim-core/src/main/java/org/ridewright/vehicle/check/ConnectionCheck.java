@@ -53,7 +53,11 @@ record ConnectionCheck(Vehicle vehicle, Faults faults) {
         vehicle.axle(name)
                 .filter(axle -> axle.kind() == AxleKind.SINGLE)
                 .ifPresent(axle -> faults.add(
-                        at, name, "is a single wheel, which has no roll to twist with", "an axle with two wheels", ""));
+                        at,
+                        name,
+                        "is a single wheel, which has no roll to twist with",
+                        "an axle with two wheels",
+                        "remove the connection"));
     }
 
     private void axles(String front, String rear, String path) {
@@ -66,7 +70,7 @@ record ConnectionCheck(Vehicle vehicle, Faults faults) {
                     rear,
                     front.equals(rear) ? "is the front axle as well" : "is ahead of the front axle " + front,
                     "an axle behind " + front,
-                    front.equals(rear) ? "" : "exchange the two",
+                    front.equals(rear) ? "write the axle at the other end" : "exchange the two",
                     "axles",
                     path + ".front axle");
         }
@@ -82,7 +86,7 @@ record ConnectionCheck(Vehicle vehicle, Faults faults) {
                     "",
                     "is missing",
                     "the distance from the left one to the right one",
-                    "add the line apart: ...",
+                    "add 'apart: ...' to the side spring",
                     path + ".side",
                     "layout");
         }
@@ -93,7 +97,7 @@ record ConnectionCheck(Vehicle vehicle, Faults faults) {
                     "",
                     "has " + side.tips().size() + " tips",
                     "one, or two of a spring clamped in its middle",
-                    "");
+                    "leave out the others");
         }
         for (int i = 0; i < side.tips().size(); i++) {
             Tip tip = side.tips().get(i);
@@ -118,7 +122,7 @@ record ConnectionCheck(Vehicle vehicle, Faults faults) {
                     place.written(),
                     "is not between the two axles",
                     "a place from " + from.written() + " to " + to.written() + " behind the front axle",
-                    "",
+                    "measure from the front axle of the vehicle",
                     "axles",
                     path + ".front axle",
                     path + ".rear axle");
@@ -127,7 +131,12 @@ record ConnectionCheck(Vehicle vehicle, Faults faults) {
 
     private void interconnection(Interconnection joined, String path) {
         if (joined.terms().size() < 2) {
-            faults.add(path + ".terms", "", "has fewer than two terms", "the travels that are joined", "");
+            faults.add(
+                    path + ".terms",
+                    "",
+                    "has fewer than two terms",
+                    "the travels that are joined",
+                    "add the other travels, or make it a spring of an axle");
         }
         for (int i = 0; i < joined.terms().size(); i++) {
             term(joined.terms().get(i), path + ".terms[" + i + "]");
@@ -138,7 +147,12 @@ record ConnectionCheck(Vehicle vehicle, Faults faults) {
 
     private void term(Term term, String path) {
         if (term.weight() == 0) {
-            faults.add(path + ".weight", "0", "leaves the term without effect", "a number other than 0", "");
+            faults.add(
+                    path + ".weight",
+                    "0",
+                    "leaves the term without effect",
+                    "a number other than 0",
+                    "remove the term");
         }
         if (term instanceof Term.Corner corner) {
             end(corner.axle(), corner.side(), corner.apart(), path + ".corner");
@@ -165,7 +179,7 @@ record ConnectionCheck(Vehicle vehicle, Faults faults) {
                     "",
                     "is missing",
                     "the distance from the left place to the right one",
-                    "add apart: ...",
+                    "add 'apart: ...' to it",
                     path + ".side",
                     "axles");
         }

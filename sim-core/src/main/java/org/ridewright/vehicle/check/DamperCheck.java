@@ -34,7 +34,12 @@ final class DamperCheck {
 
     private static void table(List<Law.Point> points, String at, Faults faults) {
         if (points.size() < 2) {
-            faults.add(at, "", "has fewer than two points", "rows [speed, force], such as [0.1 m/s, 200 N]", "");
+            faults.add(
+                    at,
+                    "",
+                    "has fewer than two points",
+                    "rows [speed, force], such as [0.1 m/s, 200 N]",
+                    "add points, or give bump and rebound");
         }
         for (int i = 0; i < points.size(); i++) {
             Law.Point here = points.get(i);
@@ -54,7 +59,7 @@ final class DamperCheck {
                         here.force().written(),
                         "pushes the way the damper moves",
                         "a force with the sign of its speed",
-                        "",
+                        "write both with a minus sign in rebound and neither in bump",
                         at + "[" + i + "][0]");
             }
         }

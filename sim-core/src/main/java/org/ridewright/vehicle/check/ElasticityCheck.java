@@ -30,7 +30,12 @@ record ElasticityCheck(String path, Faults faults) {
 
     private void table(List<TablePoint> points, String at) {
         if (points.size() < FEWEST_POINTS) {
-            faults.add(at, "", "has fewer than two points", "rows [compression, force], such as [0 mm, 0 N]", "");
+            faults.add(
+                    at,
+                    "",
+                    "has fewer than two points",
+                    "rows [compression, force], such as [0 mm, 0 N]",
+                    "add points, or give a rate");
         }
         for (int i = 1; i < points.size(); i++) {
             TablePoint before = points.get(i - 1);
@@ -53,7 +58,7 @@ record ElasticityCheck(String path, Faults faults) {
                         here.force().written(),
                         "is less than the force before it, " + before.force().written(),
                         "a force that does not fall as the spring is compressed",
-                        "",
+                        "check this reading and the one before",
                         previous);
             }
         }
@@ -61,7 +66,12 @@ record ElasticityCheck(String path, Faults faults) {
 
     private void leaves(Elasticity.LeafPack pack, String at) {
         if (pack.leaves().isEmpty()) {
-            faults.add(at + ".pack", "", "has no leaves", "at least one group of leaves", "");
+            faults.add(
+                    at + ".pack",
+                    "",
+                    "has no leaves",
+                    "at least one group of leaves",
+                    "add {number: ..., width: ..., thickness: ...}");
         }
         for (int i = 0; i < pack.leaves().size(); i++) {
             Leaves group = pack.leaves().get(i);
@@ -78,7 +88,7 @@ record ElasticityCheck(String path, Faults faults) {
                     pack.clampDeduction().written(),
                     "is not shorter than the spring of " + pack.length().written(),
                     "the length that the clamp takes out of action",
-                    "",
+                    "check the unit",
                     at + ".length");
         }
         pack.longArm()
@@ -89,7 +99,7 @@ record ElasticityCheck(String path, Faults faults) {
                         "is not shorter than the whole spring of "
                                 + pack.length().written(),
                         "the length from the clamp or pivot to the farther eye",
-                        "",
+                        "check the unit",
                         at + ".length"));
     }
 
@@ -103,7 +113,7 @@ record ElasticityCheck(String path, Faults faults) {
                     Faults.plain(wire.workingCoils()),
                     "is not above 0",
                     "a number of coils",
-                    "");
+                    "count the coils that are free to move");
         }
         if (wire.wireDiameter().value() >= wire.meanDiameter().value()) {
             faults.add(
@@ -112,7 +122,7 @@ record ElasticityCheck(String path, Faults faults) {
                     "is not thinner than the coil's mean diameter of "
                             + wire.meanDiameter().written(),
                     "the thickness of the wire",
-                    "",
+                    "exchange the two, or check the unit",
                     at + ".mean diameter");
         }
     }
@@ -127,7 +137,7 @@ record ElasticityCheck(String path, Faults faults) {
                     Faults.plain(gas.exponent()),
                     "is not the exponent of a gas",
                     "1 for slow to 1.4 for quick changes of air or nitrogen, at most 1.67",
-                    "");
+                    "write 1.3 if nothing better is known");
         }
     }
 }

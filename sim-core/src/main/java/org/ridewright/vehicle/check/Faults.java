@@ -8,9 +8,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.QuantityKind;
 
 /** Collects faults, and words those that many values share. */
 public final class Faults {
+    /** In one metre per second; speeds are told as people tell them. */
+    private static final double KILOMETRES_PER_HOUR = 3.6;
+
     private final List<Fault> found = new ArrayList<>();
 
     /** Everything found so far. */
@@ -55,8 +59,11 @@ public final class Faults {
      */
     public void within(String path, Measure measure, double least, double most, String fix) {
         if (measure.value() < least || measure.value() > most) {
-            String bound = measure.value() < least ? "is less than " + plain(least) : "is more than " + plain(most);
-            String range = named(measure) + " from " + plain(least) + " to " + plain(most) + unit(measure);
+            double times = measure.kind() == QuantityKind.SPEED ? KILOMETRES_PER_HOUR : 1;
+            String from = plain(least * times);
+            String to = plain(most * times);
+            String bound = measure.value() < least ? "is less than " + from : "is more than " + to;
+            String range = named(measure) + " from " + from + " to " + to + unit(measure);
             add(path, measure.written(), bound + unit(measure), range, fix);
         }
     }
@@ -70,9 +77,9 @@ public final class Faults {
                 add(
                         paths.get(i),
                         names.get(i),
-                        "is already the name of " + first,
+                        "is already the name of " + first.substring(0, first.lastIndexOf('.')),
                         "a name of its own for each " + called,
-                        "",
+                        "write another name for one of them",
                         first);
             }
         }
@@ -81,9 +88,10 @@ public final class Faults {
     /** A reference must name one of those known. */
     public void known(String path, String name, Collection<String> known, String called) {
         if (!known.contains(name)) {
-            String fix =
-                    NearestWord.to(name, known).map(near -> "write " + near).orElse("");
-            String expected = known.isEmpty() ? "a name, but there is no " + called : String.join(", ", known);
+            String fix = NearestWord.to(name, known)
+                    .map(near -> "write " + near)
+                    .orElse(known.isEmpty() ? "describe the " + called + " first" : "choose one of these");
+            String expected = known.isEmpty() ? "a name, but there is no " + called : String.join(" or ", known);
             add(path, name, "is not the name of " + article(called) + " " + called, expected, fix);
         }
     }
@@ -103,7 +111,8 @@ public final class Faults {
     }
 
     static String unit(Measure measure) {
-        String unit = measure.kind().siUnit();
+        String unit =
+                measure.kind() == QuantityKind.SPEED ? "km/h" : measure.kind().siUnit();
         return unit.equals("1") ? "" : " " + unit;
     }
 

@@ -71,7 +71,7 @@ record FrictionCheck(String path, Faults faults) {
                     multiple.multiple().written() + " times",
                     "is not more than the share of load",
                     "a multiple of the rate greater than " + Faults.plain(share),
-                    "",
+                    "write 2 times if it was not measured",
                     path + ".friction.share of load");
         }
     }
@@ -118,7 +118,12 @@ record FrictionCheck(String path, Faults faults) {
 
     private void share(double share, String at) {
         if (!(share > 0) || share > 1) {
-            faults.add(at, Faults.plain(share), "is not a share of a whole", "above 0 to 1, such as 50 %", "");
+            faults.add(
+                    at,
+                    Faults.plain(share),
+                    "is not a share of a whole",
+                    "above 0 to 1, such as 50 %",
+                    "write a percentage");
         }
     }
 
@@ -129,7 +134,7 @@ record FrictionCheck(String path, Faults faults) {
                     "",
                     "has shares '" + key + "' that add up to " + Faults.plain(100 * sum) + " %",
                     "shares that add up to 100 %",
-                    "");
+                    "change the last share");
         }
     }
 

@@ -30,7 +30,12 @@ record HitchCheck(Vehicle vehicle, Faults faults) {
 
     private void recorded(List<Motion.Point> points, String at) {
         if (points.size() < 2) {
-            faults.add(at, "", "has fewer than two points", "rows [time, height], such as [0 s, 0 mm]", "");
+            faults.add(
+                    at,
+                    "",
+                    "has fewer than two points",
+                    "rows [time, height], such as [0 s, 0 mm]",
+                    "add points, or remove motion");
         }
         for (int i = 1; i < points.size(); i++) {
             if (points.get(i).time().value() <= points.get(i - 1).time().value()) {

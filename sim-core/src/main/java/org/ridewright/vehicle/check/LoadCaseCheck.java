@@ -20,7 +20,8 @@ record LoadCaseCheck(Vehicle vehicle, Faults faults) {
 
     void run() {
         if (vehicle.loadCases().isEmpty()) {
-            faults.add("load cases", "", "has none", "at least one", "add - name: empty");
+            faults.add(
+                    "load cases", "", "has none", "at least one", "write '- name: empty' under it, or remove the key");
         }
         for (int i = 0; i < vehicle.loadCases().size(); i++) {
             loadCase(vehicle.loadCases().get(i), "load cases[" + i + "]");

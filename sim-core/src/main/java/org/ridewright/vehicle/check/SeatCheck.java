@@ -32,7 +32,7 @@ record SeatCheck(Vehicle vehicle, Faults faults) {
                         feet.aboveGround().written(),
                         "is above the seat at " + seat.place().aboveGround().written(),
                         "the height of the floor under the feet",
-                        "",
+                        "measure both from the ground",
                         path + ".at.above ground"));
         double below = 0;
         for (int i = 0; i < seat.stages().size(); i++) {
@@ -47,7 +47,7 @@ record SeatCheck(Vehicle vehicle, Faults faults) {
                     "",
                     "has shares of the person that add up to " + Faults.plain(100 * below) + " %",
                     "at most 100 %",
-                    "");
+                    "leave the share of the last stage out; it takes the rest");
         }
     }
 
@@ -61,7 +61,7 @@ record SeatCheck(Vehicle vehicle, Faults faults) {
                     stage.shareOfPerson().written(),
                     "is not a share of a person",
                     "from 0 to 1, such as 20 %",
-                    "");
+                    "write a percentage");
         } else if (stage.mass().value() == 0 && stage.shareOfPerson().value() == 0) {
             faults.add(
                     at,

@@ -46,7 +46,7 @@ record SpringLawCheck(String path, Faults faults, List<String> loadCases) {
                     kind.word(),
                     "is not a spring described by '" + key + "'",
                     "a kind that fits, or a rate or table, which fit every kind",
-                    "",
+                    "remove 'kind', or give a rate",
                     path + "." + key);
         }
     }

@@ -1,6 +1,7 @@
 package org.ridewright.vehicle.check;
 
 import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.Provenance;
 import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.AxleKind;
 import org.ridewright.vehicle.PathKind;
@@ -42,6 +43,9 @@ record WheelCheck(Axle axle, String path, Faults faults) {
             return;
         }
         Measure footprint = wheel.footprintLength().get();
+        if (footprint.provenance() == Provenance.ESTIMATED) {
+            return; // follows from the diameter
+        }
         faults.positive(key, footprint);
         if (footprint.value() >= wheel.diameter().value()) {
             faults.add(
