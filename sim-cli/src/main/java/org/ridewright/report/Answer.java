@@ -62,10 +62,11 @@ final class Answer {
         return readings;
     }
 
-    private static Map<List<Object>, List<Reading>> grouped(List<Reading> readings, Function<Reading, List<Object>> by) {
+    private static Map<List<Object>, List<Reading>> grouped(
+            List<Reading> readings, Function<Reading, List<Object>> by) {
         Map<List<Object>, List<Reading>> groups = new LinkedHashMap<>();
-        readings.forEach(r -> groups.computeIfAbsent(by.apply(r), k -> new ArrayList<>())
-                .add(r));
+        readings.forEach(
+                r -> groups.computeIfAbsent(by.apply(r), k -> new ArrayList<>()).add(r));
         groups.values().removeIf(g -> g.size() < 2);
         return groups;
     }
@@ -79,8 +80,10 @@ final class Answer {
     }
 
     private static String subjects(List<Reading> group) {
-        Reading rough = group.stream().max(Comparator.comparingDouble(Reading::peak)).orElseThrow();
-        Reading smooth = group.stream().min(Comparator.comparingDouble(Reading::peak)).orElseThrow();
+        Reading rough =
+                group.stream().max(Comparator.comparingDouble(Reading::peak)).orElseThrow();
+        Reading smooth =
+                group.stream().min(Comparator.comparingDouble(Reading::peak)).orElseThrow();
         Resolution resolution = Resolution.ofAll(List.of(rough.vehicle(), smooth.vehicle()));
         String over = "Over " + rough.name().road() + " at " + rough.name().speed() + ", ";
         if (!told(rough, smooth, resolution)) {
@@ -111,7 +114,11 @@ final class Answer {
     private static Optional<String> betweenSpeeds(List<Reading> readings) {
         return grouped(
                         readings,
-                        r -> List.of(r.result().vehicleFile(), r.name().load(), r.name().road(), r.kind()))
+                        r -> List.of(
+                                r.result().vehicleFile(),
+                                r.name().load(),
+                                r.name().road(),
+                                r.kind()))
                 .values()
                 .stream()
                 .map(Answer::slowestAndFastest)
@@ -130,7 +137,10 @@ final class Answer {
         Resolution resolution = Resolution.of(slow.vehicle());
         String numbers = "%s m/s² at %s and %s m/s² at %s"
                 .formatted(
-                        Numbers.of(slow.peak()), slow.name().speed(), Numbers.of(fast.peak()), fast.name().speed());
+                        Numbers.of(slow.peak()),
+                        slow.name().speed(),
+                        Numbers.of(fast.peak()),
+                        fast.name().speed());
         String between = "a difference of %s, and the run resolves %s."
                 .formatted(Numbers.percent(difference(slow, fast)), resolution.words());
         if (!told(slow, fast, resolution)) {

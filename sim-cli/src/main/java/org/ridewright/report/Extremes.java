@@ -31,7 +31,8 @@ final class Extremes {
     static WheelResult lightestByShare(RideResult result) {
         return result.wheels().stream()
                 .min(Comparator.<WheelResult>comparingDouble(w -> w.least().value() / w.loadAtRest())
-                        .thenComparing(Comparator.comparingDouble(WheelResult::timeOff).reversed()))
+                        .thenComparing(
+                                Comparator.comparingDouble(WheelResult::timeOff).reversed()))
                 .orElseThrow();
     }
 
