@@ -55,19 +55,7 @@ final class RunCommand implements Callable<Integer> {
         Scenario scenario = ScenarioFile.read(file);
         Path target = folder != null ? folder : Path.of("results", ScenarioPath.stem(file));
         try (ResultFolder results = ResultFolder.begin(target, scenario.name())) {
-            boolean terminal = System.console() != null;
-            List<RideResult> rides = RideRunner.run(scenario, ride -> {
-                if (terminal) {
-                    out.printf(
-                            Locale.ROOT,
-                            "  %s, %s, %s, %.4g km/h%n",
-                            ride.model().vehicle().name(),
-                            ride.model().loadCase().name(),
-                            ride.road().name(),
-                            3.6 * ride.speed());
-                    out.flush();
-                }
-            });
+            List<RideResult> rides = RideRunner.run(scenario, ride -> {});
             ResultTable.print(rides, out);
             out.flush();
             write(results, scenario, rides);
@@ -79,7 +67,8 @@ final class RunCommand implements Callable<Integer> {
 
     private static void write(ResultFolder results, Scenario scenario, List<RideResult> rides) throws IOException {
         List<FigureGroup> groups = FigureGroup.of(scenario, rides);
-        List<Figure> figures = groups.stream().flatMap(g -> g.figures().stream()).toList();
+        List<Figure> figures =
+                groups.stream().flatMap(g -> g.figures().stream()).toList();
         List<FigureFiles> drawn = new FigureWriter().files(figures);
         for (FigureFiles figure : drawn) {
             results.write("figures/" + figure.fileName() + ".svg", utf8(figure.svg()));
@@ -91,7 +80,7 @@ final class RunCommand implements Callable<Integer> {
             results.write("traces/" + traceName(ride, taken) + ".csv", utf8(TracesCsv.render(ride)));
         }
         results.write("metrics.json", utf8(MetricsJson.render(scenario, rides)));
-        results.write("report.html", utf8(HtmlReport.render(scenario, rides, groups, drawn)));
+        results.write("report.html", utf8(HtmlReport.render(scenario, rides, drawn)));
     }
 
     private static String traceName(RideResult ride, Set<String> taken) {
@@ -114,7 +103,9 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private static String plain(String text) {
-        String plain = text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}.]+", "-").replaceAll("^-|-$", "");
+        String plain = text.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}.]+", "-")
+                .replaceAll("^-|-$", "");
         return plain.isEmpty() ? "unnamed" : plain;
     }
 
