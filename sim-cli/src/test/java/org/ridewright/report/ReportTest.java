@@ -42,7 +42,8 @@ class ReportTest {
                 FigureGroup.of(GATE.scenario(), GATE.results()).get(0).figures().get(0);
         FigureFiles files = new FigureWriter().files(figure);
         String page = HtmlReport.render(GATE.scenario(), GATE.results(), List.of(files));
-        assertThat(page).contains(files.svg().strip(), "<figcaption>" + figure.caption());
+        assertThat(page)
+                .contains(files.svg().strip(), "<figcaption>" + figure.caption().replace("'", "&#39;"));
     }
 
     @Test
@@ -123,7 +124,7 @@ class ReportTest {
 
     @Test
     void numbersKeepTheirDigits() {
-        assertThat(Numbers.of(1234.5)).isEqualTo("1235");
+        assertThat(Numbers.of(1234.5)).isEqualTo("1230");
         assertThat(Numbers.of(-0.012345)).isEqualTo("−0.0123");
         assertThat(Numbers.of(9.996)).isEqualTo("10.0");
         assertThat(Numbers.of(3e-9, 2)).isEqualTo("3·10^−9");
@@ -140,12 +141,12 @@ class ReportTest {
     /** Peaks of 10 m/s², times the factor in whatever is laden or ridden fast, twice where both. */
     private static List<RideResult> scaled(double factor) {
         return GATE.results().stream()
-                .filter(r -> r.seats().isEmpty())
+                .filter(r -> r.vehicleFile().contains("dray"))
                 .map(r -> {
                     double loaded = r.model().loadCase().name().equals("laden") ? factor : 1;
                     double fast = r.speed() > 2 ? factor : 1;
                     Peak peak = new Peak(10 * loaded * fast, 1);
-                    return with(r, r.seats(), List.of(new PointResult("middle of the load", peak, new Peak(-1, 1))));
+                    return with(r, List.of(), List.of(new PointResult("middle of the load", peak, new Peak(-1, 1))));
                 })
                 .toList();
     }
