@@ -75,9 +75,10 @@ final class RunCommand implements Callable<Integer> {
             results.write("figures/" + figure.fileName() + ".png", figure.png());
             results.write("figures/" + figure.fileName() + ".pdf", figure.pdf());
         }
+        List<String> traces = rides.parallelStream().map(TracesCsv::render).toList();
         Set<String> taken = new HashSet<>();
-        for (RideResult ride : rides) {
-            results.write("traces/" + traceName(ride, taken) + ".csv", utf8(TracesCsv.render(ride)));
+        for (int i = 0; i < rides.size(); i++) {
+            results.write("traces/" + traceName(rides.get(i), taken) + ".csv", utf8(traces.get(i)));
         }
         results.write("metrics.json", utf8(MetricsJson.render(scenario, rides)));
         results.write("report.html", utf8(HtmlReport.render(scenario, rides, drawn)));

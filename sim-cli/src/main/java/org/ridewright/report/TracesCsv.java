@@ -1,19 +1,21 @@
 package org.ridewright.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.ridewright.ride.RideResult;
 import org.ridewright.signal.Channel;
 
 /** The traces of a ride test as a table of text: one line of names with units, then one line for each instant. */
 public final class TracesCsv {
     private static final MathContext DIGITS = new MathContext(9);
+    /** Powers of ten that a double holds exactly, and the sizes of values for which they suffice. */
+    private static final double[] POWERS = powers();
+
+    private static final double SMALLEST = 1e-13;
+    private static final double LARGEST = 1e15;
 
     private TracesCsv() {}
 
@@ -26,18 +28,14 @@ public final class TracesCsv {
         List<Channel> traces = result.traces();
         StringBuilder out = new StringBuilder();
         CSVFormat format = CSVFormat.RFC4180.builder().setRecordSeparator("\n").get();
-        try (CSVPrinter printer = new CSVPrinter(out, format)) {
-            printer.printRecord(header(traces));
-            Channel clock = traces.isEmpty() ? null : traces.get(0);
-            for (int i = 0; clock != null && i < clock.size(); i++) {
-                printer.print(text(clock.time(i)));
-                for (Channel trace : traces) {
-                    printer.print(text(trace.sample(i)));
-                }
-                printer.println();
+        out.append(format.format(header(traces).toArray())).append('\n');
+        // Numbers need no quoting, and going through the printer for each of them takes longer than the ride.
+        for (int i = 0; !traces.isEmpty() && i < traces.get(0).size(); i++) {
+            out.append(text(traces.get(0).time(i)));
+            for (Channel trace : traces) {
+                out.append(',').append(text(trace.sample(i)));
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            out.append('\n');
         }
         return out.toString();
     }
@@ -57,7 +55,26 @@ public final class TracesCsv {
         return names;
     }
 
+    /** Rounds to nine significant digits, which is far quicker with a power of ten than with decimal arithmetic. */
     private static String text(double value) {
-        return Double.toString(new BigDecimal(value).round(DIGITS).doubleValue());
+        double size = Math.abs(value);
+        if (!(size >= SMALLEST && size < LARGEST)) {
+            return Double.toString(
+                    value == 0 ? 0 : new BigDecimal(value).round(DIGITS).doubleValue());
+        }
+        int exponent = (int) Math.floor(Math.log10(size));
+        int places = DIGITS.getPrecision() - 1 - exponent;
+        double rounded = places >= 0
+                ? Math.rint(value * POWERS[places]) / POWERS[places]
+                : Math.rint(value / POWERS[-places]) * POWERS[-places];
+        return Double.toString(rounded);
+    }
+
+    private static double[] powers() {
+        double[] powers = new double[23];
+        for (int i = 0; i < powers.length; i++) {
+            powers[i] = Double.parseDouble("1e" + i);
+        }
+        return powers;
     }
 }
