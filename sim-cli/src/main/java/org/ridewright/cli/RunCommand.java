@@ -45,6 +45,12 @@ final class RunCommand implements Callable<Integer> {
             description = "Where the results go; results/<name of the scenario file> unless stated.")
     private Path folder;
 
+    @Option(
+            names = "--cross-check",
+            hidden = true,
+            description = "Instead of a report, compares both solvers on each ride test.")
+    private boolean crossCheck;
+
     @Spec
     private CommandSpec spec;
 
@@ -53,6 +59,12 @@ final class RunCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         Path file = ScenarioPath.resolve(named);
         Scenario scenario = ScenarioFile.read(file);
+        if (crossCheck) {
+            for (double difference : RideRunner.differencesFromReference(scenario)) {
+                out.printf(Locale.ROOT, "relative r.m.s. difference of the body's accelerations: %.1e%n", difference);
+            }
+            return ExitCode.DONE;
+        }
         Path target = folder != null ? folder : Path.of("results", ScenarioPath.stem(file));
         try (ResultFolder results = ResultFolder.begin(target, scenario.name())) {
             List<RideResult> rides = RideRunner.run(scenario, ride -> {});

@@ -3,6 +3,7 @@ package org.ridewright.ride;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.quantity.Measure;
 import org.ridewright.road.Road;
@@ -17,24 +18,42 @@ public final class RideRunner {
      * Each vehicle, with each load case, over each road, at each speed, in that order.
      *
      * @param progress is told each result as it comes
-     * @throws org.ridewright.dynamics.RideException if a vehicle cannot stand or ride as described
+     * @throws RideException if a vehicle cannot stand or ride as described
      */
     public static List<RideResult> run(Scenario scenario, Consumer<RideResult> progress) {
         List<RideResult> results = new ArrayList<>();
+        forEach(scenario, test -> {
+            RideResult result = test.run();
+            progress.accept(result);
+            results.add(result);
+        });
+        return results;
+    }
+
+    /**
+     * Each ride test by both solvers, in the same order.
+     *
+     * @return relative r.m.s. difference of the body's accelerations in each ride test
+     * @throws RideException if a vehicle cannot stand or ride as described
+     */
+    public static List<Double> differencesFromReference(Scenario scenario) {
+        List<Double> differences = new ArrayList<>();
+        forEach(scenario, test -> differences.add(test.differenceFromReference()));
+        return differences;
+    }
+
+    private static void forEach(Scenario scenario, Consumer<RideTest> action) {
         for (Scenario.Entrant entrant : scenario.entrants()) {
             for (LoadCase load : loadCases(entrant)) {
                 for (Road road : scenario.roads()) {
                     VehicleModel model =
                             VehicleModel.assemble(entrant.vehicle(), load, road.groundRate(), scenario.braked());
                     for (Measure speed : entrant.speeds()) {
-                        RideResult result = new RideTest(scenario, entrant.file(), model, road, speed.value()).run();
-                        progress.accept(result);
-                        results.add(result);
+                        action.accept(new RideTest(scenario, entrant.file(), model, road, speed.value()));
                     }
                 }
             }
         }
-        return results;
     }
 
     private static List<LoadCase> loadCases(Scenario.Entrant entrant) {

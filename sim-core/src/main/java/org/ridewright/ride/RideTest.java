@@ -21,6 +21,7 @@ import org.ridewright.math.PolynomialRange;
 import org.ridewright.road.Road;
 import org.ridewright.signal.Channel;
 import org.ridewright.solver.Problem;
+import org.ridewright.solver.ReferenceSolver;
 import org.ridewright.solver.RegimeSolver;
 import org.ridewright.solver.Solution;
 import org.ridewright.wheel.Contact;
@@ -34,6 +35,7 @@ import org.ridewright.wheel.Contact;
  */
 final class RideTest {
     private static final double COMFORT_RATE = 2000;
+    private static final double REFERENCE_TOLERANCE = 1e-11;
     /** Time after the last axle that belongs to the window (s). */
     private static final double AFTER_LAST_AXLE = 2;
     /** Time after the last axle that a run of no stated duration goes on (s). */
@@ -89,6 +91,37 @@ final class RideTest {
             times.step(step);
         });
         return result(points, traces, comfort.channels(), ranges, times, solution);
+    }
+
+    /**
+     * The same problem by the reference solver.
+     *
+     * @return greatest over the body's coordinates of the r.m.s. difference of accelerations over their r.m.s.
+     */
+    double differenceFromReference() {
+        int body = 1
+                + (model.coordinates().roll() >= 0 ? 1 : 0)
+                + (model.coordinates().pitch() >= 0 ? 1 : 0);
+        double rate = scenario.samplingRate().value();
+        SampleRecorder recorder = new SampleRecorder(new ReadOffs(model).coordinates(), rate, duration);
+        Problem problem = problem();
+        RegimeSolver.solve(problem, recorder);
+        List<Channel> channels = recorder.channels();
+        double[] error = new double[body];
+        double[] whole = new double[body];
+        ReferenceSolver.solve(problem, REFERENCE_TOLERANCE, rate, (t, q, v, a) -> {
+            int i = (int) Math.round(t * rate);
+            for (int j = 0; j < body; j++) {
+                double own = channels.get(3 * j + 2).sample(i);
+                error[j] += (own - a[j]) * (own - a[j]);
+                whole[j] += a[j] * a[j];
+            }
+        });
+        double worst = 0;
+        for (int j = 0; j < body; j++) {
+            worst = Math.max(worst, whole[j] > 0 ? Math.sqrt(error[j] / whole[j]) : 0);
+        }
+        return worst;
     }
 
     private Problem problem() {
