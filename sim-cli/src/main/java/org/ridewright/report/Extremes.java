@@ -1,0 +1,35 @@
+package org.ridewright.report;
+
+import java.util.Comparator;
+import java.util.Optional;
+import org.ridewright.ride.RideResult;
+import org.ridewright.ride.RideResult.ElementResult;
+import org.ridewright.ride.RideResult.WheelResult;
+
+/** Which spring and wheel of a ride test went farthest. */
+final class Extremes {
+    private Extremes() {}
+
+    /** Farthest from rest, either way (m or rad). */
+    static double travel(ElementResult element) {
+        return Math.max(element.compression(), element.extension());
+    }
+
+    static Optional<ElementResult> farthestSpring(RideResult result) {
+        return result.springs().stream()
+                .filter(s -> s.kind().equals("spring"))
+                .max(Comparator.comparingDouble(Extremes::travel));
+    }
+
+    static WheelResult lightestWheel(RideResult result) {
+        return result.wheels().stream()
+                .min(Comparator.comparingDouble(w -> w.least().value()))
+                .orElseThrow();
+    }
+
+    static WheelResult longestOff(RideResult result) {
+        return result.wheels().stream()
+                .max(Comparator.comparingDouble(WheelResult::timeOff))
+                .orElseThrow();
+    }
+}

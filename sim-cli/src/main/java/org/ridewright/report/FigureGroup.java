@@ -1,0 +1,73 @@
+package org.ridewright.report;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.ridewright.figure.Figure;
+import org.ridewright.ride.RideResult;
+import org.ridewright.ride.Scenario;
+
+/**
+ * Figures that belong under one heading.
+ *
+ * @param heading plain text
+ * @param figures in the order of reading
+ */
+public record FigureGroup(String heading, List<Figure> figures) {
+    public FigureGroup {
+        figures = List.copyOf(figures);
+    }
+
+    /** All figures of a run: the comparison, the wheel paths of each vehicle and road, then those of each ride test; file names unlike. */
+    public static List<FigureGroup> of(Scenario scenario, List<RideResult> results) {
+        Set<String> taken = new HashSet<>();
+        List<FigureGroup> groups = new ArrayList<>();
+        add(groups, "All ride tests on equal axes", ComparisonFigures.of(scenario, results), taken);
+        List<Figure> paths = new ArrayList<>();
+        Set<List<String>> seen = new LinkedHashSet<>();
+        for (RideResult result : results) {
+            if (seen.add(List.of(result.vehicleFile(), result.road().name()))) {
+                PathFigure.of(result).ifPresent(paths::add);
+            }
+        }
+        add(groups, "What the wheels follow", paths, taken);
+        Map<String, List<RideResult>> bySubject = new LinkedHashMap<>();
+        for (RideResult result : results) {
+            bySubject
+                    .computeIfAbsent(RideName.of(scenario, result).words(), k -> new ArrayList<>())
+                    .add(result);
+        }
+        bySubject.forEach((words, rides) -> {
+            for (RideResult ride : rides) {
+                add(groups, words, RideFigures.ofTest(scenario, ride), taken);
+            }
+        });
+        return List.copyOf(groups);
+    }
+
+    private static void add(List<FigureGroup> groups, String heading, List<Figure> figures, Set<String> taken) {
+        if (!figures.isEmpty()) {
+            groups.add(new FigureGroup(
+                    heading, figures.stream().map(f -> unlike(f, taken)).toList()));
+        }
+    }
+
+    private static Figure unlike(Figure figure, Set<String> taken) {
+        String name = figure.fileName();
+        for (int n = 2; !taken.add(name); n++) {
+            name = figure.fileName() + "-" + n;
+        }
+        return new Figure(
+                name,
+                figure.title(),
+                figure.caption(),
+                figure.panels(),
+                figure.columns(),
+                figure.widthMm(),
+                figure.heightMm());
+    }
+}

@@ -1,0 +1,196 @@
+package org.ridewright.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.ridewright.comfort.Axis;
+import org.ridewright.comfort.VibrationMetrics;
+import org.ridewright.dynamics.VehicleModel;
+import org.ridewright.ride.RideResult;
+import org.ridewright.ride.RideResult.ElementResult;
+import org.ridewright.ride.RideResult.Peak;
+import org.ridewright.ride.RideResult.SeatResult;
+import org.ridewright.ride.Scenario;
+
+/**
+ * Every number of a run for other programs: each value an object of {@code name}, {@code value}, {@code unit}, and {@code at} (s) where it
+ * belongs to an instant. A value that does not exist is null.
+ */
+public final class MetricsJson {
+    private static final String ACCELERATION = "m/s²";
+    private static final String DOSE = "m/s^1.75";
+
+    private MetricsJson() {}
+
+    /** The numbers of all ride tests, in their order. */
+    public static String render(Scenario scenario, List<RideResult> results) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("scenario", scenario.name());
+        root.put("start", scenario.start().word());
+        root.put("braked", scenario.braked());
+        value(root.putArray("settings"), "sampling rate of the traces", scenario.samplingRate().value(), "Hz");
+        ArrayNode rides = root.putArray("ride tests");
+        results.forEach(result -> ride(rides.addObject(), scenario, result));
+        try {
+            return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("numbers could not be written as JSON", e);
+        }
+    }
+
+    private static void ride(ObjectNode node, Scenario scenario, RideResult result) {
+        RideName name = RideName.of(scenario, result);
+        node.put("vehicle", name.vehicle());
+        node.put("vehicle file", result.vehicleFile());
+        node.put("load case", name.load());
+        node.put("road", name.road());
+        node.put("speed as written", name.speed());
+        ArrayNode test = node.putArray("test");
+        value(test, "speed", result.speed(), "m/s");
+        value(test, "duration", result.duration(), "s");
+        value(test, "window from", result.window().from(), "s");
+        value(test, "window to", result.window().to(), "s");
+        for (RideResult.AxleTimes axle : result.axles()) {
+            value(test, axle.axle() + " axle meets the obstacle", axle.meets(), "s");
+            value(test, axle.axle() + " axle leaves the obstacle", axle.leaves(), "s");
+        }
+        atRest(node.putObject("at rest"), result);
+        ArrayNode seats = node.putArray("seats");
+        result.seats().forEach(seat -> seat(seats.addObject(), seat));
+        ArrayNode points = node.putArray("points");
+        for (RideResult.PointResult point : result.points()) {
+            ObjectNode place = points.addObject().put("point", point.point());
+            ArrayNode values = place.putArray("values");
+            peak(values, "greatest vertical acceleration", point.greatest(), ACCELERATION);
+            peak(values, "least vertical acceleration", point.least(), ACCELERATION);
+        }
+        springs(node.putArray("springs and dampers"), result);
+        wheels(node.putArray("wheels"), result);
+        peak(node.putArray("draught"), "greatest draught", result.draught(), "N");
+        energy(node.putArray("energy"), result);
+        solver(node.putArray("solver"), result);
+        ArrayNode remarks = node.putArray("remarks");
+        result.remarks().forEach(remarks::add);
+    }
+
+    private static void atRest(ObjectNode node, RideResult result) {
+        VehicleModel model = result.model();
+        ArrayNode masses = node.putArray("masses");
+        value(masses, "sprung mass with load", model.sprungMass(), "kg");
+        value(masses, "total mass", model.totalMass(), "kg");
+        value(masses, "centre of mass behind front axle", -model.centreOfMass().x(), "m");
+        value(masses, "centre of mass left of centre", model.centreOfMass().y(), "m");
+        value(masses, "centre of mass above ground", model.centreOfMass().z(), "m");
+        value(masses, "height of the pitch axis", model.pitchAxisHeight(), "m");
+        ArrayNode coordinates = node.putArray("coordinates from the free state");
+        double[] q = model.rest().q();
+        for (int i = 0; i < q.length; i++) {
+            value(
+                    coordinates,
+                    model.coordinates().names().get(i),
+                    q[i],
+                    model.coordinates().units().get(i));
+        }
+    }
+
+    private static void seat(ObjectNode node, SeatResult seat) {
+        node.put("seat", seat.seat());
+        node.put("person", seat.person());
+        ArrayNode values = node.putArray("values");
+        peak(values, "greatest vertical acceleration, unweighted", seat.greatest(), ACCELERATION);
+        peak(values, "least vertical acceleration, unweighted", seat.least(), ACCELERATION);
+        value(values, "total of the weighted r.m.s. at the seat", seat.seatTotal(), ACCELERATION);
+        value(values, "total of the weighted r.m.s. at the feet", seat.feetTotal(), ACCELERATION);
+        value(values, "time off the seat", seat.timeOff(), "s");
+        axes(node.putObject("at the seat"), seat.metrics());
+        axes(node.putObject("at the feet"), seat.feet());
+    }
+
+    private static void axes(ObjectNode node, Map<Axis, VibrationMetrics> byAxis) {
+        for (Axis axis : Axis.values()) {
+            VibrationMetrics m = byAxis.get(axis);
+            if (m == null) {
+                continue;
+            }
+            ArrayNode values = node.putArray(axis.name().toLowerCase(Locale.ROOT));
+            value(values, "window from", m.window().from(), "s");
+            value(values, "window to", m.window().to(), "s");
+            value(values, "weighted r.m.s.", m.rms(), axis.unit());
+            value(values, "MTVV", m.mtvv(), axis.unit());
+            value(values, "VDV", m.vdv(), DOSE);
+            value(values, "estimated VDV", m.estimatedVdv(), DOSE);
+            value(values, "weighted peak", m.peak(), axis.unit());
+            value(values, "unweighted peak", m.unweightedPeak(), axis.unit());
+            value(values, "crest factor", m.crestFactor(), "1");
+            value(values, "MTVV over r.m.s.", m.mtvvRatio(), "1");
+            value(values, "VDV over r.m.s. and fourth root of time", m.vdvRatio(), "1");
+        }
+    }
+
+    private static void springs(ArrayNode array, RideResult result) {
+        for (ElementResult spring : result.springs()) {
+            Units units = Units.of(spring);
+            ObjectNode node = array.addObject().put("element", spring.element()).put("kind", spring.kind());
+            ArrayNode values = node.putArray("values");
+            value(values, "compression at rest", spring.atRest(), units.travel());
+            value(values, "force at rest", spring.forceAtRest(), units.force());
+            value(values, "greatest compression from rest", spring.compression(), units.travel());
+            value(values, "greatest extension from rest", spring.extension(), units.travel());
+            value(values, "greatest force", spring.greatestForce(), units.force());
+            value(values, "least force", spring.leastForce(), units.force());
+            value(values, "energy dissipated", spring.dissipated(), "J");
+            value(values, "share of time locked", spring.lockedShare(), "1");
+        }
+    }
+
+    private static void wheels(ArrayNode array, RideResult result) {
+        for (RideResult.WheelResult wheel : result.wheels()) {
+            ArrayNode values = array.addObject().put("wheel", wheel.wheel()).putArray("values");
+            value(values, "load at rest", wheel.loadAtRest(), "N");
+            peak(values, "least load", wheel.least(), "N");
+            peak(values, "greatest load", wheel.greatest(), "N");
+            value(values, "time off the ground", wheel.timeOff(), "s");
+        }
+    }
+
+    private static void energy(ArrayNode values, RideResult result) {
+        value(values, "work of road and hitch", result.energy().work(), "J");
+        value(values, "change of stored energy", result.energy().stored(), "J");
+        value(values, "energy dissipated", result.energy().dissipated(), "J");
+        value(values, "residual", result.energy().residual(), "J");
+        value(values, "relative residual", result.energy().relativeResidual(), "1");
+    }
+
+    private static void solver(ArrayNode values, RideResult result) {
+        value(values, "steps", result.statistics().steps(), "1");
+        value(values, "switches of regime", result.statistics().switches(), "1");
+        value(values, "switches by friction", result.statistics().frictionSwitches(), "1");
+        value(values, "switches by contact", result.statistics().contactSwitches(), "1");
+        value(values, "mean order", result.statistics().meanOrder(), "1");
+        value(values, "smallest step", result.statistics().smallestStep(), "s");
+    }
+
+    private static void peak(ArrayNode values, String name, Peak peak, String unit) {
+        ObjectNode node = value(values, name, peak.value(), unit);
+        put(node, "at", peak.at());
+    }
+
+    private static ObjectNode value(ArrayNode values, String name, double value, String unit) {
+        ObjectNode node = values.addObject().put("name", name);
+        put(node, "value", value);
+        return node.put("unit", unit);
+    }
+
+    private static void put(ObjectNode node, String field, double value) {
+        if (Double.isFinite(value)) {
+            node.put(field, value);
+        } else {
+            node.putNull(field);
+        }
+    }
+}
