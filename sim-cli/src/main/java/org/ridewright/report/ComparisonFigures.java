@@ -50,14 +50,15 @@ final class ComparisonFigures {
             RideResult worst = worst(part);
             RideName name = RideName.of(scenario, worst);
             Felt felt = Felt.worst(Felt.of(worst));
-            String caption = "Vertical acceleration on %s in each of %d ride tests, at the seat or, with nobody aboard, at the named point where it is greatest, all on the same axes; time is counted from the first contact. The greatest is %s m/s², of the %s at %s (%s)."
-                    .formatted(
-                            road,
-                            part.size(),
-                            Numbers.of(felt.peak()),
-                            name.subject(),
-                            name.speed(),
-                            felt.name());
+            String caption =
+                    "Vertical acceleration on %s in each of %d ride tests, at the seat or, with nobody aboard, at the named point where it is greatest, all on the same axes; time is counted from the first contact. The greatest is %s m/s², of the %s at %s (%s)."
+                            .formatted(
+                                    road,
+                                    part.size(),
+                                    Numbers.of(felt.peak()),
+                                    name.subject(),
+                                    name.speed(),
+                                    felt.name());
             figures.add(new Figure(
                     "comparison-" + RideName.slug(road) + (from == 0 ? "" : "-" + (from / perFigure + 1)),
                     "Vertical acceleration on " + road + ", equal axes",

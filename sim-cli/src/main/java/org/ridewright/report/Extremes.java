@@ -27,6 +27,15 @@ final class Extremes {
                 .orElseThrow();
     }
 
+    /** The wheel with the smallest part of its load at rest; of several off the ground the one that is so for longest. */
+    static WheelResult lightestByShare(RideResult result) {
+        return result.wheels().stream()
+                .min(Comparator.<WheelResult>comparingDouble(w -> w.least().value() / w.loadAtRest())
+                        .thenComparing(
+                                Comparator.comparingDouble(WheelResult::timeOff).reversed()))
+                .orElseThrow();
+    }
+
     static WheelResult longestOff(RideResult result) {
         return result.wheels().stream()
                 .max(Comparator.comparingDouble(WheelResult::timeOff))

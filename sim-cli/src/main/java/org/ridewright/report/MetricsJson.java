@@ -33,7 +33,11 @@ public final class MetricsJson {
         root.put("scenario", scenario.name());
         root.put("start", scenario.start().word());
         root.put("braked", scenario.braked());
-        value(root.putArray("settings"), "sampling rate of the traces", scenario.samplingRate().value(), "Hz");
+        value(
+                root.putArray("settings"),
+                "sampling rate of the traces",
+                scenario.samplingRate().value(),
+                "Hz");
         ArrayNode rides = root.putArray("ride tests");
         results.forEach(result -> ride(rides.addObject(), scenario, result));
         try {

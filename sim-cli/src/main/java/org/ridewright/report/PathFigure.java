@@ -51,8 +51,9 @@ final class PathFigure {
         Map<List<Double>, List<Integer>> tracks = new LinkedHashMap<>();
         for (int w = 0; w < result.wheelPaths().size(); w++) {
             RoadProfile road = road(result, w);
-            List<Double> heights =
-                    Arrays.stream(stations(road, from, to)).mapToObj(road::height).toList();
+            List<Double> heights = Arrays.stream(stations(road, from, to))
+                    .mapToObj(road::height)
+                    .toList();
             tracks.computeIfAbsent(heights, k -> new ArrayList<>()).add(w);
         }
         List<Panel> panels = new ArrayList<>();
@@ -62,8 +63,9 @@ final class PathFigure {
         }
         String vehicle = result.model().vehicle().name();
         String road = result.road().name();
-        String caption = "Height of the wheels' centres above their height on the level, for the wheels of the %s on %s, against the road's own height; heights are drawn larger than lengths. Largest departure: %s.%s"
-                .formatted(vehicle, road, String.join("; ", rises), cut ? " The first 4 m are shown." : "");
+        String caption =
+                "Height of the wheels' centres above their height on the level, for the wheels of the %s on %s, against the road's own height; heights are drawn larger than lengths. Largest departure: %s.%s"
+                        .formatted(vehicle, road, String.join("; ", rises), cut ? " The first 4 m are shown." : "");
         return Figure.stacked(
                 RideName.slug(vehicle) + "-" + RideName.slug(road) + "-wheel-paths",
                 "%s: what its wheels follow on %s".formatted(vehicle, road),
@@ -117,7 +119,8 @@ final class PathFigure {
 
     private static RoadProfile road(RideResult result, int w) {
         return result.model().vehicle().layout().rolls()
-                ? RoadProfile.along(result.road(), result.model().wheels().get(w).y())
+                ? RoadProfile.along(
+                        result.road(), result.model().wheels().get(w).y())
                 : RoadProfile.alongEverySide(result.road());
     }
 

@@ -56,11 +56,7 @@ public final class RideFigures {
         }
         Felt worst = Felt.worst(places);
         Panel panel = slice.marked(
-                Panel.of(
-                        "",
-                        slice.axis(),
-                        AxisSpec.of("Vertical acceleration", "m/s²"),
-                        lines.toArray(Series[]::new)),
+                Panel.of("", slice.axis(), AxisSpec.of("Vertical acceleration", "m/s²"), lines.toArray(Series[]::new)),
                 result);
         String caption = "Vertical acceleration %s of the %s; it is greatest %s at %s, %s m/s² %s at %s s."
                 .formatted(
@@ -95,8 +91,9 @@ public final class RideFigures {
             panels.add(slice.marked(Panel.of("", slice.axis(), AxisSpec.of(quantity, unit), line), result));
             extremes.add("%s %s%s%s".formatted(coordinate, Numbers.of(greatestSize(line.y())), angle ? "" : " ", unit));
         }
-        String caption = "Motion of the body of the %s, from its position of rest (roll: left side up, pitch: nose down); greatest %s."
-                .formatted(name.words(), String.join(", ", extremes));
+        String caption =
+                "Motion of the body of the %s, from its position of rest (roll: left side up, pitch: nose down); greatest %s."
+                        .formatted(name.words(), String.join(", ", extremes));
         return Figure.stacked(
                 name.slug() + "-body-motion",
                 "%s: how the body moves, %s".formatted(name.subject(), name.speed()),
@@ -137,13 +134,14 @@ public final class RideFigures {
                 ? "the %s is off the ground for %s s, longer than any other"
                         .formatted(longest.wheel(), Numbers.of(longest.timeOff()))
                 : "no wheel leaves the ground";
-        String caption = "Loads of the wheels of the %s on the road; the smallest is %s N at the %s (%s N at rest), and %s."
-                .formatted(
-                        name.words(),
-                        Numbers.of(lightest.least().value()),
-                        lightest.wheel(),
-                        Numbers.of(lightest.loadAtRest()),
-                        off);
+        String caption =
+                "Loads of the wheels of the %s on the road; the smallest is %s N at the %s (%s N at rest), and %s."
+                        .formatted(
+                                name.words(),
+                                Numbers.of(lightest.least().value()),
+                                lightest.wheel(),
+                                Numbers.of(lightest.loadAtRest()),
+                                off);
         return Optional.of(Figure.stacked(
                 name.slug() + "-wheel-loads",
                 "%s: wheel loads, %s".formatted(name.subject(), name.speed()),
@@ -177,12 +175,13 @@ public final class RideFigures {
             return Optional.empty();
         }
         ElementResult farthest = Extremes.farthestSpring(result).orElseThrow();
-        String caption = "Load–deflection loops of the springs of the %s, of a pair the left one; the %s moves farthest, %s mm from rest, and the area of each loop is the energy its friction and damping turn to heat (%s J in that spring)."
-                .formatted(
-                        name.words(),
-                        farthest.element(),
-                        Numbers.of(MILLI * Extremes.travel(farthest)),
-                        Numbers.of(farthest.dissipated()));
+        String caption =
+                "Load–deflection loops of the springs of the %s, of a pair the left one; the %s moves farthest, %s mm from rest, and the area of each loop is the energy its friction and damping turn to heat (%s J in that spring)."
+                        .formatted(
+                                name.words(),
+                                farthest.element(),
+                                Numbers.of(MILLI * Extremes.travel(farthest)),
+                                Numbers.of(farthest.dissipated()));
         int columns = panels.size() == 1 ? 1 : 2;
         int rows = (panels.size() + columns - 1) / columns;
         return Optional.of(new Figure(

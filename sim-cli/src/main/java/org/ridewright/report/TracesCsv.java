@@ -25,8 +25,7 @@ public final class TracesCsv {
     public static String render(RideResult result) {
         List<Channel> traces = result.traces();
         StringBuilder out = new StringBuilder();
-        CSVFormat format =
-                CSVFormat.RFC4180.builder().setRecordSeparator("\n").get();
+        CSVFormat format = CSVFormat.RFC4180.builder().setRecordSeparator("\n").get();
         try (CSVPrinter printer = new CSVPrinter(out, format)) {
             printer.printRecord(header(traces));
             Channel clock = traces.isEmpty() ? null : traces.get(0);

@@ -1,0 +1,45 @@
+package org.ridewright.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The program: {@code ridewright COMMAND …}. */
+@Command(
+        name = "ridewright",
+        description = "Simulates how vehicles ride, from a description written by hand.",
+        subcommands = {RunCommand.class, CheckCommand.class},
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:done",
+            "2:the command line was not understood",
+            "3:a file has faults; each is listed with its place",
+            "4:a vehicle could not stand or ride as described",
+            "5:results could not be written",
+            "70:a defect of the program itself"
+        })
+public final class Main {
+    private Main() {}
+
+    /** Runs the command line and ends with its exit code. */
+    public static void main(String[] arguments) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int code = commandLine(out, err).execute(arguments);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /** The commands, writing to the given streams. */
+    static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+        return new CommandLine(new Main())
+                .setOut(out)
+                .setErr(err)
+                .setUsageHelpWidth(100)
+                .setExecutionExceptionHandler(new Failures());
+    }
+}

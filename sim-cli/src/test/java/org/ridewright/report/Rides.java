@@ -1,0 +1,32 @@
+package org.ridewright.report;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.ridewright.io.ScenarioFile;
+import org.ridewright.ride.RideResult;
+import org.ridewright.ride.RideRunner;
+import org.ridewright.ride.Scenario;
+
+/** A scenario that comes with the project, run once. */
+record Rides(Scenario scenario, List<RideResult> results) {
+    static final Rides GATE = of("gate.yaml");
+
+    static Rides of(String file) {
+        Scenario scenario = ScenarioFile.read(Path.of("..", "scenarios", file));
+        return new Rides(scenario, RideRunner.run(scenario, r -> {}));
+    }
+
+    /** The same with other texts. */
+    Scenario named(String name, String about) {
+        return new Scenario(
+                name,
+                about,
+                scenario.entrants(),
+                scenario.roads(),
+                scenario.duration(),
+                scenario.samplingRate(),
+                scenario.start(),
+                scenario.braked(),
+                scenario.points());
+    }
+}
