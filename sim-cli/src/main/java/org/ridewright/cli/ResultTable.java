@@ -13,10 +13,21 @@ import org.ridewright.ride.RideResult;
 /** The table that a run prints: one line for each seat, or point where nobody is aboard. */
 final class ResultTable {
     private static final List<String> HEADS = List.of(
-            "vehicle, load", "road", "speed", "seat", "peak", "MTVV", "VDV", "a_w", "travel", "least N", "off", "draught",
+            "vehicle, load",
+            "road",
+            "speed",
+            "seat",
+            "peak",
+            "MTVV",
+            "VDV",
+            "a_w",
+            "travel",
+            "least N",
+            "off",
+            "draught",
             "energy");
-    private static final List<String> UNITS = List.of(
-            "", "", "km/h", "", "m/s²", "m/s²", "m/s^1.75", "m/s²", "mm", "N", "s", "N", "residual");
+    private static final List<String> UNITS =
+            List.of("", "", "km/h", "", "m/s²", "m/s²", "m/s^1.75", "m/s²", "mm", "N", "s", "N", "residual");
 
     private ResultTable() {}
 
@@ -43,9 +54,12 @@ final class ResultTable {
             out.println(line.toString().stripTrailing());
         }
         out.println();
-        out.println("peak: greatest vertical acceleration at the seat, unweighted. MTVV: 1 s, Wk. VDV and a_w (weighted r.m.s., Wk): from");
-        out.println("first contact to 2 s after the last axle has left the obstacle; they depend on that window. travel: greatest of any");
-        out.println("spring, from rest. least N: smallest load of any wheel. off: longest time any wheel was off the ground.");
+        out.println(
+                "peak: greatest vertical acceleration at the seat, unweighted. MTVV: 1 s, Wk. VDV and a_w (weighted r.m.s., Wk): from");
+        out.println(
+                "first contact to 2 s after the last axle has left the obstacle; they depend on that window. travel: greatest of any");
+        out.println(
+                "spring, from rest. least N: smallest load of any wheel. off: longest time any wheel was off the ground.");
         remarks(rides, out);
     }
 
@@ -56,8 +70,19 @@ final class ResultTable {
                 number("%.4g", 3.6 * ride.speed()));
         List<String> back = List.of(
                 number("%.1f", 1000 * travel(ride)),
-                number("%.0f", ride.wheels().stream().mapToDouble(w -> w.least().value()).min().orElse(Double.NaN) + 0.0),
-                number("%.3f", ride.wheels().stream().mapToDouble(RideResult.WheelResult::timeOff).max().orElse(0)),
+                number(
+                        "%.0f",
+                        ride.wheels().stream()
+                                        .mapToDouble(w -> w.least().value())
+                                        .min()
+                                        .orElse(Double.NaN)
+                                + 0.0),
+                number(
+                        "%.3f",
+                        ride.wheels().stream()
+                                .mapToDouble(RideResult.WheelResult::timeOff)
+                                .max()
+                                .orElse(0)),
                 number("%.0f", ride.draught().value()),
                 number("%.0e", ride.energy().relativeResidual()));
         List<List<String>> middles = new ArrayList<>();

@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 import org.ridewright.figure.Figure;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.figure.FigureWriter;
+import org.ridewright.io.InputException;
+import org.ridewright.io.InputProblem;
 import org.ridewright.io.ResultFolder;
 import org.ridewright.io.ScenarioFile;
 import org.ridewright.report.FigureGroup;
@@ -26,6 +28,7 @@ import org.ridewright.ride.Scenario;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -36,13 +39,16 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class RunCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "SCENARIO", description = "Scenario file, YAML or JSON; its ending may be left out.")
-    private Path named;
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "SCENARIO",
+            description = "Scenario file, YAML or JSON; its ending may be left out.")
+    private List<Path> named = new ArrayList<>();
 
     @Option(
             names = "--into",
             paramLabel = "FOLDER",
-            description = "Where the results go; results/<name of the scenario file> unless stated.")
+            description = "Where the results of one scenario go; results/<name of the scenario file> unless stated.")
     private Path folder;
 
     @Spec
@@ -50,36 +56,66 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (folder != null && named.size() > 1) {
+            throw new ParameterException(
+                    spec.commandLine(), "--into names the folder of one scenario, got " + named.size() + " scenarios");
+        }
+        List<Path> files = named.stream().map(ScenarioPath::resolve).toList();
+        List<Scenario> scenarios = read(files);
+        for (int i = 0; i < files.size(); i++) {
+            Path target = folder != null ? folder : Path.of("results", ScenarioPath.stem(files.get(i)));
+            run(scenarios.get(i), target);
+        }
+        return ExitCode.DONE;
+    }
+
+    /** All of them before the first runs, so that every fault is told at once. */
+    private static List<Scenario> read(List<Path> files) {
+        List<Scenario> scenarios = new ArrayList<>();
+        List<InputProblem> problems = new ArrayList<>();
+        for (Path file : files) {
+            try {
+                scenarios.add(ScenarioFile.read(file));
+            } catch (InputException e) {
+                problems.addAll(e.problems());
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
+        return scenarios;
+    }
+
+    private void run(Scenario scenario, Path target) throws IOException {
         PrintWriter out = spec.commandLine().getOut();
-        Path file = ScenarioPath.resolve(named);
-        Scenario scenario = ScenarioFile.read(file);
-        Path target = folder != null ? folder : Path.of("results", ScenarioPath.stem(file));
         try (ResultFolder results = ResultFolder.begin(target, scenario.name())) {
-            boolean terminal = System.console() != null;
-            List<RideResult> rides = RideRunner.run(scenario, ride -> {
-                if (terminal) {
-                    out.printf(
-                            Locale.ROOT,
-                            "  %s, %s, %s, %.4g km/h%n",
-                            ride.model().vehicle().name(),
-                            ride.model().loadCase().name(),
-                            ride.road().name(),
-                            3.6 * ride.speed());
-                    out.flush();
-                }
-            });
+            List<RideResult> rides = RideRunner.run(scenario, this::tell);
             ResultTable.print(rides, out);
             out.flush();
             write(results, scenario, rides);
             results.commit();
         }
         out.println("Report: " + target.resolve("report.html"));
-        return ExitCode.DONE;
+    }
+
+    private void tell(RideResult ride) {
+        if (Boolean.getBoolean(Main.AT_TERMINAL)) {
+            PrintWriter out = spec.commandLine().getOut();
+            out.printf(
+                    Locale.ROOT,
+                    "  %s, %s, %s, %.4g km/h%n",
+                    ride.model().vehicle().name(),
+                    ride.model().loadCase().name(),
+                    ride.road().name(),
+                    3.6 * ride.speed());
+            out.flush();
+        }
     }
 
     private static void write(ResultFolder results, Scenario scenario, List<RideResult> rides) throws IOException {
         List<FigureGroup> groups = FigureGroup.of(scenario, rides);
-        List<Figure> figures = groups.stream().flatMap(g -> g.figures().stream()).toList();
+        List<Figure> figures =
+                groups.stream().flatMap(g -> g.figures().stream()).toList();
         List<FigureFiles> drawn = new FigureWriter().files(figures);
         for (FigureFiles figure : drawn) {
             results.write("figures/" + figure.fileName() + ".svg", utf8(figure.svg()));
@@ -91,7 +127,7 @@ final class RunCommand implements Callable<Integer> {
             results.write("traces/" + traceName(ride, taken) + ".csv", utf8(TracesCsv.render(ride)));
         }
         results.write("metrics.json", utf8(MetricsJson.render(scenario, rides)));
-        results.write("report.html", utf8(HtmlReport.render(scenario, rides, groups, drawn)));
+        results.write("report.html", utf8(HtmlReport.render(scenario, rides, drawn)));
     }
 
     private static String traceName(RideResult ride, Set<String> taken) {
@@ -114,7 +150,9 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private static String plain(String text) {
-        String plain = text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}.]+", "-").replaceAll("^-|-$", "");
+        String plain = text.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}.]+", "-")
+                .replaceAll("^-|-$", "");
         return plain.isEmpty() ? "unnamed" : plain;
     }
 
