@@ -17,8 +17,6 @@ import org.ridewright.vehicle.Vehicle;
  * there is but one of either, whether a wheel leaves the ground.
  */
 final class Answer {
-    private static final double NO_LOAD_SHARE = 0.0;
-
     private Answer() {}
 
     /** A place in a ride test. */
@@ -186,7 +184,7 @@ final class Answer {
         String where = "the " + wheel.wheel() + " of the "
                 + RideName.of(scenario, ride).words();
         double share = share(wheel);
-        if (wheel.timeOff() > 0 || share <= NO_LOAD_SHARE) {
+        if (wheel.timeOff() > 0 || share <= 0) {
             return "Wheels leave the ground: " + where + " for " + Numbers.of(wheel.timeOff()) + " s.";
         }
         String least = "%s keeps %s of its load at rest, and the run resolves %s."
@@ -197,6 +195,6 @@ final class Answer {
     }
 
     private static double share(WheelResult wheel) {
-        return wheel.least().value() / wheel.loadAtRest();
+        return Extremes.leastLoad(wheel) / wheel.loadAtRest();
     }
 }

@@ -57,7 +57,7 @@ final class ComparisonTable {
                         .orElse(NONE),
                 spring.map(s -> Numbers.of(1000 * Extremes.travel(s)) + " " + s.element())
                         .orElse(NONE),
-                Numbers.of(lightest.least().value()) + " " + lightest.wheel(),
+                Numbers.of(Extremes.leastLoad(lightest)) + " " + lightest.wheel(),
                 longest.timeOff() > 0 ? Numbers.of(longest.timeOff()) + " " + longest.wheel() : "0",
                 Numbers.of(result.draught().value()),
                 Numbers.of(result.energy().relativeResidual(), 2));

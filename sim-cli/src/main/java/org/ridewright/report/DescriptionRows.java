@@ -63,7 +63,8 @@ final class DescriptionRows {
             entries.add(new Entry(path, null, words(part.getClass().getSimpleName())));
         }
         for (RecordComponent component : components) {
-            if (!component.getName().equals("about")) {
+            boolean label = component.getName().equals("name") && !path.isEmpty();
+            if (!label && !component.getName().equals("about")) {
                 walk(path + ARROW + words(component.getName()), read(component, part));
             }
         }

@@ -8,6 +8,8 @@ import org.ridewright.ride.RideResult.WheelResult;
 
 /** Which spring and wheel of a ride test went farthest. */
 final class Extremes {
+    private static final double ROUNDING = 1e-6;
+
     private Extremes() {}
 
     /** Farthest from rest, either way (m or rad). */
@@ -21,16 +23,22 @@ final class Extremes {
                 .max(Comparator.comparingDouble(Extremes::travel));
     }
 
+    /** Smallest load of a wheel (N), without the rounding of a load that is nil. */
+    static double leastLoad(WheelResult wheel) {
+        double least = wheel.least().value();
+        return Math.abs(least) < ROUNDING * wheel.loadAtRest() ? 0 : least;
+    }
+
     static WheelResult lightestWheel(RideResult result) {
         return result.wheels().stream()
-                .min(Comparator.comparingDouble(w -> w.least().value()))
+                .min(Comparator.comparingDouble(Extremes::leastLoad))
                 .orElseThrow();
     }
 
     /** The wheel with the smallest part of its load at rest; of several off the ground the one that is so for longest. */
     static WheelResult lightestByShare(RideResult result) {
         return result.wheels().stream()
-                .min(Comparator.<WheelResult>comparingDouble(w -> w.least().value() / w.loadAtRest())
+                .min(Comparator.<WheelResult>comparingDouble(w -> leastLoad(w) / w.loadAtRest())
                         .thenComparing(
                                 Comparator.comparingDouble(WheelResult::timeOff).reversed()))
                 .orElseThrow();

@@ -65,17 +65,21 @@ public final class HtmlReport {
     }
 
     private static String asked(Scenario scenario, List<RideResult> results) {
-        return "%d ride tests: %d vehicles over %d roads. At the start the springs had settled with %s; the wheels were %s."
+        return "%s: %s over %s. At the start the springs had settled with %s; the wheels were %s."
                 .formatted(
-                        results.size(),
-                        scenario.entrants().size(),
-                        scenario.roads().size(),
+                        counted(results.size(), "ride test"),
+                        counted(scenario.entrants().size(), "vehicle"),
+                        counted(scenario.roads().size(), "road"),
                         switch (scenario.start()) {
                             case UNSTRESSED -> "no friction held";
                             case FROM_ABOVE -> "the body sinking to its place";
                             case FROM_BELOW -> "the body rising to its place";
                         },
                         scenario.braked() ? "held by the brake" : "rolling freely");
+    }
+
+    private static String counted(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
     }
 
     private static List<Map<String, Object>> groups(

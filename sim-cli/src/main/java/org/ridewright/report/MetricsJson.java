@@ -171,12 +171,16 @@ public final class MetricsJson {
     }
 
     private static void solver(ArrayNode values, RideResult result) {
-        value(values, "steps", result.statistics().steps(), "1");
-        value(values, "switches of regime", result.statistics().switches(), "1");
-        value(values, "switches by friction", result.statistics().frictionSwitches(), "1");
-        value(values, "switches by contact", result.statistics().contactSwitches(), "1");
+        count(values, "steps", result.statistics().steps());
+        count(values, "switches of regime", result.statistics().switches());
+        count(values, "switches by friction", result.statistics().frictionSwitches());
+        count(values, "switches by contact", result.statistics().contactSwitches());
         value(values, "mean order", result.statistics().meanOrder(), "1");
         value(values, "smallest step", result.statistics().smallestStep(), "s");
+    }
+
+    private static void count(ArrayNode values, String name, long count) {
+        values.addObject().put("name", name).put("value", count).put("unit", "1");
     }
 
     private static void peak(ArrayNode values, String name, Peak peak, String unit) {

@@ -1,6 +1,8 @@
 package org.ridewright.report;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
 import org.ridewright.vehicle.Vehicle;
@@ -8,9 +10,9 @@ import org.ridewright.vehicle.Vehicle;
 /**
  * What a run can tell apart: a crude bound on the relative error of its accelerations.
  *
- * <p>{@code max(1 %, ½ √Σ (tolerance/value)²)} over the stated tolerances of spring rates, friction and masses of a vehicle. Accelerations go
- * with the square root of a rate over a mass, hence the half; that every input counts in full makes it wide. For two vehicles, the root of
- * the sum of the squares.
+ * <p>{@code max(1 %, ½ √(k² + s² + m²))} with the largest stated relative tolerance of any spring rate k, of any spring's dry friction s and
+ * of any mass m of the vehicle and its loads, as if all of one kind were wrong together. Accelerations go with the square root of a rate
+ * over a mass, hence the half (common practice). For two vehicles, the root of the sum of the squares.
  *
  * @param relative (1)
  * @param stated how many tolerances it rests on
@@ -21,15 +23,17 @@ record Resolution(double relative, int stated) {
 
     /** Of one vehicle. */
     static Resolution of(Vehicle vehicle) {
-        double squares = 0;
+        Map<String, Double> largest = new HashMap<>();
         int stated = 0;
-        for (DescriptionRows.Entry entry : DescriptionRows.measures(vehicle, "vehicle")) {
+        for (DescriptionRows.Entry entry : DescriptionRows.measures(vehicle, "")) {
             Measure m = entry.measure();
-            if (counts(entry.path(), m.kind()) && m.value() != 0 && m.tolerance() > 0) {
-                squares += Math.pow(m.tolerance() / m.value(), 2);
+            String kind = kind(entry.path(), m.kind());
+            if (!kind.isEmpty() && m.value() != 0 && m.tolerance() > 0) {
+                largest.merge(kind, m.tolerance() / Math.abs(m.value()), Math::max);
                 stated++;
             }
         }
+        double squares = largest.values().stream().mapToDouble(r -> r * r).sum();
         return new Resolution(Math.max(NUMERICAL, Math.sqrt(squares) / 2), stated);
     }
 
@@ -45,11 +49,14 @@ record Resolution(double relative, int stated) {
         return new Resolution(Math.sqrt(squares), stated);
     }
 
-    private static boolean counts(String path, QuantityKind kind) {
-        return switch (kind) {
-            case MASS, RATE -> true;
-            default -> path.contains("friction");
-        };
+    private static String kind(String path, QuantityKind kind) {
+        if (path.contains("friction › share of load") || path.contains("friction › constant")) {
+            return "friction";
+        }
+        if (path.contains("elasticity") && (kind == QuantityKind.RATE || kind == QuantityKind.FORCE)) {
+            return "rate";
+        }
+        return kind == QuantityKind.MASS ? "mass" : "";
     }
 
     /** Where the bound comes from, in words. */

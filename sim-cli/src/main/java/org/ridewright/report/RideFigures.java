@@ -138,7 +138,7 @@ public final class RideFigures {
                 "Loads of the wheels of the %s on the road; the smallest is %s N at the %s (%s N at rest), and %s."
                         .formatted(
                                 name.words(),
-                                Numbers.of(lightest.least().value()),
+                                Numbers.of(Extremes.leastLoad(lightest)),
                                 lightest.wheel(),
                                 Numbers.of(lightest.loadAtRest()),
                                 off);
@@ -176,7 +176,7 @@ public final class RideFigures {
         }
         ElementResult farthest = Extremes.farthestSpring(result).orElseThrow();
         String caption =
-                "Load–deflection loops of the springs of the %s, of a pair the left one; the %s moves farthest, %s mm from rest, and the area of each loop is the energy its friction and damping turn to heat (%s J in that spring)."
+                "Load–deflection loops of the springs of the %s, of a pair the left one; '%s' moves farthest, %s mm from rest, and the area of each loop is the energy its friction and damping turn to heat (%s J in that spring)."
                         .formatted(
                                 name.words(),
                                 farthest.element(),
