@@ -90,7 +90,7 @@ final class RunCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         try (ResultFolder results = ResultFolder.begin(target, scenario.name())) {
             List<RideResult> rides = RideRunner.run(scenario, this::tell);
-            ResultTable.print(rides, out);
+            ResultTable.lines(rides).forEach(out::println);
             out.flush();
             write(results, scenario, rides);
             results.commit();
@@ -101,13 +101,7 @@ final class RunCommand implements Callable<Integer> {
     private void tell(RideResult ride) {
         if (Boolean.getBoolean(Main.AT_TERMINAL)) {
             PrintWriter out = spec.commandLine().getOut();
-            out.printf(
-                    Locale.ROOT,
-                    "  %s, %s, %s, %.4g km/h%n",
-                    ride.model().vehicle().name(),
-                    ride.model().loadCase().name(),
-                    ride.road().name(),
-                    3.6 * ride.speed());
+            out.println("  " + Wording.test(ride));
             out.flush();
         }
     }
