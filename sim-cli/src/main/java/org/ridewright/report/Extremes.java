@@ -31,7 +31,9 @@ final class Extremes {
 
     static WheelResult lightestWheel(RideResult result) {
         return result.wheels().stream()
-                .min(Comparator.comparingDouble(Extremes::leastLoad))
+                .min(Comparator.<WheelResult>comparingDouble(Extremes::leastLoad)
+                        .thenComparing(
+                                Comparator.comparingDouble(WheelResult::timeOff).reversed()))
                 .orElseThrow();
     }
 

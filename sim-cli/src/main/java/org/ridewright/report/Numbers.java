@@ -36,6 +36,12 @@ final class Numbers {
     }
 
     private static String scientific(BigDecimal value, int exponent) {
-        return value.movePointLeft(exponent).stripTrailingZeros().toPlainString() + "·10^" + exponent;
+        return value.movePointLeft(exponent).stripTrailingZeros().toPlainString() + "·10" + raised(exponent);
+    }
+
+    private static String raised(int exponent) {
+        StringBuilder out = new StringBuilder(exponent < 0 ? "⁻" : "");
+        String.valueOf(Math.abs(exponent)).chars().forEach(c -> out.append("⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(c - '0')));
+        return out.toString();
     }
 }

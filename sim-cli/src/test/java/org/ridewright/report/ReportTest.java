@@ -127,7 +127,7 @@ class ReportTest {
         assertThat(Numbers.of(1234.5)).isEqualTo("1230");
         assertThat(Numbers.of(-0.012345)).isEqualTo("−0.0123");
         assertThat(Numbers.of(9.996)).isEqualTo("10.0");
-        assertThat(Numbers.of(3e-9, 2)).isEqualTo("3·10^−9");
+        assertThat(Numbers.of(3e-9, 2)).isEqualTo("3·10⁻⁹");
         assertThat(Numbers.of(Double.NaN)).isEqualTo("–");
     }
 

@@ -32,7 +32,7 @@ class GarbledFilesTest {
     private static final String JUNK = "{}[]:,-#&*!|>'\"%@`\t\0\u0001\u00e9 0.e±";
 
     /** Lines from one garbled line to the next, to keep the test short. */
-    private static final int STRIDE = 3;
+    private static final int STRIDE = 7;
 
     @TempDir
     Path folder;
