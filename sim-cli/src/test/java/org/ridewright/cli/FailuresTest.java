@@ -16,8 +16,7 @@ import org.ridewright.dynamics.RideException;
 
 class FailuresTest {
     /** A mass on one wheel; its coil is far too soft at 1 kN/m. */
-    private static final String CART =
-            """
+    private static final String CART = """
             vehicle: Cart
             layout: quarter
             body: {mass: 300 kg}
@@ -34,8 +33,7 @@ class FailuresTest {
               - {name: none}
             """;
 
-    private static final String PLANK =
-            """
+    private static final String PLANK = """
             scenario: %s
             vehicles: [{file: cart.yaml, load cases: [one], speeds: [10 km/h]}]
             road:
@@ -133,7 +131,9 @@ class FailuresTest {
     @Test
     void theHelpListsTheExitCodes() {
         assertThat(ridewright("--help")).isZero();
-        assertThat(out.toString()).contains("3    a file has faults", "70   a defect").doesNotContain("--trace");
+        assertThat(out.toString())
+                .contains("3    a file has faults", "70   a defect")
+                .doesNotContain("--trace");
         assertThat(ridewright("--version")).isZero();
     }
 }

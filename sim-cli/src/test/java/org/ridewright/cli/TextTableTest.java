@@ -15,11 +15,7 @@ class TextTableTest {
         table.row(List.of("gateway", "12.50"));
         assertThat(table.lines())
                 .containsExactly(
-                        "  road      m/s²",
-                        "",
-                        "a vehicle with a long name",
-                        "  ford      1.25",
-                        "  gateway  12.50");
+                        "  road      m/s²", "", "a vehicle with a long name", "  ford      1.25", "  gateway  12.50");
     }
 
     @Test
