@@ -30,7 +30,7 @@ final class ShortRemarks {
 
     private static void wrap(String text, List<String> lines) {
         StringBuilder line = new StringBuilder("    -");
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             if (line.length() + 1 + word.length() > WIDTH) {
                 lines.add(line.toString());
                 line = new StringBuilder("     ");

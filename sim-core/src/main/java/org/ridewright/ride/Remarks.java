@@ -88,8 +88,8 @@ final class Remarks {
         if (liveliness.isPresent() && Double.isFinite(least)) {
             Liveliness l = liveliness.get();
             remarks.add(text(
-                    "Wheels left the ground with a contact damping of only %.2f of critical, with which a hard wheel bounces for long "
-                            + "and its motion is chaotic. With %.2f instead, the peak acceleration at '%s' would be %.1f m/s² in place of "
+                    "Wheels left the ground with a contact damping of only %.2f of critical, below which a wheel may bounce for long "
+                            + "and its motion depend on every detail. With %.2f instead, the peak acceleration at '%s' would be %.1f m/s² in place of "
                             + "%.1f m/s².",
                     least, Liveliness.CALMER_RATIO, l.place(), l.peakWhenCalmer(), l.peak()));
         }

@@ -164,8 +164,8 @@ final class RideTest {
             wheels.add(new RideResult.WheelResult(
                     wheel.name(),
                     model.rest().force()[wheel.element()],
-                    least(range),
-                    greatest(range),
+                    load(least(range)),
+                    load(greatest(range)),
                     times.off(wheel.element())));
         }
         List<RideResult.ElementResult> elements = new ArrayList<>();
@@ -279,11 +279,16 @@ final class RideTest {
         };
     }
 
+    /** A contact only pushes; what lies below zero is the round-off at which it is switched. */
+    private static RideResult.Peak load(RideResult.Peak peak) {
+        return new RideResult.Peak(Math.max(0, peak.value()), peak.at());
+    }
+
     private static RideResult.Peak greatest(PolynomialRange range) {
-        return new RideResult.Peak(range.greatest() + 0.0, range.greatestAt());
+        return new RideResult.Peak(range.greatest(), range.greatestAt());
     }
 
     private static RideResult.Peak least(PolynomialRange range) {
-        return new RideResult.Peak(range.least() + 0.0, range.leastAt());
+        return new RideResult.Peak(range.least(), range.leastAt());
     }
 }

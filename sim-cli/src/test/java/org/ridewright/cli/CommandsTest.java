@@ -1,0 +1,126 @@
+package org.ridewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CommandsTest {
+    private static final String QUARTER = """
+            vehicle: Test quarter
+            layout: quarter
+            body: {mass: 300 kg}
+            axles:
+              - name: wheel
+                behind front axle: 0 m
+                unsprung mass: 40 kg
+                wheels: {diameter: 0.6 m, tyre: pneumatic, path: disc, contact rate: 180 kN/m, contact damping ratio: 0.1}
+                springs: [{name: coil, kind: coil, rate: %s}]
+                dampers: [{name: damper, bump: 1 kN s/m, rebound: 2 kN s/m}]
+            seats: [{name: seat <b>, at: {behind front axle: 0 m, above ground: 0.8 m}}]
+            load cases: [{name: driver, aboard: [{person: driver, mass: 75 kg, seat: seat <b>}]}]
+            """;
+
+    private static final String SCENARIO = """
+            scenario: Test plank
+            vehicles: [{file: quarter.yaml, load cases: [driver], speeds: [10 km/h]}]
+            roads:
+              - name: plank
+                obstacles: [{plank: {at: 2 m, height: 30 mm, length: 150 mm}}]
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int ridewright(String... arguments) {
+        return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
+                .execute(arguments);
+    }
+
+    private Path written(String rate) throws IOException {
+        Files.writeString(folder.resolve("quarter.yaml"), QUARTER.formatted(rate));
+        return Files.writeString(folder.resolve("plank.yaml"), SCENARIO);
+    }
+
+    @Test
+    void aRunWritesReportFiguresTracesAndNumbers() throws IOException {
+        Path scenario = written("20 kN/m");
+        Path into = folder.resolve("results");
+        assertThat(ridewright("run", scenario.toString(), "--into", into.toString()))
+                .isZero();
+        assertThat(out.toString()).contains("Test quarter", "MTVV", "Report: ");
+        assertThat(into.resolve("report.html")).exists();
+        assertThat(into.resolve("metrics.json")).exists();
+        assertThat(Files.readString(into.resolve("report.html"))).doesNotContain("seat <b>");
+        assertThat(count(into.resolve("figures"), ".svg"))
+                .isPositive()
+                .isEqualTo(count(into.resolve("figures"), ".pdf"));
+        assertThat(count(into.resolve("traces"), ".csv")).isEqualTo(1);
+        assertThat(ridewright("run", scenario.toString(), "--into", into.toString()))
+                .isZero();
+    }
+
+    private static long count(Path folder, String ending) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(f -> f.toString().endsWith(ending)).count();
+        }
+    }
+
+    @Test
+    void aFolderOfSomethingElseIsLeftAlone() throws IOException {
+        Path scenario = written("20 kN/m");
+        Path into = Files.createDirectory(folder.resolve("mine"));
+        Files.writeString(into.resolve("letter.txt"), "keep me");
+        assertThat(ridewright("run", scenario.toString(), "--into", into.toString()))
+                .isEqualTo(ExitCode.NOT_WRITTEN);
+        assertThat(into.resolve("letter.txt")).exists();
+        assertThat(into.resolve("report.html")).doesNotExist();
+    }
+
+    @Test
+    void aFaultyFileIsExplainedAndNothingIsWritten() throws IOException {
+        Path scenario = written("20");
+        Path into = folder.resolve("results");
+        assertThat(ridewright("run", scenario.toString(), "--into", into.toString()))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("quarter.yaml", "rate", "N/mm").doesNotContain("at org.");
+        assertThat(into).doesNotExist();
+        assertThat(ridewright("check", scenario.toString())).isEqualTo(ExitCode.BAD_INPUT);
+    }
+
+    @Test
+    void aVehicleThatFallsThroughItsSpringsIsToldByCheck() throws IOException {
+        written("2 kN/m");
+        assertThat(ridewright("check", folder.resolve("quarter.yaml").toString()))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("falls through its springs");
+    }
+
+    @Test
+    void aSoundFileIsInOrderWithOrWithoutItsEnding() throws IOException {
+        written("20 kN/m");
+        assertThat(ridewright("check", folder.resolve("quarter").toString())).isZero();
+        assertThat(out.toString()).contains("in order");
+    }
+
+    @Test
+    void aWrongCommandLineIsRefusedWithItsOwnCode() {
+        assertThat(ridewright("fly")).isEqualTo(2);
+        assertThat(ridewright("run")).isEqualTo(2);
+        assertThat(ridewright("--help")).isZero();
+    }
+
+    @Test
+    void aMissingFileIsAFaultOfTheInput() {
+        assertThat(ridewright("run", folder.resolve("nowhere.yaml").toString())).isEqualTo(ExitCode.BAD_INPUT);
+    }
+}
