@@ -7,7 +7,7 @@ set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
 "%JAVA%" -version >nul 2>&1
 if errorlevel 1 (
-  echo Ridewright needs a Java development kit, version 17 or later, and finds no 'java'. 1>&2
+  echo Ridewright needs a Java development kit ^(JDK^), version 17 or later, and finds no 'java'. 1>&2
   exit /b 69
 )
 if exist "%JAR%" goto run
@@ -18,10 +18,10 @@ if errorlevel 1 (
 )
 echo Building Ridewright; this happens once. After a change of its sources delete sim-cli\target. 1>&2
 pushd "%HOME_DIR%"
-call mvn -q -B -DskipTests package
+call mvn -q -B -Dmaven.test.skip=true -Dcompiler.strict=-nowarn package
 if errorlevel 1 (
   popd
-  echo The build failed; the lines above say why. 1>&2
+  echo The build failed; the lines above say why. It needs a JDK of version 17 or later. 1>&2
   exit /b 69
 )
 popd

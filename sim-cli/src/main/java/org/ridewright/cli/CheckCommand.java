@@ -3,8 +3,10 @@ package org.ridewright.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
@@ -38,35 +40,49 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        int worst = ExitCode.DONE;
-        for (Path file : files) {
-            worst = Math.max(worst, check(ScenarioPath.resolve(file), out, err));
+        int code = ExitCode.DONE;
+        for (Path named : files) {
+            Path file = ScenarioPath.resolve(named);
+            Set<String> faults = faults(file);
+            if (faults.isEmpty()) {
+                out.println(file + ": in order");
+            } else {
+                faults.forEach(err::println);
+                code = ExitCode.BAD_INPUT;
+            }
         }
-        return worst;
+        return code;
     }
 
-    private static int check(Path file, PrintWriter out, PrintWriter err) {
+    private static Set<String> faults(Path file) {
+        Set<String> faults = new LinkedHashSet<>();
         try {
-            List<Vehicle> vehicles = FileKind.of(file) == FileKind.VEHICLE
-                    ? List.of(VehicleFile.read(file))
-                    : ScenarioFile.read(file).entrants().stream()
-                            .map(Scenario.Entrant::vehicle)
-                            .toList();
-            for (Vehicle vehicle : vehicles) {
-                for (LoadCase load : vehicle.loadCases()) {
-                    VehicleModel.assemble(vehicle, load, Optional.empty(), false);
-                }
+            for (Vehicle vehicle : vehicles(file)) {
+                stand(vehicle, file, faults);
             }
-            out.println(file + ": in order");
-            return ExitCode.DONE;
         } catch (InputException e) {
-            for (InputProblem problem : e.problems()) {
-                err.println(problem.render());
+            e.problems().stream().map(InputProblem::render).forEach(faults::add);
+        }
+        return faults;
+    }
+
+    private static List<Vehicle> vehicles(Path file) {
+        if (FileKind.of(file) == FileKind.VEHICLE) {
+            return List.of(VehicleFile.read(file));
+        }
+        return ScenarioFile.read(file).entrants().stream()
+                .map(Scenario.Entrant::vehicle)
+                .toList();
+    }
+
+    /** Stands the vehicle on its springs under each of its load cases. */
+    private static void stand(Vehicle vehicle, Path file, Set<String> faults) {
+        for (LoadCase load : vehicle.loadCases()) {
+            try {
+                VehicleModel.assemble(vehicle, load, Optional.empty(), false);
+            } catch (RideException e) {
+                faults.add(file + "  " + e.getMessage() + (e.getMessage().endsWith(".") ? "" : "."));
             }
-            return ExitCode.BAD_INPUT;
-        } catch (RideException e) {
-            err.println(file + ": " + e.getMessage());
-            return ExitCode.BAD_INPUT;
         }
     }
 }

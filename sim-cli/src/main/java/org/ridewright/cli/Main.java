@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 
 /** The program: {@code ridewright COMMAND …}. */
 @Command(
@@ -22,13 +24,24 @@ import picocli.CommandLine.Command;
             "70:a defect of the program itself"
         })
 public final class Main {
+    /** Set by the launcher where the output goes to a terminal. */
+    static final String AT_TERMINAL = "ridewright.terminal";
+
+    @Option(names = "--trace", hidden = true, scope = ScopeType.INHERIT)
+    private boolean trace;
+
     private Main() {}
 
     /** Runs the command line and ends with its exit code. */
     public static void main(String[] arguments) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        int code = commandLine(out, err).execute(arguments);
+        int code;
+        try {
+            code = commandLine(out, err).execute(arguments);
+        } catch (StackOverflowError | OutOfMemoryError e) {
+            code = Failures.report(e, err, false);
+        }
         out.flush();
         err.flush();
         System.exit(code);
@@ -36,10 +49,16 @@ public final class Main {
 
     /** The commands, writing to the given streams. */
     static CommandLine commandLine(PrintWriter out, PrintWriter err) {
-        return new CommandLine(new Main())
+        Main main = new Main();
+        return new CommandLine(main)
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)
-                .setExecutionExceptionHandler(new Failures());
+                .setExecutionExceptionHandler(new Failures(main));
+    }
+
+    /** Whether a stack trace is wanted with a failure. */
+    boolean trace() {
+        return trace;
     }
 }

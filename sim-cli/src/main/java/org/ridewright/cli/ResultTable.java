@@ -1,145 +1,103 @@
 package org.ridewright.cli;
 
-import java.io.PrintWriter;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import org.ridewright.comfort.Axis;
 import org.ridewright.comfort.VibrationMetrics;
 import org.ridewright.ride.RideResult;
 
-/** The table that a run prints: one line for each seat, or point where nobody is aboard. */
+/** What a run prints: under each vehicle and load, one line for each seat and point of each ride test. */
 final class ResultTable {
     private static final List<String> HEADS = List.of(
-            "vehicle, load",
-            "road",
-            "speed",
-            "seat",
-            "peak",
-            "MTVV",
-            "VDV",
-            "a_w",
-            "travel",
-            "least N",
-            "off",
-            "draught",
-            "energy");
+            "", "speed", "", "peak", "MTVV", "VDV", "a_w", "travel", "least load", "off ground", "draught", "energy");
     private static final List<String> UNITS =
-            List.of("", "", "km/h", "", "m/s²", "m/s²", "m/s^1.75", "m/s²", "mm", "N", "s", "N", "residual");
+            List.of("road", "km/h", "place", "m/s²", "m/s²", "m/s^1.75", "m/s²", "mm", "kN", "s", "kN", "residual");
+    private static final int WORD_COLUMNS = 3;
+    private static final List<String> NOTES = List.of(
+            "peak: greatest vertical acceleration, up or down, unweighted. MTVV (1 s), VDV and a_w (weighted r.m.s.): vertical,",
+            "ISO 2631-1 Wk at the seat, from first contact to 2 s after the last axle has left the last obstacle (or the end of",
+            "the run); VDV and a_w depend on that window. travel: greatest of any spring, from rest. least load: smallest of any",
+            "wheel. off ground: longest of any wheel. draught: greatest. The report has each seat, spring and wheel.");
 
     private ResultTable() {}
 
-    static void print(List<RideResult> rides, PrintWriter out) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(HEADS);
-        rows.add(UNITS);
+    /** The table, its notes, and the remarks in short. */
+    static List<String> lines(List<RideResult> rides) {
+        TextTable table = new TextTable(WORD_COLUMNS);
+        table.row(HEADS);
+        table.row(UNITS);
+        String subject = "";
         for (RideResult ride : rides) {
-            addRows(ride, rows);
-        }
-        int[] widths = new int[HEADS.size()];
-        for (List<String> row : rows) {
-            for (int i = 0; i < widths.length; i++) {
-                widths[i] = Math.max(widths[i], row.get(i).length());
+            if (!Wording.subject(ride).equals(subject)) {
+                subject = Wording.subject(ride);
+                table.heading(subject);
             }
+            addRows(ride, table);
         }
-        for (List<String> row : rows) {
-            StringBuilder line = new StringBuilder();
-            for (int i = 0; i < widths.length; i++) {
-                String pad = " ".repeat(widths[i] - row.get(i).length());
-                boolean words = i <= 1 || i == 3;
-                line.append(words ? row.get(i) + pad : pad + row.get(i)).append("  ");
-            }
-            out.println(line.toString().stripTrailing());
+        List<String> lines = new ArrayList<>(table.lines());
+        lines.add("");
+        lines.addAll(NOTES);
+        List<String> remarks = ShortRemarks.lines(rides);
+        if (!remarks.isEmpty()) {
+            lines.add("");
+            lines.add("Near the limits of the model:");
+            lines.addAll(remarks);
         }
-        out.println();
-        out.println(
-                "peak: greatest vertical acceleration at the seat, unweighted. MTVV: 1 s, Wk. VDV and a_w (weighted r.m.s., Wk): from");
-        out.println(
-                "first contact to 2 s after the last axle has left the obstacle; they depend on that window. travel: greatest of any");
-        out.println(
-                "spring, from rest. least N: smallest load of any wheel. off: longest time any wheel was off the ground.");
-        remarks(rides, out);
+        lines.add("");
+        return lines;
     }
 
-    private static void addRows(RideResult ride, List<List<String>> rows) {
-        List<String> front = List.of(
-                ride.model().vehicle().name() + ", " + ride.model().loadCase().name(),
-                ride.road().name(),
-                number("%.4g", 3.6 * ride.speed()));
-        List<String> back = List.of(
-                number("%.1f", 1000 * travel(ride)),
-                number(
-                        "%.0f",
-                        ride.wheels().stream()
-                                        .mapToDouble(w -> w.least().value())
-                                        .min()
-                                        .orElse(Double.NaN)
-                                + 0.0),
-                number(
-                        "%.3f",
-                        ride.wheels().stream()
-                                .mapToDouble(RideResult.WheelResult::timeOff)
-                                .max()
-                                .orElse(0)),
-                number("%.0f", ride.draught().value()),
-                number("%.0e", ride.energy().relativeResidual()));
-        List<List<String>> middles = new ArrayList<>();
+    private static void addRows(RideResult ride, TextTable table) {
+        List<List<String>> places = places(ride);
+        for (int i = 0; i < places.size(); i++) {
+            List<String> row = new ArrayList<>();
+            row.addAll(i == 0 ? List.of(ride.road().name(), Wording.speed(ride)) : List.of("", ""));
+            row.addAll(places.get(i));
+            row.addAll(i == 0 ? whole(ride) : List.of("", "", "", "", ""));
+            table.row(row);
+        }
+    }
+
+    private static List<List<String>> places(RideResult ride) {
+        List<List<String>> places = new ArrayList<>();
         for (RideResult.SeatResult seat : ride.seats()) {
             VibrationMetrics z = seat.metrics().get(Axis.Z);
-            middles.add(List.of(
+            places.add(List.of(
                     seat.seat(),
-                    number("%.2f", seat.peak()),
-                    z == null ? "–" : number("%.2f", z.mtvv()),
-                    z == null ? "–" : number("%.2f", z.vdv()),
-                    z == null ? "–" : number("%.3f", z.rms())));
+                    Wording.number(seat.peak(), 2),
+                    z == null ? "–" : Wording.number(z.mtvv(), 2),
+                    z == null ? "–" : Wording.number(z.vdv(), 2),
+                    z == null ? "–" : Wording.number(z.rms(), 3)));
         }
         for (RideResult.PointResult point : ride.points()) {
             double peak = Math.max(point.greatest().value(), -point.least().value());
-            middles.add(List.of(point.point(), number("%.2f", peak), "–", "–", "–"));
+            places.add(List.of(point.point(), Wording.number(peak, 2), "–", "–", "–"));
         }
-        if (middles.isEmpty()) {
-            middles.add(List.of("–", "–", "–", "–", "–"));
+        if (places.isEmpty()) {
+            places.add(List.of("–", "–", "–", "–", "–"));
         }
-        for (List<String> middle : middles) {
-            List<String> row = new ArrayList<>(front);
-            row.addAll(middle);
-            row.addAll(back);
-            rows.add(row);
-        }
+        return places;
     }
 
-    private static double travel(RideResult ride) {
-        return ride.springs().stream()
+    /** What holds for the vehicle as a whole. */
+    private static List<String> whole(RideResult ride) {
+        double travel = ride.springs().stream()
                 .filter(s -> s.kind().equals("spring"))
                 .mapToDouble(s -> Math.max(s.compression(), s.extension()))
                 .max()
-                .orElse(0);
-    }
-
-    private static void remarks(List<RideResult> rides, PrintWriter out) {
-        Set<String> seen = new LinkedHashSet<>();
-        for (RideResult ride : rides) {
-            for (String remark : ride.remarks()) {
-                seen.add(String.format(
-                        Locale.ROOT,
-                        "- %s, %s, %.4g km/h: %s",
-                        ride.model().vehicle().name(),
-                        ride.model().loadCase().name(),
-                        3.6 * ride.speed(),
-                        remark));
-            }
-        }
-        if (!seen.isEmpty()) {
-            out.println();
-            out.println("Near the limits of the model:");
-            seen.forEach(out::println);
-        }
-        out.println();
-    }
-
-    private static String number(String format, double value) {
-        return Double.isFinite(value) ? String.format(Locale.ROOT, format, value) : "–";
+                .orElse(Double.NaN);
+        double least =
+                ride.wheels().stream().mapToDouble(w -> w.least().value()).min().orElse(Double.NaN);
+        double off = ride.wheels().stream()
+                .mapToDouble(RideResult.WheelResult::timeOff)
+                .max()
+                .orElse(Double.NaN);
+        return List.of(
+                Wording.number(1000 * travel, 1),
+                Wording.number(least / 1000, 2),
+                Wording.number(off, 3),
+                Wording.number(ride.draught().value() / 1000, 2),
+                String.format(Locale.ROOT, "%.0e", ride.energy().relativeResidual()));
     }
 }
