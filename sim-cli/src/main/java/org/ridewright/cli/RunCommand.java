@@ -100,7 +100,8 @@ final class RunCommand implements Callable<Integer> {
     private void compareSolvers(Scenario scenario) {
         PrintWriter out = spec.commandLine().getOut();
         for (double difference : RideRunner.differencesFromReference(scenario)) {
-            out.printf(Locale.ROOT, "relative r.m.s. difference of the body's accelerations: %.1e%n", difference);
+            out.printf(
+                    Locale.ROOT, "relative r.m.s. difference of accelerations, worst coordinate: %.1e%n", difference);
         }
     }
 

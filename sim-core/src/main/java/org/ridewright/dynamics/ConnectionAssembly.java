@@ -59,8 +59,12 @@ final class ConnectionAssembly {
         double[] row = Geometry.combine(
                 1, geometry.unsprungRoll(index(twist.frontAxle())), -1, geometry.unsprungRoll(index(twist.rearAxle())));
         ForceLaw law = SpringLaws.withDamping(ForceLaw.spring(twist.rate().value()), twist.damping());
-        elements.add(
-                new Element(twist.name(), Element.Kind.TWIST, row, -1, SpringLaws.withFriction(law, twist.friction())));
+        elements.add(new Element(
+                twist.name(),
+                Element.Kind.TWIST,
+                row,
+                -1,
+                SpringLaws.withFriction(law, twist.rate().value(), twist.friction())));
     }
 
     /** {@code c = (1−λ)(z_f + y φ_f) + λ (z_r + y φ_r) − z_P(x_e, y)}, the tip at λ between the axles. */
@@ -175,7 +179,8 @@ final class ConnectionAssembly {
     }
 
     private static ForceLaw law(SpringKind kind, Elasticity elasticity, Damping damping, Friction friction) {
-        return SpringLaws.withFriction(SpringLaws.withDamping(SpringLaws.elastic(kind, elasticity), damping), friction);
+        return SpringLaws.withFriction(
+                SpringLaws.withDamping(SpringLaws.elastic(kind, elasticity), damping), elasticity, friction);
     }
 
     private int index(String axle) {

@@ -116,7 +116,7 @@ final class ElementAssembly {
     /** Elastic law, damping and friction; helpers and stops follow for each element. */
     static ForceLaw springLaw(Spring spring) {
         ForceLaw law = SpringLaws.withDamping(SpringLaws.elastic(spring.kind(), spring.elasticity()), spring.damping());
-        return SpringLaws.withFriction(law, spring.friction());
+        return SpringLaws.withFriction(law, spring.elasticity(), spring.friction());
     }
 
     /** Adds an element after placing its gapped stages. */

@@ -1,2 +1,3 @@
-/** Numerical pieces without any knowledge of vehicles: polynomials, roots, small dense systems. */
+/** Numerical pieces without any knowledge of vehicles: piecewise polynomials, their fits, first crossings and
+ * extremes. */
 package org.ridewright.math;

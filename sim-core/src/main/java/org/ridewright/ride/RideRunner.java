@@ -33,7 +33,7 @@ public final class RideRunner {
     /**
      * Each ride test by both solvers, in the same order.
      *
-     * @return relative r.m.s. difference of the body's accelerations in each ride test
+     * @return relative r.m.s. difference of the accelerations, of the coordinate that differs most, in each ride test
      * @throws RideException if a vehicle cannot stand or ride as described
      */
     public static List<Double> differencesFromReference(Scenario scenario) {

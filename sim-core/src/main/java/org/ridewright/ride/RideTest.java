@@ -96,29 +96,27 @@ final class RideTest {
     /**
      * The same problem by the reference solver.
      *
-     * @return greatest over the body's coordinates of the r.m.s. difference of accelerations over their r.m.s.
+     * @return greatest over the coordinates of the r.m.s. difference of accelerations over their r.m.s.
      */
     double differenceFromReference() {
-        int body = 1
-                + (model.coordinates().roll() >= 0 ? 1 : 0)
-                + (model.coordinates().pitch() >= 0 ? 1 : 0);
+        int count = model.coordinates().size();
         double rate = scenario.samplingRate().value();
         SampleRecorder recorder = new SampleRecorder(new ReadOffs(model).coordinates(), rate, duration);
         Problem problem = problem();
         RegimeSolver.solve(problem, recorder);
         List<Channel> channels = recorder.channels();
-        double[] error = new double[body];
-        double[] whole = new double[body];
+        double[] error = new double[count];
+        double[] whole = new double[count];
         ReferenceSolver.solve(problem, REFERENCE_TOLERANCE, rate, (t, q, v, a) -> {
             int i = (int) Math.round(t * rate);
-            for (int j = 0; j < body; j++) {
+            for (int j = 0; j < count; j++) {
                 double own = channels.get(3 * j + 2).sample(i);
                 error[j] += (own - a[j]) * (own - a[j]);
                 whole[j] += a[j] * a[j];
             }
         });
         double worst = 0;
-        for (int j = 0; j < body; j++) {
+        for (int j = 0; j < count; j++) {
             worst = Math.max(worst, whole[j] > 0 ? Math.sqrt(error[j] / whole[j]) : 0);
         }
         return worst;

@@ -17,6 +17,10 @@ public final class RegimeSolver {
     private static final double TOLERANCE = 1e-13;
     private static final double LONGEST_STEP = 0.1;
     private static final double FIRST_STEP = 2e-3;
+    /** No vehicle has a motion that needs a shorter step (s). */
+    private static final double SHORTEST_STEP = 1e-10;
+
+    private static final long MOST_STEPS = 1_000_000_000;
 
     private final Problem problem;
     private final StepListener listener;
@@ -62,7 +66,8 @@ public final class RegimeSolver {
      * Runs a problem from time 0 to its duration.
      *
      * @param listener is handed every step in order of time
-     * @throws RideException if switches of regime do not settle at one instant; the message names the law
+     * @throws RideException if switches of regime do not settle at one instant (the message names the law), or the run makes no
+     *     headway
      */
     public static Solution solve(Problem problem, StepListener listener) {
         return new RegimeSolver(problem, listener).run();
@@ -116,6 +121,7 @@ public final class RegimeSolver {
         double step = Math.min(preferredStep, stop - t);
         load(step);
         series.converge(step, regime);
+        refuseStandstill();
         int crossed = crossedOnEntry();
         if (crossed >= 0) {
             keepElastic(0);
@@ -134,6 +140,28 @@ public final class RegimeSolver {
             }
         }
         finish(step, stop, end, first);
+    }
+
+    /** A series that does not converge, or numbers that are none, end the run with what is known of it. */
+    private void refuseStandstill() {
+        boolean finite = true;
+        for (int i = 0; i < laws.n; i++) {
+            finite &= Double.isFinite(series.a[i]) && Double.isFinite(q[i]) && Double.isFinite(v[i]);
+        }
+        boolean stuck = series.h() < SHORTEST_STEP
+                && heights.nextJoint() - t > SHORTEST_STEP
+                && problem.duration() - t > SHORTEST_STEP;
+        if (!finite || stuck || steps >= MOST_STEPS) {
+            throw new RideException(String.format(
+                    Locale.ROOT,
+                    "the run stopped at %.6f s: %s after %d steps and %d switches of regime (smallest step %.1e s). "
+                            + "Check rates, damping and masses for values many orders of magnitude apart",
+                    t,
+                    finite ? "it makes no headway" : "the motion grows beyond all numbers",
+                    steps,
+                    switches,
+                    smallest));
+        }
     }
 
     private int crossedOnEntry() {

@@ -23,6 +23,9 @@ public final class SpringLaws {
     /** Standard atmosphere (Pa), exact by definition (CGPM 1954). */
     private static final double AMBIENT_PRESSURE = 101_325;
 
+    /** Compression at which a law's first piece above the free state is read (m). */
+    private static final double NEXT_TO_FREE = 1e-9;
+
     private static final double DEFAULT_LOCKED_MULTIPLE = 2;
     private static final double RIGID_LOCKED_MULTIPLE = 1e5;
     /** Turn-over length of a friction damper whose mountings were not measured (m), common practice. */
@@ -139,11 +142,24 @@ public final class SpringLaws {
     }
 
     /**
-     * The law with dry friction; the locked rate, where not given, is a multiple of {@code f_e'} just above the free state.
+     * The law with dry friction; the locked rate, where not given, is a multiple of {@code f_e'} just above the free state, or of an
+     * enclosed gas at its stated load.
      *
+     * @param elasticity from which the law was made
      * @throws IllegalArgumentException if {@code k_p ≤ μ f_e'} on some piece
      */
-    public static ForceLaw withFriction(ForceLaw law, Friction friction) {
+    public static ForceLaw withFriction(ForceLaw law, Elasticity elasticity, Friction friction) {
+        double rate = law.elasticRate(NEXT_TO_FREE);
+        if (elasticity instanceof GasColumn gas && law.gas().isPresent()) {
+            double atLoad =
+                    law.gas().get().length() - gas.volume().value() / gas.area().value();
+            rate = law.elasticRate(atLoad);
+        }
+        return withFriction(law, rate, friction);
+    }
+
+    /** The same for a law whose rate at work is told. */
+    public static ForceLaw withFriction(ForceLaw law, double elasticRate, Friction friction) {
         if (!friction.present()) {
             return law;
         }
@@ -153,10 +169,11 @@ public final class SpringLaws {
             return law.withFriction(FrictionLaw.envelope(
                     mu, constant, friction.envelopeLength().get().value()));
         }
-        double lockedRate = lockedRate(friction.lockedRate(), law.elasticRate(1e-9));
-        if (!(lockedRate > mu * law.greatestRate())) {
+        double lockedRate = lockedRate(friction.lockedRate(), elasticRate);
+        double steepest = Math.max(elasticRate, law.greatestRate());
+        if (!(lockedRate > mu * steepest)) {
             throw new IllegalArgumentException("locked rate " + lockedRate
-                    + " N/m must exceed the friction share times the rate, " + mu * law.greatestRate() + " N/m");
+                    + " N/m must exceed the friction share times the rate, " + mu * steepest + " N/m");
         }
         List<SliderShare> shares = friction.sliders().isEmpty() ? List.of(new SliderShare(1, 1)) : friction.sliders();
         return law.withFriction(new FrictionLaw(

@@ -34,6 +34,7 @@ public record BodyFigures(
         Measure productOfInertia) {
     private static final double ROLL_RADIUS_OVER_TRACK = 0.35;
     private static final double HEIGHT_OVER_MOUNTS = 0.3;
+    private static final double LONE_PITCH_RADIUS = 0.7;
 
     /**
      * Works the figures out.
@@ -110,7 +111,7 @@ public record BodyFigures(
         double first = axles.get(0).behindFrontAxle().value();
         double last = axles.get(axles.size() - 1).behindFrontAxle().value();
         double product = Math.abs((behind - first) * (last - behind));
-        double square = axles.size() > 1 && product > 0 ? product : 0.5;
+        double square = axles.size() > 1 && product > 0 ? product : LONE_PITCH_RADIUS * LONE_PITCH_RADIUS;
         String rule = axles.size() > 1 && product > 0
                 ? "m a b, a dynamic index of one (common practice)"
                 : "radius of gyration 0.7 m (common practice)";

@@ -24,6 +24,7 @@ import org.ridewright.signal.Channel;
 import org.ridewright.solver.Problem;
 import org.ridewright.solver.ReferenceSolver;
 import org.ridewright.solver.RegimeSolver;
+import org.ridewright.vehicle.Hitch;
 import org.ridewright.vehicle.Vehicle;
 
 class RideTestTest {
@@ -247,9 +248,8 @@ class RideTestTest {
 
     @Test
     void aHitchFollowsItsSinusoidAfterOnePeriod() {
-        PiecewisePolynomial height = HitchMotion.height(
-                new org.ridewright.vehicle.Hitch.Motion.Sinusoid(length(0.02), Measure.of(1.5, QuantityKind.FREQUENCY)),
-                4);
+        PiecewisePolynomial height =
+                HitchMotion.height(new Hitch.Motion.Sinusoid(length(0.02), Measure.of(1.5, QuantityKind.FREQUENCY)), 4);
         for (double t = 0.7; t < 4; t += 0.013) {
             assertThat(height.value(t)).isCloseTo(0.02 * Math.sin(3 * Math.PI * t), within(1e-10));
         }

@@ -1,6 +1,7 @@
 package org.ridewright.solver;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
+import org.ridewright.dynamics.RideException;
 import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.suspension.ForceLaw;
 import org.ridewright.suspension.FrictionLaw;
@@ -187,6 +189,15 @@ class RegimeSolverTest {
         assertThat(half.v()[0]).isCloseTo(0.4 * Math.exp(-600 * 0.5 / 100), within(1e-12));
         Solution other = RegimeSolver.solve(Oscillator.free(100, SpringLaws.bilinear(200, 600), 0, -0.4, 0.5), NOTHING);
         assertThat(other.v()[0]).isCloseTo(-0.4 * Math.exp(-200 * 0.5 / 100), within(1e-12));
+    }
+
+    /** A spring of negative rate throws its mass away exponentially, and the run ends with a message. */
+    @Test
+    void aMotionThatGrowsWithoutBoundIsStopped() {
+        Problem runaway = Oscillator.free(1, ForceLaw.spring(-1e6), 0.01, 0, 5);
+        assertThatThrownBy(() -> RegimeSolver.solve(runaway, NOTHING))
+                .isInstanceOf(RideException.class)
+                .hasMessageContaining("steps");
     }
 
     static PiecewisePolynomial sine(double amplitude, double omega, int cycles) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -89,16 +90,31 @@ class ForceLawTest {
 
     @Test
     void theLockedRateIsTwiceTheRateUnlessMeasured() {
-        ForceLaw law = SpringLaws.withFriction(ForceLaw.spring(30_000), friction(0.06, new LockedRate.NotGiven()));
+        ForceLaw law =
+                SpringLaws.withFriction(ForceLaw.spring(30_000), 30_000, friction(0.06, new LockedRate.NotGiven()));
         assertThat(law.friction().lockedRate()).isEqualTo(60_000);
-        ForceLaw rigid = SpringLaws.withFriction(ForceLaw.spring(30_000), friction(0.06, new LockedRate.Rigid()));
+        ForceLaw rigid =
+                SpringLaws.withFriction(ForceLaw.spring(30_000), 30_000, friction(0.06, new LockedRate.Rigid()));
         assertThat(rigid.friction().lockedRate()).isEqualTo(3e9);
+    }
+
+    @Test
+    void theLockedRateOfAnAirSpringIsTwiceItsRateAtItsStatedLoad() {
+        Elasticity.GasColumn column = new Elasticity.GasColumn(
+                Measure.of(0.015, QuantityKind.AREA),
+                Measure.of(0.0049, QuantityKind.VOLUME),
+                Measure.of(4000, QuantityKind.FORCE),
+                1.3);
+        ForceLaw law = SpringLaws.withFriction(
+                SpringLaws.elastic(SpringKind.AIR, column), column, friction(0.06, new LockedRate.NotGiven()));
+        double pressure = 101_325 + 4000 / 0.015;
+        assertThat(law.friction().lockedRate()).isCloseTo(2 * 1.3 * pressure * 0.015 * 0.015 / 0.0049, within(1e-3));
     }
 
     @Test
     void aLockedRateBelowTheFrictionsOwnSlopeIsRefused() {
         Friction weak = friction(0.5, new LockedRate.Given(Measure.of(10_000, QuantityKind.RATE)));
-        assertThatThrownBy(() -> SpringLaws.withFriction(ForceLaw.spring(30_000), weak))
+        assertThatThrownBy(() -> SpringLaws.withFriction(ForceLaw.spring(30_000), 30_000, weak))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("locked rate");
     }
@@ -123,7 +139,7 @@ class ForceLawTest {
     }
 
     private static ForceLaw table(double... cf) {
-        List<Elasticity.TablePoint> points = new java.util.ArrayList<>();
+        List<Elasticity.TablePoint> points = new ArrayList<>();
         for (int i = 0; i < cf.length; i += 2) {
             points.add(new Elasticity.TablePoint(
                     Measure.of(cf[i], QuantityKind.LENGTH), Measure.of(cf[i + 1], QuantityKind.FORCE)));
