@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.QuantityKind;
 import org.ridewright.vehicle.Damper;
 import org.ridewright.vehicle.Damping;
 import org.ridewright.vehicle.Elasticity;
@@ -149,13 +151,7 @@ public final class SpringLaws {
      * @throws IllegalArgumentException if {@code k_p ≤ μ f_e'} on some piece
      */
     public static ForceLaw withFriction(ForceLaw law, Elasticity elasticity, Friction friction) {
-        double rate = law.elasticRate(NEXT_TO_FREE);
-        if (elasticity instanceof GasColumn gas && law.gas().isPresent()) {
-            double atLoad =
-                    law.gas().get().length() - gas.volume().value() / gas.area().value();
-            rate = law.elasticRate(atLoad);
-        }
-        return withFriction(law, rate, friction);
+        return withFriction(law, workingRate(law, elasticity), friction);
     }
 
     /** The same for a law whose rate at work is told. */
@@ -182,6 +178,37 @@ public final class SpringLaws {
                 shares.stream().mapToDouble(SliderShare::ofLimit).toArray(),
                 shares.stream().mapToDouble(s -> s.ofLockedRate() * lockedRate).toArray(),
                 0));
+    }
+
+    /** Locked rate over elastic rate where it was not measured; between 0.5 and 6 of it occur (from memory). */
+    public static Measure defaultLockedMultiple() {
+        return Measure.estimated(
+                DEFAULT_LOCKED_MULTIPLE,
+                QuantityKind.RATIO,
+                "friction adds twice the elastic rate until the leaves slide (common practice)");
+    }
+
+    /** Locked rate of a friction damper whose mountings were not measured: its friction is reached after 1 mm (N/m). */
+    public static Measure defaultLockedRate(Damper damper) {
+        return Measure.estimated(
+                damper.friction().value() / MOUNTING_TURN_OVER,
+                QuantityKind.RATE,
+                "the damper's friction is reached after 1 mm (common practice)");
+    }
+
+    /**
+     * Rate of a spring as its law has it: just above the free state, or of an enclosed gas at its stated load (N/m).
+     */
+    public static double workingRate(SpringKind kind, Elasticity elasticity) {
+        return workingRate(elastic(kind, elasticity), elasticity);
+    }
+
+    private static double workingRate(ForceLaw law, Elasticity elasticity) {
+        if (elasticity instanceof GasColumn gas && law.gas().isPresent()) {
+            return law.elasticRate(
+                    law.gas().get().length() - gas.volume().value() / gas.area().value());
+        }
+        return law.elasticRate(NEXT_TO_FREE);
     }
 
     private static double lockedRate(LockedRate locked, double elasticRate) {
@@ -212,7 +239,8 @@ public final class SpringLaws {
             }
         }
         double friction = damper.friction().value();
-        double locked = damper.lockedRate().map(r -> r.value()).orElse(friction / MOUNTING_TURN_OVER);
+        double locked =
+                damper.lockedRate().orElseGet(() -> defaultLockedRate(damper)).value();
         return law.withFriction(FrictionLaw.single(0, friction, locked));
     }
 

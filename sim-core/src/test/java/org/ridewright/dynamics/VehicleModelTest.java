@@ -232,6 +232,25 @@ class VehicleModelTest {
         }
     }
 
+    /** Axle against axle with nothing to push on would lift the vehicle by itself: the sum changes in pitch. */
+    @Test
+    void anInterconnectionThatPushesAgainstNothingIsRefused() {
+        String lifting = """
+                connections:
+                  - kind: interconnection
+                    name: lever
+                    rate: 10 kN/m
+                    terms:
+                      - {weight: 1, unsprung: {axle: front}}
+                      - {weight: -1, unsprung: {axle: rear}}
+                """;
+        Vehicle vehicle = Fleet.described(Fleet.symmetrical("") + lifting);
+        assertThatThrownBy(() -> model(vehicle, vehicle.loadCases().get(0)))
+                .isInstanceOf(RideException.class)
+                .hasMessageContaining("lever")
+                .hasMessageContaining("pitch");
+    }
+
     @Test
     void aVehicleTooHeavyForItsSpringsIsRefused() {
         Vehicle vehicle = Fleet.described(Fleet.symmetrical("").replace("rate: 34 kN/m", "rate: 34 N/m"));
