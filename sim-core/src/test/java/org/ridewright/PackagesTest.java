@@ -8,7 +8,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import org.junit.jupiter.api.Test;
 
-/** The arrows between packages, as DEVELOPERS.md describes them. */
+/** No cycles, no console; which package may see which is told by {@link ArrowsTest}. */
 class PackagesTest {
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
@@ -20,38 +20,6 @@ class PackagesTest {
     }
 
     @Test
-    void theSolverKnowsNeitherVehicleNorRoad() {
-        refuse("solver", "vehicle", "road", "wheel", "ride", "io", "comfort");
-    }
-
-    @Test
-    void comfortKnowsChannelsAlone() {
-        refuse("comfort", "vehicle", "road", "wheel", "suspension", "dynamics", "solver", "ride", "io", "quantity");
-    }
-
-    @Test
-    void descriptionsKnowNoEquations() {
-        refuse("vehicle", "road", "wheel", "suspension", "dynamics", "solver", "ride", "io");
-        refuse("quantity", "vehicle", "road", "wheel", "suspension", "dynamics", "solver", "ride", "io");
-    }
-
-    @Test
-    void mathematicsKnowsNothingElse() {
-        refuse(
-                "math",
-                "quantity",
-                "vehicle",
-                "road",
-                "wheel",
-                "suspension",
-                "dynamics",
-                "solver",
-                "ride",
-                "io",
-                "signal");
-    }
-
-    @Test
     void theLibraryWritesNothingToTheConsole() {
         noClasses()
                 .should()
@@ -59,17 +27,5 @@ class PackagesTest {
                 .orShould()
                 .accessField(System.class, "err")
                 .check(CLASSES);
-    }
-
-    private static void refuse(String from, String... to) {
-        for (String target : to) {
-            noClasses()
-                    .that()
-                    .resideInAPackage("org.ridewright." + from + "..")
-                    .should()
-                    .dependOnClassesThat()
-                    .resideInAPackage("org.ridewright." + target + "..")
-                    .check(CLASSES);
-        }
     }
 }

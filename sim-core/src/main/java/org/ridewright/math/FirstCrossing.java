@@ -15,20 +15,14 @@ public final class FirstCrossing {
     private static final int DEEPEST = 40;
 
     private final double[][] hulls;
-    private final double[][] binomials;
+    private final BernsteinBasis basis;
 
     /**
      * @param greatestDegree of the polynomials to come
      */
     public FirstCrossing(int greatestDegree) {
         hulls = new double[DEEPEST + 2][greatestDegree + 1];
-        binomials = new double[greatestDegree + 1][greatestDegree + 1];
-        for (int n = 0; n <= greatestDegree; n++) {
-            binomials[n][0] = 1;
-            for (int k = 1; k <= n; k++) {
-                binomials[n][k] = binomials[n][k - 1] * (n - k + 1) / k;
-            }
-        }
+        basis = new BernsteinBasis(greatestDegree);
     }
 
     /**
@@ -53,17 +47,7 @@ public final class FirstCrossing {
         while (n > 0 && a[n] == 0) {
             n--;
         }
-        double[] b = hulls[0];
-        power = 1;
-        for (int k = 0; k <= n; k++) {
-            b[k] = a[k] * power / binomials[n][k];
-            power *= end;
-        }
-        for (int pass = 1; pass <= n; pass++) {
-            for (int j = n; j >= pass; j--) {
-                b[j] += b[j - 1];
-            }
-        }
+        basis.convert(a, n, end, hulls[0]);
         return search(a, n, 0, 0, end);
     }
 
@@ -80,16 +64,12 @@ public final class FirstCrossing {
             return b[n] < 0 ? to : Double.NaN;
         }
         double middle = 0.5 * (from + to);
-        double[] right = hulls[depth + 1];
-        System.arraycopy(b, 0, right, 0, n + 1);
-        splitLeft(right, n);
+        BernsteinBasis.leftHalf(b, n, hulls[depth + 1]);
         double found = search(a, n, depth + 1, from, middle);
         if (!Double.isNaN(found)) {
             return found;
         }
-        right = hulls[depth + 1];
-        System.arraycopy(b, 0, right, 0, n + 1);
-        splitRight(right, n);
+        BernsteinBasis.rightHalf(b, n, hulls[depth + 1]);
         return search(a, n, depth + 1, middle, to);
     }
 
@@ -104,24 +84,6 @@ public final class FirstCrossing {
             }
         }
         return count;
-    }
-
-    /** De Casteljau at one half; keeps the left half. */
-    private static void splitLeft(double[] b, int n) {
-        for (int pass = 1; pass <= n; pass++) {
-            for (int j = n; j >= pass; j--) {
-                b[j] = 0.5 * (b[j] + b[j - 1]);
-            }
-        }
-    }
-
-    /** De Casteljau at one half; keeps the right half. */
-    private static void splitRight(double[] b, int n) {
-        for (int pass = 1; pass <= n; pass++) {
-            for (int j = 0; j <= n - pass; j++) {
-                b[j] = 0.5 * (b[j] + b[j + 1]);
-            }
-        }
     }
 
     private static double refine(double[] a, int n, double from, double to) {

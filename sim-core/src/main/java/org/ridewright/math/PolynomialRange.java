@@ -2,7 +2,7 @@ package org.ridewright.math;
 
 /**
  * Running extremes of polynomials on intervals from 0, by branch and bound on their Bernstein coefficients: an interval whose hull does
- * not pass the extreme found so far is left alone, others are halved. Found extremes are exact to a relative 1e-12 of the hull.
+ * not pass the extreme found so far is left alone, others are halved, at most 30 times. Found extremes are exact to a relative 1e-12 of the hull.
  *
  * <p>Mutable; belongs to one thread.
  */
@@ -11,7 +11,7 @@ public final class PolynomialRange {
     private static final double FINENESS = 1e-12;
 
     private final double[][] hulls;
-    private final double[][] binomials;
+    private final BernsteinBasis basis;
     private double greatest = Double.NEGATIVE_INFINITY;
     private double least = Double.POSITIVE_INFINITY;
     private double greatestAt = Double.NaN;
@@ -20,19 +20,14 @@ public final class PolynomialRange {
     /** Room for polynomials up to the given degree. */
     public PolynomialRange(int greatestDegree) {
         hulls = new double[DEEPEST + 2][greatestDegree + 1];
-        binomials = new double[greatestDegree + 1][greatestDegree + 1];
-        for (int n = 0; n <= greatestDegree; n++) {
-            binomials[n][0] = 1;
-            for (int k = 1; k <= n; k++) {
-                binomials[n][k] = binomials[n][k - 1] * (n - k + 1) / k;
-            }
-        }
+        basis = new BernsteinBasis(greatestDegree);
     }
 
     /**
      * Takes in one polynomial.
      *
      * @param a coefficients in powers of τ, lowest first; not modified
+     * @param degree highest power used
      * @param end right end of the interval from τ = 0
      * @param start time at τ = 0
      * @param h time per unit of τ
@@ -49,17 +44,7 @@ public final class PolynomialRange {
         if (above <= greatest && below >= least) {
             return;
         }
-        double[] b = hulls[0];
-        power = 1;
-        for (int k = 0; k <= degree; k++) {
-            b[k] = a[k] * power / binomials[degree][k];
-            power *= end;
-        }
-        for (int pass = 1; pass <= degree; pass++) {
-            for (int j = degree; j >= pass; j--) {
-                b[j] += b[j - 1];
-            }
-        }
+        basis.convert(a, degree, end, hulls[0]);
         search(degree, 0, start, start + end * h);
     }
 
@@ -78,20 +63,9 @@ public final class PolynomialRange {
             return;
         }
         double middle = 0.5 * (from + to);
-        double[] half = hulls[depth + 1];
-        System.arraycopy(b, 0, half, 0, n + 1);
-        for (int pass = 1; pass <= n; pass++) {
-            for (int j = n; j >= pass; j--) {
-                half[j] = 0.5 * (half[j] + half[j - 1]);
-            }
-        }
+        BernsteinBasis.leftHalf(b, n, hulls[depth + 1]);
         search(n, depth + 1, from, middle);
-        System.arraycopy(b, 0, half, 0, n + 1);
-        for (int pass = 1; pass <= n; pass++) {
-            for (int j = 0; j <= n - pass; j++) {
-                half[j] = 0.5 * (half[j] + half[j + 1]);
-            }
-        }
+        BernsteinBasis.rightHalf(b, n, hulls[depth + 1]);
         search(n, depth + 1, middle, to);
     }
 
