@@ -88,7 +88,7 @@ public final class StaticEquilibrium {
         }
         List<Element> elements = equations.elements();
         for (int e = 0; e < elements.size(); e++) {
-            double slope = slope(elements.get(e).law(), equations.compression(e, q, u));
+            double slope = slope(elements.get(e), equations.compression(e, q, u));
             double[] b = elements.get(e).row();
             for (int i = 0; i < n; i++) {
                 for (int j = 0; j < n; j++) {
@@ -115,7 +115,7 @@ public final class StaticEquilibrium {
         }
         List<Element> elements = equations.elements();
         for (int e = 0; e < elements.size(); e++) {
-            double f = force(elements.get(e).law(), equations.compression(e, q, u));
+            double f = force(elements.get(e), equations.compression(e, q, u));
             double[] b = elements.get(e).row();
             for (int i = 0; i < n; i++) {
                 r[i] += b[i] * f;
@@ -128,9 +128,14 @@ public final class StaticEquilibrium {
         return Math.sqrt(sum);
     }
 
-    private double force(ForceLaw law, double c) {
-        double elastic = law.staticForce(c);
-        return elastic + settled * limit(law, elastic);
+    /** What twists has no above and below, and holds no friction however the body settled. */
+    private double settled(Element element) {
+        return element.kind() == Element.Kind.TWIST ? 0 : settled;
+    }
+
+    private double force(Element element, double c) {
+        double elastic = element.law().staticForce(c);
+        return elastic + settled(element) * limit(element.law(), elastic);
     }
 
     private static double limit(ForceLaw law, double elastic) {
@@ -139,7 +144,8 @@ public final class StaticEquilibrium {
     }
 
     /** Slope of the force; a law that only pushes counts as touching at c = 0, so that the first step finds it. */
-    private double slope(ForceLaw law, double c) {
+    private double slope(Element element, double c) {
+        ForceLaw law = element.law();
         if (law.pushesOnly() && c < 0) {
             return 0;
         }
@@ -147,7 +153,7 @@ public final class StaticEquilibrium {
         double mu = law.friction().states() > 0 && law.elasticForce(c) > 0
                 ? law.friction().share()
                 : 0;
-        return rate * (1 + settled * mu);
+        return rate * (1 + settled(element) * mu);
     }
 
     private StaticState finished(double[] q, double[] u) {
@@ -161,10 +167,10 @@ public final class StaticEquilibrium {
         for (int e = 0; e < c.length; e++) {
             ForceLaw law = elements.get(e).law();
             c[e] = equations.compression(e, q, u);
-            f[e] = force(law, c[e]);
+            f[e] = force(elements.get(e), c[e]);
             double limit = limit(law, law.staticForce(c[e]));
             for (double share : law.friction().limitShares()) {
-                s[next++] = settled * share * limit;
+                s[next++] = settled(elements.get(e)) * share * limit;
             }
         }
         return new StaticState(q, c, f, s);

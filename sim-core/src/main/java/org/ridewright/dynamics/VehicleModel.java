@@ -51,6 +51,32 @@ public final class VehicleModel {
         rest = StaticEquilibrium.solve(equations, new double[equations.inputs()], 0);
     }
 
+    private VehicleModel(VehicleModel other, StaticState rest) {
+        vehicle = other.vehicle;
+        loadCase = other.loadCase;
+        body = other.body;
+        coordinates = other.coordinates;
+        geometry = other.geometry;
+        masses = other.masses;
+        equations = other.equations;
+        wheels = other.wheels;
+        stageNames = other.stageNames;
+        seats = other.seats;
+        this.rest = rest;
+    }
+
+    /**
+     * The same vehicle, standing as its friction holds it.
+     *
+     * @param settled +1 if it settled from above, −1 from below, 0 without friction held
+     * @throws RideException if no such position of rest is found
+     */
+    public VehicleModel settled(int settled) {
+        return settled == 0
+                ? this
+                : new VehicleModel(this, StaticEquilibrium.solve(equations, new double[equations.inputs()], settled));
+    }
+
     /**
      * Assembles the equations for one load case and finds its position of rest.
      *
@@ -225,7 +251,7 @@ public final class VehicleModel {
         return seats;
     }
 
-    /** Position of rest without friction forces. */
+    /** Position of rest; without friction forces unless {@link #settled} says otherwise. */
     public StaticState rest() {
         return rest;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.ridewright.dynamics.Element;
+import org.ridewright.dynamics.Equations;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.dynamics.WheelPlace;
 import org.ridewright.road.Obstacle;
@@ -13,6 +14,9 @@ import org.ridewright.vehicle.AxleKind;
 
 /** Says where a run came near the limits of the model. */
 final class Remarks {
+    /** Lean at rest that is not worth a word (degrees). */
+    private static final double LEVEL = 1;
+
     private final Scenario scenario;
     private final VehicleModel model;
     private final Road road;
@@ -32,6 +36,7 @@ final class Remarks {
             Optional<Liveliness> liveliness) {
         List<String> remarks = new ArrayList<>();
         topSpeed(remarks);
+        standing(remarks);
         riders(remarks, seats);
         stops(remarks, times);
         wheels(remarks, wheels, liveliness);
@@ -47,6 +52,27 @@ final class Remarks {
                 .ifPresent(top -> remarks.add(text(
                         "The speed, %.1f km/h, is above the vehicle's stated top speed of %.1f km/h.",
                         3.6 * speed, 3.6 * top.value())));
+    }
+
+    private void standing(List<String> remarks) {
+        Equations equations = model.equations();
+        boolean gas = equations.elements().stream().anyMatch(e -> e.law().gas().isPresent());
+        int pitch = model.coordinates().pitch();
+        double tilt = pitch < 0 || gas ? 0 : Math.toDegrees(model.rest().q()[pitch]);
+        if (Math.abs(tilt) > LEVEL) {
+            remarks.add(text(
+                    "Standing still the body leans %.1f° nose %s from the attitude in which its springs are free, so hitch loads and the "
+                            + "places measured on a level vehicle are a little off.",
+                    Math.abs(tilt), tilt > 0 ? "down" : "up"));
+        }
+        for (int e = 0; e < equations.elements().size(); e++) {
+            if (equations.elements().get(e).kind() == Element.Kind.HITCH
+                    && model.rest().force()[e] < 0) {
+                remarks.add(text(
+                        "The vehicle tips back: standing still it pulls '%s' upward with %.0f N.",
+                        equations.elements().get(e).name(), -model.rest().force()[e]));
+            }
+        }
     }
 
     private static void riders(List<String> remarks, List<RideResult.SeatResult> seats) {

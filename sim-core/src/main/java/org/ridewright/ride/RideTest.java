@@ -11,9 +11,7 @@ import org.ridewright.comfort.VibrationMetrics;
 import org.ridewright.comfort.VibrationTotal;
 import org.ridewright.comfort.Window;
 import org.ridewright.dynamics.Element;
-import org.ridewright.dynamics.Equations;
 import org.ridewright.dynamics.SeatPlace;
-import org.ridewright.dynamics.StaticEquilibrium;
 import org.ridewright.dynamics.StaticState;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.dynamics.WheelPlace;
@@ -57,10 +55,10 @@ final class RideTest {
     RideTest(Scenario scenario, String file, VehicleModel model, Road road, double speed) {
         this.scenario = scenario;
         this.file = file;
-        this.model = model;
+        this.model = model.settled(settled(scenario.start()));
         this.road = road;
         this.speed = speed;
-        heights = new Heights(model, road, speed);
+        heights = new Heights(this.model, road, speed);
         duration = scenario.duration()
                 .map(d -> d.value())
                 .orElseGet(() -> heights.lastContact().map(t -> t + RUN_OUT).orElse(FLAT_DURATION));
@@ -123,23 +121,22 @@ final class RideTest {
     }
 
     private Problem problem() {
-        int settled =
-                switch (scenario.start()) {
-                    case UNSTRESSED -> 0;
-                    case FROM_ABOVE -> 1;
-                    case FROM_BELOW -> -1;
-                };
-        Equations equations = model.equations();
-        StaticState start = settled == 0
-                ? model.rest()
-                : StaticEquilibrium.solve(equations, new double[equations.inputs()], settled);
+        StaticState start = model.rest();
         return new Problem(
-                equations,
+                model.equations(),
                 heights.all(model, duration),
                 start.q(),
-                new double[equations.size()],
+                new double[model.equations().size()],
                 start.friction(),
                 duration);
+    }
+
+    private static int settled(Scenario.Start start) {
+        return switch (start) {
+            case UNSTRESSED -> 0;
+            case FROM_ABOVE -> 1;
+            case FROM_BELOW -> -1;
+        };
     }
 
     /** Seat and feet accelerations, three axes each, seat after seat. */

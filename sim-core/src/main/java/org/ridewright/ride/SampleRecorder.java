@@ -14,6 +14,7 @@ final class SampleRecorder implements StepListener {
 
     private final List<? extends ReadOff> readOffs;
     private final double rate;
+    private final double duration;
     private final double[][] samples;
     private final double[] work = new double[ROOM];
     private int next;
@@ -21,6 +22,7 @@ final class SampleRecorder implements StepListener {
     SampleRecorder(List<? extends ReadOff> readOffs, double rate, double duration) {
         this.readOffs = List.copyOf(readOffs);
         this.rate = rate;
+        this.duration = duration;
         int count = (int) Math.floor(duration * rate + 1e-9) + 1;
         samples = new double[readOffs.size()][count];
     }
@@ -28,8 +30,10 @@ final class SampleRecorder implements StepListener {
     @Override
     public void step(Step step) {
         double finish = step.start() + step.duration();
+        // The last instant belongs to the last step, on which the run ends.
+        boolean last = finish >= duration * (1 - 1e-12);
         int first = next;
-        while (next < samples0() && next / rate < finish) {
+        while (next < samples0() && (last || next / rate < finish)) {
             next++;
         }
         fill(step, first, next);

@@ -238,6 +238,57 @@ class RideTestTest {
         }
     }
 
+    /** The run settled from above starts at rest, and everything is counted from there; a level twist holds nothing. */
+    @Test
+    void aVehicleSettledFromAboveStandsStillAndEven() {
+        String twist =
+                "connections: [{kind: undercarriage twist, name: reach, front axle: front, rear axle: rear, rate: 3 kN m/rad,"
+                        + " friction: {constant: 80 N m, locked rate: 9 kN m/rad}}]\n";
+        Vehicle vehicle = Fleet.described(Fleet.symmetrical(FRICTION) + twist);
+        Scenario plain = scenario(vehicle, road(), 100, 3);
+        Scenario settled = new Scenario(
+                plain.name(),
+                "",
+                plain.entrants(),
+                plain.roads(),
+                plain.duration(),
+                plain.samplingRate(),
+                Scenario.Start.FROM_ABOVE,
+                false,
+                List.of());
+        RideResult result = RideRunner.run(settled, r -> {}).get(0);
+        for (String name : result.model().coordinates().names()) {
+            assertThat(size(result.trace(name).orElseThrow())).as(name).isLessThan(1e-12);
+        }
+        double left = result.wheels().get(0).loadAtRest();
+        assertThat(result.wheels().get(1).loadAtRest()).isCloseTo(left, within(1e-9));
+        double free = RideRunner.run(plain, r -> {}).get(0).springs().get(0).atRest();
+        assertThat(result.springs().get(0).atRest()).isLessThan(free);
+    }
+
+    /** A run of a whole number of samples ends with the sample at its end, not with a copy of the one before. */
+    @Test
+    void theLastSampleIsThatOfTheEnd() {
+        Vehicle vehicle = Fleet.described(Fleet.symmetrical(FRICTION));
+        Scenario plain = scenario(vehicle, road(hump(0.03)), 100, 3);
+        List<Channel> heaves = new ArrayList<>();
+        for (double duration : new double[] {2, 2.005}) {
+            Scenario timed = new Scenario(
+                    plain.name(),
+                    "",
+                    plain.entrants(),
+                    plain.roads(),
+                    Optional.of(Measure.of(duration, QuantityKind.TIME)),
+                    plain.samplingRate(),
+                    plain.start(),
+                    false,
+                    List.of());
+            heaves.add(RideRunner.run(timed, r -> {}).get(0).trace("body heave").orElseThrow());
+        }
+        assertThat(heaves.get(0).sample(200)).isCloseTo(heaves.get(1).sample(200), within(1e-10));
+        assertThat(heaves.get(0).sample(200)).isNotEqualTo(heaves.get(0).sample(199));
+    }
+
     @Test
     void aPointFollowerWithDampingMayNotCrossAJump() {
         Vehicle vehicle = Fleet.described(Fleet.symmetrical(FRICTION).replace("path: disc", "path: point"));
