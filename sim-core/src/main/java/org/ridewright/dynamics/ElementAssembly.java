@@ -3,6 +3,7 @@ package org.ridewright.dynamics;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -148,10 +149,13 @@ final class ElementAssembly {
     private static ForceLaw checkedFriction(String name, ForceLaw law) {
         double needed = law.friction().share() * law.greatestRate();
         if (law.friction().lockedRate() > 0 && !(law.friction().lockedRate() > needed)) {
-            throw new RideException("'" + name + "': the locked rate, "
-                    + law.friction().lockedRate()
-                    + " N/m, must exceed the friction's share of load times the rate with helpers and stops, " + needed
-                    + " N/m; give a higher locked rate");
+            throw new RideException(String.format(
+                    Locale.ROOT,
+                    "'%s': the locked rate, %.4g N/m, must exceed the friction's share of load times the steepest rate with "
+                            + "helpers and stops, %.4g N/m. Check the spring's rate and its unit, or give a higher locked rate",
+                    name,
+                    law.friction().lockedRate(),
+                    needed));
         }
         return law;
     }

@@ -113,11 +113,16 @@ final class Remarks {
         }
         if (liveliness.isPresent() && Double.isFinite(least)) {
             Liveliness l = liveliness.get();
+            boolean same = Math.abs(l.peakWhenCalmer() - l.peak()) < 0.02 * l.peak();
+            String effect = same
+                    ? text("the peak acceleration at '%s' would stay within 2 %%.", l.place())
+                    : text(
+                            "the peak acceleration at '%s' would be %.1f m/s² in place of %.1f m/s².",
+                            l.place(), l.peakWhenCalmer(), l.peak());
             remarks.add(text(
                     "Wheels left the ground with a contact damping of only %.2f of critical, below which a wheel may bounce for long "
-                            + "and its motion depend on every detail. With %.2f instead, the peak acceleration at '%s' would be %.1f m/s² in place of "
-                            + "%.1f m/s².",
-                    least, Liveliness.CALMER_RATIO, l.place(), l.peakWhenCalmer(), l.peak()));
+                            + "and its motion depend on every detail. With %.2f instead, %s",
+                    least, Liveliness.CALMER_RATIO, effect));
         }
     }
 
