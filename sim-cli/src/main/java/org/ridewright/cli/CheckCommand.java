@@ -76,7 +76,7 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     /** Stands the vehicle on its springs under each of its load cases. */
-    private static void stand(Vehicle vehicle, Path file, Set<String> faults) {
+    static void stand(Vehicle vehicle, Path file, Set<String> faults) {
         for (LoadCase load : vehicle.loadCases()) {
             try {
                 VehicleModel.assemble(vehicle, load, Optional.empty(), false);

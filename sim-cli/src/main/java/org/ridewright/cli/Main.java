@@ -18,8 +18,8 @@ import picocli.CommandLine.ScopeType;
         exitCodeList = {
             "0:done",
             "2:the command line was not understood",
-            "3:a file has faults; each is listed with its place",
-            "4:a vehicle could not stand or ride as described",
+            "3:a file has faults, or describes a vehicle that cannot stand; each fault is listed",
+            "4:a run had to be given up",
             "5:results could not be written",
             "70:a defect of the program itself"
         })

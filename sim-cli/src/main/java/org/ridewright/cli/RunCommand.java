@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.ridewright.io.InputException;
 import org.ridewright.io.InputProblem;
@@ -57,6 +59,16 @@ final class RunCommand implements Callable<Integer> {
         }
         List<Path> files = named.stream().map(ScenarioPath::resolve).toList();
         List<Scenario> scenarios = read(files);
+        Set<String> faults = new LinkedHashSet<>();
+        for (int i = 0; i < files.size(); i++) {
+            for (Scenario.Entrant entrant : scenarios.get(i).entrants()) {
+                CheckCommand.stand(entrant.vehicle(), files.get(i), faults);
+            }
+        }
+        if (!faults.isEmpty()) {
+            faults.forEach(spec.commandLine().getErr()::println);
+            return ExitCode.BAD_INPUT;
+        }
         if (crossCheck) {
             scenarios.forEach(this::compareSolvers);
             return ExitCode.DONE;

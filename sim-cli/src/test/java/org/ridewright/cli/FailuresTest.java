@@ -65,14 +65,24 @@ class FailuresTest {
 
     @Test
     void aRunThatFailsLeavesNothingBehind() throws IOException {
-        Path scenario = scenario("soft", "1 kN/m");
-        Path into = folder.resolve("out").resolve("soft");
+        Path scenario = scenario("jump", "20 kN/m");
+        Path cart = folder.resolve("cart.yaml");
+        Files.writeString(cart, Files.readString(cart).replace("path: disc", "path: point"));
+        Path into = folder.resolve("out").resolve("jump");
         assertThat(ridewright("run", scenario.toString(), "--into", into.toString()))
                 .isEqualTo(ExitCode.FAILED_RUN);
-        assertThat(err.toString()).contains("falls through its springs").doesNotContain("\tat ");
+        assertThat(err.toString()).contains("point follower").doesNotContain("\tat ");
         try (Stream<Path> left = Files.walk(folder.resolve("out"))) {
             assertThat(left.filter(Files::isRegularFile)).isEmpty();
         }
+    }
+
+    @Test
+    void aVehicleThatCannotStandIsAFaultOfItsFileForRunAsForCheck() throws IOException {
+        Path scenario = scenario("soft", "1 kN/m");
+        assertThat(ridewright("run", scenario.toString())).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(ridewright("check", scenario.toString())).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("falls through its springs");
     }
 
     @Test
