@@ -67,12 +67,20 @@ final class RideTest {
         window = new RideResult.Span(from, Math.min(to, Math.max(from + 1e-3, duration - LOOK_AHEAD)));
     }
 
-    RideResult run() {
-        ReadOffs readOffs = new ReadOffs(model);
-        List<Scenario.Point> points = scenario.points().stream()
+    /** Points named for this vehicle; its centre of mass where nobody is aboard and none is named. */
+    private List<Scenario.Point> points() {
+        List<Scenario.Point> named = scenario.points().stream()
                 .filter(p ->
                         p.vehicle().map(v -> v.equals(model.vehicle().name())).orElse(true))
                 .toList();
+        return named.isEmpty() && model.seats().isEmpty()
+                ? List.of(new Scenario.Point("centre of mass", Optional.empty(), model.centreOfMass()))
+                : named;
+    }
+
+    RideResult run() {
+        ReadOffs readOffs = new ReadOffs(model);
+        List<Scenario.Point> points = points();
         SampleRecorder traces = new SampleRecorder(
                 readOffs.traces(points, speed), scenario.samplingRate().value(), duration);
         List<ReadOff> felt = feltAt(readOffs);
