@@ -34,13 +34,14 @@ public final class FirstCrossing {
      * @return the place of the crossing, or NaN if there is none
      */
     public double find(double[] a, int degree, double end) {
-        double least = a[0];
-        double power = 1;
-        for (int k = 1; k <= degree; k++) {
+        double fallen = 0;
+        double power = end;
+        for (int k = 2; k <= degree; k++) {
             power *= end;
-            least += Math.min(0, a[k] * power);
+            fallen += Math.min(0, a[k] * power);
         }
-        if (least > 0) {
+        double slope = degree > 0 ? a[1] * end : 0;
+        if (slope + fallen >= 0 || a[0] + slope + fallen > 0) {
             return Double.NaN;
         }
         int n = degree;

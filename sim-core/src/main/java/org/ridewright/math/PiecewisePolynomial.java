@@ -119,21 +119,37 @@ public final class PiecewisePolynomial {
      * @throws IllegalArgumentException if {@code out} is shorter than the piece's coefficients
      */
     public void expand(int piece, double x, double[] out) {
-        Arrays.fill(out, 0);
+        int degree = expandLeading(piece, x, out);
+        Arrays.fill(out, degree + 1, out.length, 0);
+    }
+
+    /**
+     * As {@link #expand}, but leaves entries past the piece's degree as they are.
+     *
+     * @return the piece's highest power
+     * @throws IllegalArgumentException if {@code out} is shorter than the piece's coefficients
+     */
+    public int expandLeading(int piece, double x, double[] out) {
         if (piece < 0 || piece >= coefficients.length) {
             out[0] = piece < 0 ? valueBefore() : after;
-            return;
+            return 0;
         }
         double[] a = coefficients[piece];
-        if (out.length < a.length) {
+        int degree = a.length - 1;
+        if (out.length <= degree) {
             throw new IllegalArgumentException("room for " + out.length + " coefficients, need " + a.length);
         }
-        System.arraycopy(a, 0, out, 0, a.length);
+        for (int k = 0; k <= degree; k++) {
+            out[k] = a[k];
+        }
         double d = x - joints[piece];
-        for (int i = 0; i < a.length - 1; i++) {
-            for (int k = a.length - 2; k >= i; k--) {
-                out[k] += d * out[k + 1];
+        if (d != 0) {
+            for (int i = 0; i < degree; i++) {
+                for (int k = degree - 1; k >= i; k--) {
+                    out[k] += d * out[k + 1];
+                }
             }
         }
+        return degree;
     }
 }

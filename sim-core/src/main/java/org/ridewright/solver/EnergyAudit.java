@@ -6,9 +6,10 @@ import org.ridewright.dynamics.Equations;
 /**
  * Where the energy went: work of the heights on the elements, change of stored energy, and dissipation, each from its own law.
  *
- * <p>On a step everything is a polynomial, so {@code ∫ f u̇ dt}, {@code ∫ f_d ċ dt} and {@code ∫ s ċ dt} are exact. A slider stores
- * {@code s²/(2 k_p)}. While a contact is compressed without passing on force, what it loses of its elastic energy, {@code −f_e ċ}, is
- * dissipated.
+ * <p>On a step everything is a polynomial, so {@code ∫ f u̇ dt} and {@code ∫ f_d ċ dt} are exact. A slider that slides loses
+ * {@code ±∫ S dc} less the change of {@code s²/(2 k_p)}, which follows from the compressions at which it began and ended; one that
+ * is locked stores {@code s²/(2 k_p)}. A
+ * contact that is compressed without passing on force loses what it gives up of its elastic energy.
  */
 final class EnergyAudit {
     /** Below this both road work and dissipation count as nil (J). */
@@ -16,84 +17,141 @@ final class EnergyAudit {
 
     private final FlatLaws laws;
     private final Regime regime;
+    private final HeldLaws held;
     private final TaylorSeries series;
+    private final CurvedTerms curved;
     private final double[] dissipated;
+    /** Compression at which the present stretch of friction or of lifting began, of each element. */
+    private final double[] since;
+
     private final double[] first;
     private final double[] second;
     private final double[] integralWeights;
+    private final Element[] elements;
     private double work;
 
-    EnergyAudit(FlatLaws laws, Regime regime, TaylorSeries series, int most) {
+    EnergyAudit(FlatLaws laws, Regime regime, HeldLaws held, TaylorSeries series, CurvedTerms curved, int most) {
         this.laws = laws;
         this.regime = regime;
+        this.held = held;
         this.series = series;
+        this.curved = curved;
         dissipated = new double[laws.ne];
+        since = new double[laws.ne];
         first = new double[most + 3];
         second = new double[most + 3];
         integralWeights = new double[2 * most + 8];
+        elements = laws.equations.elements().toArray(Element[]::new);
     }
 
+    /** Begins with given compressions. */
+    void begin(double[] compressions) {
+        System.arraycopy(compressions, 0, since, 0, since.length);
+    }
+
+    /** Takes in a step up to τ = end. */
     void step(double end) {
         int order = series.order();
         double power = end;
-        for (int k = 0; k < integralWeights.length; k++) {
+        for (int k = 0; k <= 2 * order + 2; k++) {
             integralWeights[k] = power / (k + 1);
             power *= end;
         }
         int inputs = laws.equations.inputs();
+        for (int e : laws.driven) {
+            if (series.inputDegree() > 0 && regime.acts(e)) {
+                work += workOf(e, laws.input[e], inputs, order);
+            }
+        }
         for (int e = 0; e < laws.ne; e++) {
-            int in = laws.input[e];
-            if (in >= 0 && regime.acts(e)) {
-                work += workOf(e, in, inputs, order);
+            if (laws.damped[e] && regime.acts(e)) {
+                dissipated[e] += viscousLoss(e, order);
             }
-            boolean rubs = laws.sliderFrom[e + 1] > laws.sliderFrom[e];
-            boolean lifting = laws.pushes[e] && regime.contact[e] == Regime.LIFTING;
-            if (lifting || (regime.acts(e) && (laws.damped[e] || rubs))) {
-                dissipated[e] += series.h() * lossOf(e, order, lifting);
+        }
+        for (int e : curved.elements) {
+            if (laws.envelope[e] > 0 && regime.acts(e)) {
+                dissipated[e] += envelopeLoss(e, order);
             }
         }
     }
 
+    /** {@code ∫ f u̇ dt}. */
     private double workOf(int e, int in, int inputs, int order) {
-        int degree = -1;
-        for (int k = 0; k <= order; k++) {
-            second[k] = (k + 1) * series.u[(k + 1) * inputs + in];
-            if (second[k] != 0) {
-                degree = k;
+        double sum = 0;
+        for (int j = 0; j < series.inputDegree(); j++) {
+            double slope = (j + 1) * series.u[(j + 1) * inputs + in];
+            if (slope != 0) {
+                double inner = 0;
+                for (int k = 0; k <= order + 1; k++) {
+                    inner += series.force[k * laws.ne + e] * integralWeights[j + k];
+                }
+                sum += slope * inner;
             }
         }
-        if (degree < 0) {
-            return 0;
-        }
-        for (int k = 0; k <= order; k++) {
-            first[k] = series.force[k * laws.ne + e];
-        }
-        return product(order, degree);
+        return sum;
     }
 
-    private double lossOf(int e, int order, boolean lifting) {
-        int ns = laws.sliders();
-        for (int k = 0; k <= order; k++) {
-            double f = lifting ? -series.elastic[k * laws.ne + e] : series.viscous[k * laws.ne + e];
-            for (int j = laws.sliderFrom[e]; j < laws.sliderFrom[e + 1]; j++) {
-                f += series.s[k * ns + j];
+    /** {@code ∫ (d_0 + d ċ) ċ dt}. */
+    private double viscousLoss(int e, int order) {
+        int ne = laws.ne;
+        double[] speed = series.speed;
+        double square = 0;
+        double linear = 0;
+        for (int i = 0; i <= order; i++) {
+            double si = speed[i * ne + e];
+            double inner = 0;
+            for (int j = i + 1; j <= order; j++) {
+                inner += speed[j * ne + e] * integralWeights[i + j];
             }
-            first[k] = f;
+            square += si * (si * integralWeights[2 * i] + 2 * inner);
+            linear += si * integralWeights[i];
+        }
+        return series.h() * (held.damping[e] * square + regime.dampingOffset[e] * linear);
+    }
+
+    private double envelopeLoss(int e, int order) {
+        for (int k = 0; k <= order; k++) {
+            first[k] = curved.friction(laws.sliderFrom[e], k);
             second[k] = series.speed[k * laws.ne + e];
         }
-        return product(order, order);
-    }
-
-    private double product(int degreeFirst, int degreeSecond) {
         double sum = 0;
-        for (int i = 0; i <= degreeFirst; i++) {
+        for (int i = 0; i <= order; i++) {
             double inner = 0;
-            for (int j = 0; j <= degreeSecond; j++) {
+            for (int j = 0; j <= order; j++) {
                 inner += second[j] * integralWeights[i + j];
             }
             sum += first[i] * inner;
         }
-        return sum;
+        return series.h() * sum;
+    }
+
+    /** Settles the friction and lifting of element e up to compression c, before its regime changes there. */
+    void settle(int e, double c) {
+        if (regime.acts(e) && laws.envelope[e] == 0) {
+            for (int j = laws.sliderFrom[e]; j < laws.sliderFrom[e + 1]; j++) {
+                if (regime.slider[j] != Regime.LOCKED) {
+                    dissipated[e] += slidingLoss(e, j, c);
+                }
+            }
+        }
+        if (laws.pushes[e] && regime.contact[e] == Regime.LIFTING) {
+            dissipated[e] -= elasticWork(e, c);
+        }
+        since[e] = c;
+    }
+
+    /** {@code ∫ s dc}, less what the slider's own spring takes up as its limit grows (J). */
+    private double slidingLoss(int e, int j, double c) {
+        double grown = regime.loaded[e] ? laws.mu[e] * elasticWork(e, c) : 0;
+        double before = regime.sliding(j, regime.elasticForce(e, since[e]));
+        double after = regime.sliding(j, regime.elasticForce(e, c));
+        return regime.slider[j] * laws.sliderShare[j] * (laws.constant[e] * (c - since[e]) + grown)
+                - (after * after - before * before) / (2 * laws.sliderRate[j]);
+    }
+
+    /** {@code ∫ f_e dc} since the stretch began (J). */
+    private double elasticWork(int e, double c) {
+        return elements[e].law().elasticEnergy(c) - elements[e].law().elasticEnergy(since[e]);
     }
 
     /** Energy stored in motion, gravity, springs and locked friction (J). */
@@ -118,26 +176,13 @@ final class EnergyAudit {
         return sum;
     }
 
-    /** Frictional stores apart, {@code s²/(2 k_p)} of an element's sliders (J). */
-    private static double frictionStore(FlatLaws laws, int e, double[] s) {
-        double sum = 0;
-        if (laws.envelope[e] == 0) {
-            for (int j = laws.sliderFrom[e]; j < laws.sliderFrom[e + 1]; j++) {
-                sum += s[j] * s[j] / (2 * laws.sliderRate[j]);
-            }
-        }
-        return sum;
-    }
-
     /** Closes the books. */
-    EnergyBalance close(double storedBefore, double storedAfter, double[] sBefore, double[] sAfter) {
-        double[] loss = dissipated.clone();
+    EnergyBalance close(double storedBefore, double storedAfter) {
         double total = 0;
-        for (int e = 0; e < laws.ne; e++) {
-            loss[e] -= frictionStore(laws, e, sAfter) - frictionStore(laws, e, sBefore);
-            total += loss[e];
+        for (double loss : dissipated) {
+            total += loss;
         }
         double residual = work - (storedAfter - storedBefore) - total;
-        return new EnergyBalance(work, storedAfter - storedBefore, loss, total, residual, LEAST);
+        return new EnergyBalance(work, storedAfter - storedBefore, dissipated.clone(), total, residual, LEAST);
     }
 }

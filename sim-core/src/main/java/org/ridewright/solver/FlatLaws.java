@@ -1,6 +1,7 @@
 package org.ridewright.solver;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
 import org.ridewright.suspension.ForceLaw;
@@ -20,9 +21,17 @@ final class FlatLaws {
     final double[] row;
     final double[] w;
     final double[] freeFall;
+    /** Entries of {@code −M⁻¹K_g} that are not zero, with their rows and columns. */
     final double[] gravity;
-    final boolean gravityPresent;
+
+    final int[] gravityRow;
+    final int[] gravityColumn;
     final int[] input;
+    /** Indices of the elements that follow a height. */
+    final int[] driven;
+    /** Whether gas or an exponential envelope makes the law of an element curved. */
+    final boolean[] curved;
+
     final double[] offset;
     final double[] rate;
     final double[] damping;
@@ -65,6 +74,7 @@ final class FlatLaws {
         constant = new double[ne];
         envelope = new double[ne];
         gas = new GasLaw[ne];
+        curved = new boolean[ne];
         slackForce = new double[ne];
         stageFrom = new int[ne + 1];
         speedFrom = new int[ne + 1];
@@ -87,7 +97,6 @@ final class FlatLaws {
         sliderRate = new double[sliderFrom[ne]];
         sliderElement = new int[sliderFrom[ne]];
         freeFall = new double[n];
-        gravity = new double[n * n];
         double weight = 0;
         for (int i = 0; i < n; i++) {
             weight = Math.max(weight, Math.abs(equations.gravityForce(i)));
@@ -95,7 +104,12 @@ final class FlatLaws {
         for (int e = 0; e < ne; e++) {
             fill(e, elements.get(e), weight);
         }
-        gravityPresent = fillGravity();
+        driven = IntStream.range(0, ne).filter(e -> input[e] >= 0).toArray();
+        double[] coupling = coupling();
+        int[] present = IntStream.range(0, n * n).filter(i -> coupling[i] != 0).toArray();
+        gravity = IntStream.of(present).mapToDouble(i -> coupling[i]).toArray();
+        gravityRow = IntStream.of(present).map(i -> i / n).toArray();
+        gravityColumn = IntStream.of(present).map(i -> i % n).toArray();
     }
 
     private void fill(int e, Element element, double weight) {
@@ -119,6 +133,7 @@ final class FlatLaws {
         constant[e] = friction.constant();
         envelope[e] = friction.envelopeLength();
         gas[e] = law.gas().orElse(null);
+        curved[e] = !law.isPiecewiseLinear();
         for (int p = 0; p < law.stages().count(); p++) {
             int at = stageFrom[e] + p;
             stageSlope[at] = law.stages().slope(p);
@@ -147,20 +162,18 @@ final class FlatLaws {
                 + SLACK_SPEED * greatestDamping;
     }
 
-    private boolean fillGravity() {
-        boolean present = false;
+    /** {@code −M⁻¹K_g}, row-major; fills {@code −M⁻¹g_q} by the way. */
+    private double[] coupling() {
+        double[] all = new double[n * n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
                 freeFall[i] -= equations.inverseMass(i, j) * equations.gravityForce(j);
-                double sum = 0;
                 for (int k = 0; k < n; k++) {
-                    sum -= equations.inverseMass(i, k) * equations.gravityStiffness(k, j);
+                    all[i * n + j] -= equations.inverseMass(i, k) * equations.gravityStiffness(k, j);
                 }
-                gravity[i * n + j] = sum;
-                present |= sum != 0;
             }
         }
-        return present;
+        return all;
     }
 
     String name(int element) {

@@ -1,5 +1,6 @@
 package org.ridewright.solver;
 
+import java.util.Arrays;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -19,21 +20,22 @@ import org.ridewright.dynamics.RideException;
  * The cross-check of {@link RegimeSolver}: the same equations and guards advanced by an adaptive Dormand–Prince integrator of order 8,
  * one call per regime and stretch between joints, stopped by the first guard to be crossed.
  *
- * <p>Slow and for checking only; forces are those of the first Taylor coefficient.
+ * <p>Slow and for checking only; of the solver that it checks it shares the list of guards and nothing of the series.
  */
 public final class ReferenceSolver {
     private static final double LARGEST_STEP = 2e-3;
     private static final double CHECK = 1e-4;
     private static final int MOST_SWITCHES_AT_INSTANT = 400;
+    private static final int MOST_HEIGHT_ROWS = 26;
 
     private final Problem problem;
     private final FlatLaws laws;
     private final Regime regime;
-    private final TaylorSeries series;
-    private final Guards guards;
+    private final GuardTable table;
+    private final PointLaws point;
     private final HeightCursor heights;
     private final double tolerance;
-    private final double[] guard = new double[4];
+    private final double[] u;
     private final int n;
     private final int ns;
     private double t;
@@ -43,10 +45,11 @@ public final class ReferenceSolver {
         this.problem = problem;
         this.tolerance = tolerance;
         laws = new FlatLaws(problem.equations());
-        regime = new Regime(laws);
-        series = new TaylorSeries(laws, 1, 0);
-        guards = new Guards(laws, regime, series);
-        heights = new HeightCursor(problem.heights(), 26);
+        table = new GuardTable(laws);
+        regime = new Regime(laws, table);
+        point = new PointLaws(laws, table, regime);
+        heights = new HeightCursor(problem.heights(), MOST_HEIGHT_ROWS);
+        u = new double[MOST_HEIGHT_ROWS * problem.equations().inputs()];
         n = laws.n;
         ns = laws.sliders();
     }
@@ -75,24 +78,20 @@ public final class ReferenceSolver {
         System.arraycopy(problem.v(), 0, y, n, n);
         System.arraycopy(problem.friction(), 0, y, 2 * n, ns);
         evaluate(0, y);
-        double[] c = new double[laws.ne];
-        double[] speed = new double[laws.ne];
-        System.arraycopy(series.c, 0, c, 0, laws.ne);
-        System.arraycopy(series.speed, 0, speed, 0, laws.ne);
-        regime.classify(c, speed);
+        regime.classify(point.c, point.speed);
         Samples samples = new Samples(rate, sampler);
         double instant = -1;
         int atInstant = 0;
         while (t < problem.duration()) {
             evaluate(t, y);
-            int crossed = worst();
-            if (crossed >= 0) {
+            if (point.least() < -1) {
+                int crossed = point.nearest();
                 if (t > instant) {
                     instant = t;
                     atInstant = 0;
                 }
                 if (++atInstant > MOST_SWITCHES_AT_INSTANT) {
-                    throw new RideException("the reference run stopped at " + t + " s: " + guards.describe(crossed)
+                    throw new RideException("the reference run stopped at " + t + " s: " + table.describe(crossed)
                             + " does not settle");
                 }
                 cross(crossed, y);
@@ -120,57 +119,32 @@ public final class ReferenceSolver {
         double[] state = end.getPrimaryState();
         evaluate(t, state);
         for (int j = 0; j < ns; j++) {
-            state[2 * n + j] = series.s[j];
+            state[2 * n + j] = point.s[j];
         }
         if (crossing.happened) {
-            int crossed = nearest();
-            cross(crossed, state);
+            cross(point.nearest(), state);
         }
         return state;
     }
 
     private void cross(int crossed, double[] y) {
-        double[] s = new double[ns];
-        double[] elastic = new double[laws.ne];
-        System.arraycopy(y, 2 * n, s, 0, ns);
-        System.arraycopy(series.elastic, 0, elastic, 0, laws.ne);
-        guards.cross(crossed, s, elastic);
-        System.arraycopy(s, 0, y, 2 * n, ns);
+        regime.cross(crossed);
+        if (table.kind[crossed] == GuardTable.Kind.SLIDER && regime.slider[table.part[crossed]] != Regime.LOCKED) {
+            int e = table.element[crossed];
+            y[2 * n + table.part[crossed]] = regime.sliding(table.part[crossed], regime.elasticForce(e, point.c[e]));
+        }
         switches++;
     }
 
     private void evaluate(double time, double[] y) {
-        System.arraycopy(y, 0, series.q, 0, n);
-        System.arraycopy(y, n, series.v, 0, n);
-        System.arraycopy(y, 2 * n, series.s, 0, ns);
-        heights.expand(time, 1, series.u);
-        series.compute(1, regime, 0);
-    }
-
-    /** A guard that is crossed already, or −1. */
-    private int worst() {
-        for (int g = 0; g < guards.count(); g++) {
-            if (guards.polynomial(g, guard) && guard[0] < 0) {
-                return g;
-            }
+        System.arraycopy(y, 0, point.q, 0, n);
+        System.arraycopy(y, n, point.v, 0, n);
+        System.arraycopy(y, 2 * n, point.s, 0, ns);
+        int inputs = problem.equations().inputs();
+        if (heights.expand(time, 1, u) == 0) {
+            Arrays.fill(u, inputs, 2 * inputs, 0);
         }
-        return -1;
-    }
-
-    /** The guard closest to its crossing, each against its own round-off. */
-    private int nearest() {
-        int found = -1;
-        double least = Double.POSITIVE_INFINITY;
-        for (int g = 0; g < guards.count(); g++) {
-            if (guards.polynomial(g, guard)) {
-                double value = guard[0] / guards.slack(g);
-                if (value < least) {
-                    least = value;
-                    found = g;
-                }
-            }
-        }
-        return found;
+        point.evaluate(u);
     }
 
     /** {@code (q, v, s)′ = (v, a, ṡ)}; of sliders that slide, s follows from c. */
@@ -185,9 +159,9 @@ public final class ReferenceSolver {
             evaluate(time, y);
             double[] d = new double[y.length];
             System.arraycopy(y, n, d, 0, n);
-            System.arraycopy(series.a, 0, d, n, n);
+            System.arraycopy(point.a, 0, d, n, n);
             for (int j = 0; j < ns; j++) {
-                d[2 * n + j] = series.s[ns + j];
+                d[2 * n + j] = point.frictionRate[j];
             }
             return d;
         }
@@ -223,13 +197,7 @@ public final class ReferenceSolver {
         @Override
         public double g(ODEStateAndDerivative state) {
             evaluate(state.getTime(), state.getPrimaryState());
-            double least = Double.POSITIVE_INFINITY;
-            for (int g = 0; g < guards.count(); g++) {
-                if (guards.polynomial(g, guard)) {
-                    least = Math.min(least, guard[0] / guards.slack(g));
-                }
-            }
-            return least;
+            return point.least() + 1;
         }
     }
 
@@ -257,7 +225,7 @@ public final class ReferenceSolver {
                     double[] a = new double[n];
                     System.arraycopy(y, 0, q, 0, n);
                     System.arraycopy(y, n, v, 0, n);
-                    System.arraycopy(series.a, 0, a, 0, n);
+                    System.arraycopy(point.a, 0, a, 0, n);
                     sampler.sample(time, q, v, a);
                 }
                 next++;

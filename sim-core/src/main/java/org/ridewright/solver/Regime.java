@@ -13,6 +13,7 @@ final class Regime {
     static final byte APART = -1;
 
     private final FlatLaws laws;
+    private final GuardTable table;
     final boolean[] stageOn;
     final boolean[] speedOn;
     /** Whether f_e > 0, so that friction grows with load. */
@@ -24,15 +25,16 @@ final class Regime {
 
     final byte[] contact;
 
-    /** Straight law in force on the present pieces: {@code f_e = elasticOffset + elasticRate c}, f_d likewise. */
+    /** Straight law in force on the present pieces: {@code f_e = elasticOffset + elasticRate c} beside gas, f_d likewise. */
     final double[] elasticOffset;
 
     final double[] elasticRate;
     final double[] dampingOffset;
     final double[] dampingRate;
 
-    Regime(FlatLaws laws) {
+    Regime(FlatLaws laws, GuardTable table) {
         this.laws = laws;
+        this.table = table;
         stageOn = new boolean[laws.stageSlope.length];
         speedOn = new boolean[laws.speedSlope.length];
         loaded = new boolean[laws.ne];
@@ -55,10 +57,7 @@ final class Regime {
                 speedOn[p] = laws.speedSide[p] * (speed[e] - laws.speedAt[p]) > 0;
             }
             refresh(e);
-            double elastic = elasticOffset[e] + elasticRate[e] * c[e];
-            if (laws.gas[e] != null) {
-                elastic += laws.gas[e].force(c[e]);
-            }
+            double elastic = elasticForce(e, c[e]);
             loaded[e] = elastic > 0;
             double force = elastic + dampingOffset[e] + dampingRate[e] * speed[e];
             contact[e] = c[e] > 0 ? (force > 0 ? TOUCHING : LIFTING) : APART;
@@ -68,7 +67,7 @@ final class Regime {
     }
 
     /** Works out the straight law of element e on its present pieces. */
-    void refresh(int e) {
+    private void refresh(int e) {
         double f0 = laws.offset[e];
         double k = laws.rate[e];
         for (int p = laws.stageFrom[e]; p < laws.stageFrom[e + 1]; p++) {
@@ -91,8 +90,51 @@ final class Regime {
         dampingRate[e] = d;
     }
 
+    /** f_e at compression c on the present pieces (N). */
+    double elasticForce(int e, double c) {
+        double straight = elasticOffset[e] + elasticRate[e] * c;
+        return laws.gas[e] == null ? straight : straight + laws.gas[e].force(c);
+    }
+
+    /** Friction force of a slider that slides, at elastic force f_e (N). */
+    double sliding(int j, double elasticForce) {
+        int e = laws.sliderElement[j];
+        double limit = laws.constant[e] + (loaded[e] ? laws.mu[e] * elasticForce : 0);
+        return slider[j] * laws.sliderShare[j] * limit;
+    }
+
     /** Whether the element passes on its force: always, but for one that only pushes and is off. */
     boolean acts(int e) {
         return !laws.pushes[e] || contact[e] == TOUCHING;
+    }
+
+    /** Whether a guard is one of the present regime. */
+    boolean isWatched(int guard) {
+        return switch (table.kind[guard]) {
+            case SLIDER -> slider[table.part[guard]] == LOCKED || table.side[guard] > 0;
+            case CONTACT_FORCE -> contact[table.element[guard]] != APART;
+            default -> true;
+        };
+    }
+
+    /** Passes to the regime on the other side of a crossed guard. */
+    void cross(int guard) {
+        int e = table.element[guard];
+        int part = table.part[guard];
+        switch (table.kind[guard]) {
+            case STAGE -> {
+                stageOn[part] ^= true;
+                refresh(e);
+            }
+            case SPEED -> {
+                speedOn[part] ^= true;
+                refresh(e);
+            }
+            case LOAD -> loaded[e] ^= true;
+            case SLIDER -> slider[part] = slider[part] == LOCKED ? (byte) table.side[guard] : LOCKED;
+            case SENSE -> sense[e] = (byte) -sense[e];
+            case CONTACT_FORCE -> contact[e] = contact[e] == TOUCHING ? LIFTING : TOUCHING;
+            case CONTACT_GAP -> contact[e] = contact[e] == APART ? TOUCHING : APART;
+        }
     }
 }

@@ -44,56 +44,63 @@ public final class Step {
 
     /** Highest power of the polynomials. */
     public int degree() {
-        return series.order();
+        return series.order() + 1;
     }
 
     /** Adds {@code factor × q̈_i} to out. */
     public void addAcceleration(int coordinate, double factor, double[] out) {
-        add(series.a, laws.n, coordinate, factor, out);
+        for (int k = 0; k <= series.order(); k++) {
+            out[k] += factor * (k + 1) / series.h() * series.v[(k + 1) * laws.n + coordinate];
+        }
     }
 
     /** Adds {@code factor × v_i} to out. */
     public void addVelocity(int coordinate, double factor, double[] out) {
-        add(series.v, laws.n, coordinate, factor, out);
+        add(series.v, laws.n, coordinate, series.order(), factor, out);
     }
 
     /** Adds {@code factor × q_i}, from the free state, to out. */
     public void addDisplacement(int coordinate, double factor, double[] out) {
-        add(series.q, laws.n, coordinate, factor, out);
+        out[0] += factor * series.q[coordinate];
+        for (int k = 1; k <= degree(); k++) {
+            out[k] += factor * series.h() / k * series.v[(k - 1) * laws.n + coordinate];
+        }
     }
 
     /** Adds {@code factor × c_e} to out. */
     public void addCompression(int element, double factor, double[] out) {
-        add(series.c, laws.ne, element, factor, out);
+        add(series.c, laws.ne, element, degree(), factor, out);
     }
 
     /** Adds {@code factor × f_e} to out. */
     public void addForce(int element, double factor, double[] out) {
-        add(series.force, laws.ne, element, factor, out);
+        add(series.force, laws.ne, element, degree(), factor, out);
     }
 
     /** Adds {@code factor × Σ s} of the element's friction states to out. */
     public void addFriction(int element, double factor, double[] out) {
         for (int j = laws.sliderFrom[element]; j < laws.sliderFrom[element + 1]; j++) {
-            add(series.s, laws.sliders(), j, factor, out);
+            for (int k = 0; k <= degree(); k++) {
+                out[k] += factor * series.friction(j, k);
+            }
         }
     }
 
     /** Adds {@code factor × u̇} of a height to out. */
     public void addHeightSpeed(int input, double factor, double[] out) {
         int inputs = laws.equations.inputs();
-        for (int k = 0; k <= series.order(); k++) {
+        for (int k = 0; k < series.inputDegree(); k++) {
             out[k] += factor * (k + 1) * series.u[(k + 1) * inputs + input] / series.h();
         }
     }
 
     /** Adds {@code factor × u} of a height to out. */
     public void addHeight(int input, double factor, double[] out) {
-        add(series.u, laws.equations.inputs(), input, factor, out);
+        add(series.u, laws.equations.inputs(), input, series.inputDegree(), factor, out);
     }
 
-    private void add(double[] x, int width, int index, double factor, double[] out) {
-        for (int k = 0; k <= series.order(); k++) {
+    private static void add(double[] x, int width, int index, int degree, double factor, double[] out) {
+        for (int k = 0; k <= degree; k++) {
             out[k] += factor * x[k * width + index];
         }
     }

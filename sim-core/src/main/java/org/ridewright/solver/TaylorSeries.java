@@ -1,35 +1,44 @@
 package org.ridewright.solver;
 
-import org.ridewright.suspension.GasLaw;
+import java.util.Arrays;
 
 /**
  * Taylor coefficients of the motion from one instant, in powers of τ = (t − t_0)/h.
  *
- * <p>With k the power: {@code q_{k+1} = h v_k/(k+1)}, {@code c_{i,k} = B_i q_k + D_i u_k}, {@code ċ_{i,k} = B_i v_k + D_i u̇_k},
- * {@code a_k = −M⁻¹(g_q [k=0] + K_g q_k) + Σ_i w_i f_{i,k}}, {@code v_{k+1} = h a_k/(k+1)}. A straight piece gives f_{i,k} by one
- * multiplication; a locked slider adds {@code s_{k+1} = h k_p ċ_k/(k+1)}, one that slides {@code s_k = ±S_k}; gas and the exponential
- * envelope are Cauchy products. All work arrays are made once.
+ * <p>With k the power: {@code ċ_{i,k} = B_i v_k + D_i u̇_k}, {@code c_{i,k} = h ċ_{i,k−1}/k}, {@code f_{i,k}} by the laws of the regime,
+ * {@code a_k = −M⁻¹(g_q [k=0] + K_g q_k) + Σ_i w_i f_{i,k}}, {@code v_{k+1} = h a_k/(k+1)}, {@code q_{k+1} = h v_k/(k+1)}. While every
+ * law is straight a coefficient costs no more than these products. All work arrays are made once.
+ *
+ * <p>With {@link #order()} K, speeds have K as their highest power, displacements and forces K + 1: so cut, c, ċ and f agree with q and v
+ * to round-off wherever the step is ended, whatever the tolerance.
  */
 final class TaylorSeries {
     private final FlatLaws laws;
+    private final Regime regime;
+    private final HeldLaws held;
+    private final PackedRows rows;
+    private final CurvedTerms curved;
     private final int n;
     private final int ne;
-    private final int ns;
+    private final int inputs;
     private final int most;
     private final double tolerance;
 
+    /** Coordinates at τ = 0. */
     final double[] q;
+    /** Row k: coefficient k of each speed; row order + 1 is the first that is cut off. */
     final double[] v;
-    final double[] a;
+
     final double[] c;
     final double[] speed;
-    final double[] elastic;
-    final double[] viscous;
     final double[] force;
-    final double[] s;
     final double[] u;
-    private final double[] gasPower;
-    private final double[] scale;
+    /** {@code Σ_{k≥1} |ċ_k|} of each element. */
+    final double[] reach;
+
+    private final double[] acceleration;
+    private final double[] limit;
+    private int inputDegree;
     private int order;
     private double h;
 
@@ -37,29 +46,37 @@ final class TaylorSeries {
      * @param most highest power of the acceleration
      * @param tolerance of the last two terms, relative to 1 m/s² and the leading term
      */
-    TaylorSeries(FlatLaws laws, int most, double tolerance) {
+    TaylorSeries(
+            FlatLaws laws,
+            Regime regime,
+            HeldLaws held,
+            PackedRows rows,
+            CurvedTerms curved,
+            int most,
+            double tolerance) {
         this.laws = laws;
+        this.regime = regime;
+        this.held = held;
+        this.rows = rows;
+        this.curved = curved;
         this.most = most;
         this.tolerance = tolerance;
         n = laws.n;
         ne = laws.ne;
-        ns = laws.sliders();
-        int rows = most + 3;
-        q = new double[rows * n];
-        v = new double[rows * n];
-        a = new double[rows * n];
-        c = new double[rows * ne];
-        speed = new double[rows * ne];
-        elastic = new double[rows * ne];
-        viscous = new double[rows * ne];
-        force = new double[rows * ne];
-        s = new double[rows * ns];
-        u = new double[rows * laws.equations.inputs()];
-        gasPower = new double[rows * ne];
-        scale = new double[n];
+        inputs = laws.equations.inputs();
+        int room = most + 2;
+        q = new double[n];
+        v = new double[room * n];
+        c = new double[room * ne];
+        speed = new double[room * ne];
+        force = new double[room * ne];
+        u = new double[room * inputs];
+        reach = new double[ne];
+        acceleration = new double[n];
+        limit = new double[n];
     }
 
-    /** Highest power of the acceleration in use. */
+    /** Highest power of the speeds in use. */
     int order() {
         return order;
     }
@@ -69,41 +86,138 @@ final class TaylorSeries {
         return h;
     }
 
-    /** Coefficients up to the given power, whatever their size. */
-    void compute(double step, Regime regime, int upTo) {
+    /** Highest power of any height. */
+    int inputDegree() {
+        return inputDegree;
+    }
+
+    /** Compressions and their speeds at τ = 0, before any regime is known. */
+    void locate(double step, int degreeOfHeights) {
         h = step;
-        for (int k = 0; k <= upTo; k++) {
-            next(k, regime);
+        inputDegree = degreeOfHeights;
+        rows.compress(q, 0, c, 0);
+        for (int e : laws.driven) {
+            c[e] += u[laws.input[e]];
         }
-        order = upTo;
+        speeds(0);
     }
 
     /**
      * Coefficients until the last two are below the tolerance; if they are not at the highest power, the step is shortened to where they
      * are and the coefficients are scaled to it.
      *
-     * @param step to try (s); q, v, s and u hold their leading coefficients for it
+     * @param step to try (s); q, v and u hold their leading coefficients for it
+     * @param degreeOfHeights highest power of any height
      */
-    void converge(double step, Regime regime) {
-        h = step;
+    void converge(double step, int degreeOfHeights) {
+        locate(step, degreeOfHeights);
+        Arrays.fill(reach, 0);
+        driven(0);
+        for (int i = 0; i < n; i++) {
+            limit[i] = tolerance * (1 + Math.abs(acceleration[i]));
+        }
+        next(0);
         int small = 0;
-        for (int k = 0; k <= most; k++) {
-            next(k, regime);
-            double worst = 0;
-            for (int i = 0; i < n; i++) {
-                double term = Math.abs(a[k * n + i]);
-                if (k == 0) {
-                    scale[i] = 1 + term;
-                }
-                worst = Math.max(worst, term / scale[i]);
+        for (int k = 1; k <= most; k++) {
+            if (k < inputDegree) {
+                speeds(k);
+                driven(k);
+            } else {
+                free(k);
             }
-            order = k;
-            small = worst < tolerance ? small + 1 : 0;
-            if (small >= 2 && k > 2) {
+            small = next(k) ? small + 1 : 0;
+            if (small >= 2 && k > 2 && k >= inputDegree) {
+                close(k);
                 return;
             }
         }
         shorten();
+    }
+
+    /** {@code ċ_k} of every element, heights included. */
+    private void speeds(int k) {
+        rows.compress(v, k * n, speed, k * ne);
+        if (k < inputDegree) {
+            double factor = (k + 1) / h;
+            for (int e : laws.driven) {
+                speed[k * ne + e] += factor * u[(k + 1) * inputs + laws.input[e]];
+            }
+        }
+    }
+
+    /** Forces and acceleration of coefficient k once its ċ is known. */
+    private void driven(int k) {
+        int at = k * ne;
+        gravitate(k);
+        for (int e = 0; e < ne; e++) {
+            if (k > 0) {
+                c[at + e] = h * speed[at - ne + e] / k;
+                reach[e] += Math.abs(speed[at + e]);
+            }
+            double f = held.stiffness[e] * c[at + e] + held.damping[e] * speed[at + e];
+            force[at + e] = k == 0 ? f + held.constant[e] : f;
+        }
+        for (int e : curved.elements) {
+            force[at + e] = curved.force(e, k, h, c, speed, force[at + e]);
+        }
+        rows.accelerate(force, at, acceleration);
+    }
+
+    /** All of coefficient k where no height has a part in it. */
+    private void free(int k) {
+        gravitate(k);
+        rows.term(h / k, v, k * n, speed, c, force, k * ne, ne, held.stiffness, held.damping, reach, acceleration);
+        for (int e : curved.elements) {
+            int at = k * ne + e;
+            double straight = force[at];
+            force[at] = curved.force(e, k, h, c, speed, straight);
+            for (int i = 0; i < n; i++) {
+                acceleration[i] += laws.w[e * n + i] * (force[at] - straight);
+            }
+        }
+    }
+
+    private void gravitate(int k) {
+        if (k == 0) {
+            System.arraycopy(laws.freeFall, 0, acceleration, 0, n);
+            for (int g = 0; g < laws.gravity.length; g++) {
+                acceleration[laws.gravityRow[g]] += laws.gravity[g] * q[laws.gravityColumn[g]];
+            }
+            return;
+        }
+        Arrays.fill(acceleration, 0);
+        int before = (k - 1) * n;
+        for (int g = 0; g < laws.gravity.length; g++) {
+            acceleration[laws.gravityRow[g]] += laws.gravity[g] * (h / k) * v[before + laws.gravityColumn[g]];
+        }
+    }
+
+    /** Row k + 1 of v; tells whether the acceleration's coefficient k is below the tolerance. */
+    private boolean next(int k) {
+        double share = h / (k + 1);
+        int at = (k + 1) * n;
+        boolean small = true;
+        for (int i = 0; i < n; i++) {
+            double a = acceleration[i];
+            v[at + i] = share * a;
+            small &= Math.abs(a) < limit[i];
+        }
+        return small;
+    }
+
+    /** Ends the series with speeds of power k. */
+    private void close(int k) {
+        order = k;
+        int at = (k + 1) * ne;
+        double share = h / (k + 1);
+        for (int e = 0; e < ne; e++) {
+            speed[at + e] = 0;
+            c[at + e] = share * speed[at - ne + e];
+            force[at + e] = held.stiffness[e] * c[at + e];
+        }
+        for (int e : curved.elements) {
+            force[at + e] = curved.force(e, k + 1, h, c, speed, force[at + e]);
+        }
     }
 
     /** Finds the share of the step in which the last two terms are below the tolerance. */
@@ -112,31 +226,36 @@ final class TaylorSeries {
         for (int k = most - 1; k <= most; k++) {
             double worst = 0;
             for (int i = 0; i < n; i++) {
-                worst = Math.max(worst, Math.abs(a[k * n + i]) / scale[i]);
+                double term = Math.abs(v[(k + 1) * n + i]) * (k + 1) / h;
+                worst = Math.max(worst, term / limit[i]);
             }
-            if (worst > tolerance) {
-                share = Math.min(share, Math.pow(tolerance / worst, 1.0 / k));
+            if (worst > 1) {
+                share = Math.min(share, Math.pow(worst, -1.0 / k));
             }
         }
         rescale(0.95 * share);
+        close(most);
     }
 
     private void rescale(double share) {
         h *= share;
         double power = 1;
-        for (int k = 0; k <= most + 2; k++) {
-            scaleRow(q, n, k, power);
-            scaleRow(v, n, k, power);
-            scaleRow(a, n, k, power);
+        Arrays.fill(reach, 0);
+        for (int k = 0; k <= most; k++) {
             scaleRow(c, ne, k, power);
             scaleRow(speed, ne, k, power);
-            scaleRow(elastic, ne, k, power);
-            scaleRow(viscous, ne, k, power);
             scaleRow(force, ne, k, power);
-            scaleRow(s, ns, k, power);
-            scaleRow(u, laws.equations.inputs(), k, power);
+            scaleRow(v, n, k, power);
+            if (k <= inputDegree) {
+                scaleRow(u, inputs, k, power);
+            }
+            for (int e = 0; e < ne && k > 0; e++) {
+                reach[e] += Math.abs(speed[k * ne + e]);
+            }
             power *= share;
         }
+        scaleRow(v, n, most + 1, power);
+        curved.rescale(share, most + 1);
     }
 
     private static void scaleRow(double[] x, int width, int k, double factor) {
@@ -145,115 +264,52 @@ final class TaylorSeries {
         }
     }
 
-    private void next(int k, Regime regime) {
-        for (int e = 0; e < ne; e++) {
-            double ck = 0;
-            double vk = 0;
-            for (int j = 0; j < n; j++) {
-                double b = laws.row[e * n + j];
-                ck += b * q[k * n + j];
-                vk += b * v[k * n + j];
-            }
-            int in = laws.input[e];
-            if (in >= 0) {
-                int inputs = laws.equations.inputs();
-                ck += u[k * inputs + in];
-                vk += (k + 1) * u[(k + 1) * inputs + in] / h;
-            }
-            c[k * ne + e] = ck;
-            speed[k * ne + e] = vk;
-            element(e, k, ck, vk, regime);
-        }
-        accelerate(k);
-    }
-
-    private void element(int e, int k, double ck, double vk, Regime regime) {
-        double fe = regime.elasticRate[e] * ck;
-        double fd = regime.dampingRate[e] * vk;
-        if (k == 0) {
-            fe += regime.elasticOffset[e];
-            fd += regime.dampingOffset[e];
-        }
-        if (laws.gas[e] != null) {
-            fe += gas(e, k, laws.gas[e]);
-        }
-        elastic[k * ne + e] = fe;
-        viscous[k * ne + e] = fd;
-        double sum = fe + fd;
-        for (int j = laws.sliderFrom[e]; j < laws.sliderFrom[e + 1]; j++) {
-            sum += slider(e, j, k, fe, vk, regime);
-        }
-        force[k * ne + e] = regime.acts(e) ? sum : 0;
-    }
-
-    /** Friction coefficient k; a locked slider or envelope also gets its next one. */
-    private double slider(int e, int j, int k, double fe, double vk, Regime regime) {
+    /** Coefficient k of the friction state j (N). */
+    double friction(int j, int k) {
+        int e = laws.sliderElement[j];
         if (laws.envelope[e] > 0) {
-            double product = 0;
-            int sense = regime.sense[e];
-            for (int l = 0; l <= k; l++) {
-                int m = k - l;
-                double limit = regime.loaded[e] ? laws.mu[e] * elastic[m * ne + e] : 0;
-                if (m == 0) {
-                    limit += laws.constant[e];
-                }
-                product += speed[l * ne + e] * (sense * limit - s[m * ns + j]);
-            }
-            s[(k + 1) * ns + j] = h * sense * product / (laws.envelope[e] * (k + 1));
+            return curved.friction(j, k);
         } else if (regime.slider[j] == Regime.LOCKED) {
-            s[(k + 1) * ns + j] = h * laws.sliderRate[j] * vk / (k + 1);
-        } else {
-            double limit = regime.loaded[e] ? laws.mu[e] * fe : 0;
-            if (k == 0) {
-                limit += laws.constant[e];
-            }
-            s[k * ns + j] = regime.slider[j] * laws.sliderShare[j] * limit;
-            s[(k + 1) * ns + j] = 0;
+            double elongation = laws.sliderRate[j] * c[k * ne + e];
+            return k == 0 ? elongation + held.anchor[j] : elongation;
         }
-        return s[k * ns + j];
+        double fe = elastic(e, k);
+        return k == 0
+                ? regime.sliding(j, fe)
+                : regime.loaded[e] ? regime.slider[j] * laws.sliderShare[j] * laws.mu[e] * fe : 0;
     }
 
-    /** Power series of {@code y = p^α}, p = 1 − c/L: {@code k p_0 y_k = Σ_{j=1..k} (α j − (k − j)) p_j y_{k−j}}. */
-    private double gas(int e, int k, GasLaw law) {
-        double alpha = -law.exponent();
-        double p0 = 1 - c[e] / law.length();
-        double y;
-        if (k == 0) {
-            y = Math.pow(p0, alpha);
-        } else {
-            double sum = 0;
-            for (int j = 1; j <= k; j++) {
-                double pj = -c[j * ne + e] / law.length();
-                sum += (alpha * j - (k - j)) * pj * gasPower[(k - j) * ne + e];
-            }
-            y = sum / (k * p0);
+    /** Coefficient k of f_e (N). */
+    double elastic(int e, int k) {
+        if (laws.curved[e]) {
+            return curved.elastic(e, k);
         }
-        gasPower[k * ne + e] = y;
-        return law.ambientForce() * (k == 0 ? y - 1 : y);
+        double fe = regime.elasticRate[e] * c[k * ne + e];
+        return k == 0 ? fe + regime.elasticOffset[e] : fe;
     }
 
-    private void accelerate(int k) {
-        for (int i = 0; i < n; i++) {
-            double sum = k == 0 ? laws.freeFall[i] : 0;
-            if (laws.gravityPresent) {
-                for (int j = 0; j < n; j++) {
-                    sum += laws.gravity[i * n + j] * q[k * n + j];
-                }
+    /** Compression of element e at τ (m). */
+    double compression(int e, double tau) {
+        return value(c, ne, e, order + 1, tau);
+    }
+
+    /** Moves q and v to τ. */
+    void move(double tau, double[] newQ, double[] newV) {
+        double power = 1;
+        System.arraycopy(q, 0, newQ, 0, n);
+        System.arraycopy(v, 0, newV, 0, n);
+        for (int k = 0; k <= order; k++) {
+            double share = power * tau * h / (k + 1);
+            int at = k * n;
+            for (int i = 0; i < n; i++) {
+                newQ[i] += share * v[at + i];
             }
-            a[k * n + i] = sum;
-        }
-        for (int e = 0; e < ne; e++) {
-            double f = force[k * ne + e];
-            if (f != 0) {
+            if (k > 0) {
                 for (int i = 0; i < n; i++) {
-                    a[k * n + i] += laws.w[e * n + i] * f;
+                    newV[i] += power * v[at + i];
                 }
             }
-        }
-        for (int i = 0; i < n; i++) {
-            v[(k + 1) * n + i] = h * a[k * n + i] / (k + 1);
-            q[(k + 1) * n + i] = h * v[k * n + i] / (k + 1);
-            q[(k + 2) * n + i] = h * v[(k + 1) * n + i] / (k + 2);
+            power *= tau;
         }
     }
 

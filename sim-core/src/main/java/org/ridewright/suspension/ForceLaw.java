@@ -62,12 +62,15 @@ public record ForceLaw(
 
     /** f_e at compression c (N), as if it could pull. */
     public double elasticForce(double c) {
-        return offset + rate * c + stages.value(c) + gas.map(g -> g.force(c)).orElse(0.0);
+        return offset
+                + rate * c
+                + stages.value(c)
+                + (gas.isPresent() ? gas.get().force(c) : 0);
     }
 
     /** {@code df_e/dc} at c (N/m); at a break point that of the side where the piece is off. */
     public double elasticRate(double c) {
-        return rate + stages.slopeAt(c) + gas.map(g -> g.rate(c)).orElse(0.0);
+        return rate + stages.slopeAt(c) + (gas.isPresent() ? gas.get().rate(c) : 0);
     }
 
     /** Energy stored elastically at c (J), as if it could pull. */
@@ -75,7 +78,7 @@ public record ForceLaw(
         return offset * c
                 + rate * c * c / 2
                 + stages.integral(c)
-                + gas.map(g -> g.energy(c)).orElse(0.0);
+                + (gas.isPresent() ? gas.get().energy(c) : 0);
     }
 
     /** Force at rest at c without friction (N). */
