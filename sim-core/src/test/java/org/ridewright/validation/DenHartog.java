@@ -34,7 +34,7 @@ record DenHartog(
         double atFourTimes,
         double atSixteenTimes) {
     static final Source PAPER = Source.book("Den Hartog 1930, formula derived again");
-    static final Source FORMULA = Source.closedForm("h = k_p^(−½) of the locked swing");
+    static final Source FORMULA = Source.closedForm("expansion in k_p^(−½)");
     private static final List<DenHartog> ALL = ReferenceTable.read("friction_oscillator_forced.csv").rows().stream()
             .map(DenHartog::solved)
             .toList();

@@ -62,7 +62,9 @@ class ValidationTest {
                 stale.add(committed.get(i) + "\n  now " + fresh.get(i).text());
             }
         }
-        assertThat(stale).as("stale lines of docs/validation.md").isEmpty();
+        assertThat(stale)
+                .as("stale lines of docs/validation.md, to be written anew with the command at its top")
+                .isEmpty();
         assertThat(committed).as("lines of docs/validation.md").hasSameSizeAs(fresh);
     }
 
