@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
+import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.ride.Fleet;
@@ -177,7 +179,7 @@ final class WhiteRoad implements ReferenceProblem {
                         1000,
                         new double[] {0, -TYRE * SPRUNG, 0, 0},
                         m / (2 * DAMPING),
-                        fromRest(element(model.equations(), "coil"), rest)),
+                        fromRest(element(model.equations(), Element.Kind.SPRING), rest)),
                 new Response(
                         "tyre compression",
                         "mm",
@@ -185,7 +187,7 @@ final class WhiteRoad implements ReferenceProblem {
                         1000,
                         new double[] {0, m * SPRING, m * DAMPING, SPRUNG * UNSPRUNG},
                         tyre,
-                        fromRest(element(model.equations(), "wheel"), rest)));
+                        fromRest(element(model.equations(), Element.Kind.CONTACT), rest)));
     }
 
     private static VehicleModel model() {
@@ -193,13 +195,11 @@ final class WhiteRoad implements ReferenceProblem {
         return VehicleModel.assemble(vehicle, vehicle.loadCases().get(0), Optional.empty(), false);
     }
 
-    private static int element(Equations equations, String name) {
-        for (int e = 0; e < equations.elements().size(); e++) {
-            if (equations.elements().get(e).name().contains(name)) {
-                return e;
-            }
-        }
-        throw new IllegalArgumentException("no element '" + name + "'");
+    private static int element(Equations equations, Element.Kind kind) {
+        return IntStream.range(0, equations.elements().size())
+                .filter(e -> equations.elements().get(e).kind() == kind)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Reading fromRest(int element, double[] rest) {
