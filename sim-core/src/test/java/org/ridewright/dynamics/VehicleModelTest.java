@@ -5,13 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
-import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -115,9 +111,9 @@ class VehicleModelTest {
         VehicleModel model = model(
                 Fleet.described(Fleet.quarter(1500)),
                 Fleet.described(Fleet.quarter(1500)).loadCases().get(0));
-        List<Double> omegas = frequencies(model);
-        assertThat(omegas.get(0)).isCloseTo(7.878634, within(1e-6));
-        assertThat(omegas.get(1)).isCloseTo(68.708623, within(1e-6));
+        double[] omegas = Modes.of(model).omegas();
+        assertThat(omegas[0]).isCloseTo(7.878634, within(1e-6));
+        assertThat(omegas[1]).isCloseTo(68.708623, within(1e-6));
     }
 
     /** Source: Rao, Mechanical Vibrations, example 5.7 (from memory: 5.8593 and 9.4341 rad/s). */
@@ -144,40 +140,9 @@ class VehicleModelTest {
                     springs: [{name: spring, kind: coil, rate: 22 kN/m}]
                 load cases: [{name: empty, aboard: []}]
                 """);
-        List<Double> omegas = frequencies(model(vehicle, vehicle.loadCases().get(0)));
-        assertThat(omegas.get(0)).isCloseTo(5.859292, within(2e-3));
-        assertThat(omegas.get(1)).isCloseTo(9.434089, within(2e-3));
-    }
-
-    /** Undamped frequencies from {@code (K − ω² M) a = 0}, friction left out, all contacts touching (rad/s). */
-    private static List<Double> frequencies(VehicleModel model) {
-        Equations equations = model.equations();
-        int n = equations.size();
-        DMatrixRMaj dynamic = new DMatrixRMaj(n, n);
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                double sum = 0;
-                for (int k = 0; k < n; k++) {
-                    double stiffness = equations.gravityStiffness(k, j);
-                    for (int e = 0; e < equations.elements().size(); e++) {
-                        Element element = equations.elements().get(e);
-                        stiffness += element.law().elasticRate(model.rest().compression()[e])
-                                * element.row()[k]
-                                * element.row()[j];
-                    }
-                    sum += equations.inverseMass(i, k) * stiffness;
-                }
-                dynamic.set(i, j, sum);
-            }
-        }
-        EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(n, false);
-        assertThat(eigen.decompose(dynamic)).isTrue();
-        List<Double> omegas = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            omegas.add(Math.sqrt(eigen.getEigenvalue(i).getReal()));
-        }
-        Collections.sort(omegas);
-        return omegas;
+        double[] omegas = Modes.of(model(vehicle, vehicle.loadCases().get(0))).omegas();
+        assertThat(omegas[0]).isCloseTo(5.859292, within(2e-3));
+        assertThat(omegas[1]).isCloseTo(9.434089, within(2e-3));
     }
 
     /** Two sacks of 50 kg, 1 m ahead of and behind the centre, add 2·50·1² about y and nothing about x when they lie in line. */

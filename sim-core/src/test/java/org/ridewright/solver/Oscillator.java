@@ -7,20 +7,24 @@ import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.suspension.ForceLaw;
 
 /** One mass on one element, {@code m ẍ = −f(x)} with c = −x or c = u − x; no gravity unless stated. */
-final class Oscillator {
+public final class Oscillator {
     private Oscillator() {}
 
-    static Problem free(double mass, ForceLaw law, double x0, double v0, double duration) {
+    /** On one element, without gravity, from position x0 at speed v0. */
+    public static Problem free(double mass, ForceLaw law, double x0, double v0, double duration) {
         Element spring = new Element("spring", Element.Kind.SPRING, new double[] {-1}, -1, law);
         return problem(mass, 0, List.of(spring), List.of(), x0, v0, duration);
     }
 
-    static Problem driven(double mass, ForceLaw law, PiecewisePolynomial height, double weight, double duration) {
+    /** At rest on one element that follows a height. */
+    public static Problem driven(
+            double mass, ForceLaw law, PiecewisePolynomial height, double weight, double duration) {
         Element spring = new Element("contact", Element.Kind.CONTACT, new double[] {-1}, 0, law);
         return problem(mass, weight, List.of(spring), List.of(height), 0, 0, duration);
     }
 
-    static Problem problem(
+    /** On any elements; {@code weight} (N) pulls downwards. */
+    public static Problem problem(
             double mass,
             double weight,
             List<Element> elements,

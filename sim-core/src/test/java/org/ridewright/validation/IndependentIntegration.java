@@ -1,0 +1,68 @@
+package org.ridewright.validation;
+
+import java.util.List;
+import java.util.Optional;
+import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.QuantityKind;
+import org.ridewright.ride.Fleet;
+import org.ridewright.ride.RideRunner;
+import org.ridewright.ride.Scenario;
+import org.ridewright.road.Obstacle;
+import org.ridewright.road.Road;
+import org.ridewright.vehicle.Vehicle;
+
+/**
+ * Whole vehicles beside another integrator: the Dormand–Prince method of order 8(5,3) of the Hipparchus library advances the same
+ * equations, force laws and guards, one call per regime. It shares the laws with the solver, but neither series nor steps nor the
+ * search for switches; a vehicle whose laws are written anew follows in {@link RetypedQuarterVehicle}.
+ */
+final class IndependentIntegration implements ReferenceProblem {
+    private static final Source LIBRARY = Source.integrator("Hipparchus, Dormand–Prince 8(5,3)");
+
+    @Override
+    public String title() {
+        return "Demonstration fleet beside a library's integrator";
+    }
+
+    @Override
+    public String statement() {
+        return "Each vehicle over a haversine hump of 30 mm and 3 m at 3 m/s for 2.2 s: r.m.s. difference of the "
+                + "accelerations over their r.m.s., of the coordinate that differs most. Equations and force laws are "
+                + "shared; series, steps and the search for switches are not.";
+    }
+
+    @Override
+    public List<Check> checks() {
+        Rows rows = new Rows(this);
+        for (Vehicle vehicle : Fleet.all()) {
+            rows.absolute(LIBRARY, vehicle.name(), "1", 0, difference(vehicle), 1e-6);
+        }
+        return rows.list();
+    }
+
+    private static double difference(Vehicle vehicle) {
+        Obstacle hump = new Obstacle.Hump(
+                new Obstacle.Lie(length(4), Obstacle.Side.BOTH, Measure.of(0, QuantityKind.ANGLE), 1, Optional.empty()),
+                length(0.03),
+                length(3));
+        Scenario scenario = new Scenario(
+                "beside the library",
+                "",
+                List.of(new Scenario.Entrant(
+                        vehicle,
+                        "",
+                        List.of(vehicle.loadCases().get(0).name()),
+                        List.of(Measure.of(3, QuantityKind.SPEED)))),
+                List.of(new Road("hump", List.of(hump), Optional.empty())),
+                Optional.of(Measure.of(2.2, QuantityKind.TIME)),
+                Measure.of(100, QuantityKind.FREQUENCY),
+                Scenario.Start.UNSTRESSED,
+                false,
+                List.of());
+        return RideRunner.differencesFromReference(scenario).get(0);
+    }
+
+    private static Measure length(double metres) {
+        return Measure.of(metres, QuantityKind.LENGTH);
+    }
+}

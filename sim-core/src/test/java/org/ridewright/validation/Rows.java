@@ -1,0 +1,40 @@
+package org.ridewright.validation;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Collects the checks of one problem. */
+final class Rows {
+    private final String problem;
+    private final List<Check> checks = new ArrayList<>();
+
+    Rows(ReferenceProblem problem) {
+        this.problem = problem.title();
+    }
+
+    /** A number that must agree to a share of the expected one. */
+    Rows relative(Source source, String quantity, String unit, double expected, double computed, double tolerance) {
+        return add(source, quantity, unit, expected, computed, tolerance, Check.Scale.RELATIVE);
+    }
+
+    /** A number that must agree to so many of its units. */
+    Rows absolute(Source source, String quantity, String unit, double expected, double computed, double tolerance) {
+        return add(source, quantity, unit, expected, computed, tolerance, Check.Scale.ABSOLUTE);
+    }
+
+    private Rows add(
+            Source source,
+            String quantity,
+            String unit,
+            double expected,
+            double computed,
+            double tolerance,
+            Check.Scale scale) {
+        checks.add(new Check(problem, source, quantity, unit, expected, computed, tolerance, scale));
+        return this;
+    }
+
+    List<Check> list() {
+        return List.copyOf(checks);
+    }
+}

@@ -1,0 +1,136 @@
+package org.ridewright.validation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** {@code docs/validation.md}, line by line. */
+final class ValidationDocument {
+    /** Share of a tolerance by which a number may move before the document counts as stale. */
+    private static final double SLACK = 0.1;
+
+    private static final int LONG_TABLE = 40;
+    private static final String INTRODUCTION = """
+            # Validation
+
+            Every number of this page is worked out by the program and set beside one that it did not make: a published standard, a handbook
+            or paper, a closed form, or another integrator. The page is written, on a clean checkout, by
+
+                mvn -q -Pvalidation -pl sim-core
+
+            The same checks run with `mvn verify` (`ValidationTest`), which also fails when this page lacks a row or when a number has moved by
+            more than a tenth of its tolerance. Equation and solution of each problem stand in the Javadoc of its class in
+            `sim-core/src/test/java/org/ridewright/validation`.
+
+            “rel.” marks a tolerance, and its difference, relative to the expected value; others are in the unit of the quantity. Numbers end
+            at about a hundredth of the tolerance or at the tenth digit: a difference of 0 is smaller than that. “from memory” marks what was
+            not seen in print.
+            """;
+
+    private final List<Line> lines = new ArrayList<>();
+
+    private ValidationDocument() {}
+
+    /** The whole page. */
+    static List<Line> lines() {
+        ValidationDocument document = new ValidationDocument();
+        INTRODUCTION.lines().forEach(document::plain);
+        document.summary();
+        for (int i = 0; i < Validation.problems().size(); i++) {
+            document.problem(i + 1, Validation.problems().get(i));
+        }
+        return List.copyOf(document.lines);
+    }
+
+    private void plain(String text) {
+        lines.add(Line.plain(text));
+    }
+
+    private void summary() {
+        plain("");
+        plain("| problem | rows | beside | largest difference, share of its tolerance |");
+        plain("|---|---:|---|---:|");
+        int number = 1;
+        int rows = 0;
+        for (ReferenceProblem problem : Validation.problems()) {
+            List<Check> checks = Validation.checks(problem);
+            double share =
+                    checks.stream().mapToDouble(ValidationDocument::share).max().orElse(Double.NaN);
+            lines.add(new Line(
+                    "| [" + problem.title() + "](#p" + number + ") | " + checks.size() + " | " + kinds(checks) + " | "
+                            + percent(share) + " |",
+                    0,
+                    0,
+                    0,
+                    100 * SLACK));
+            number++;
+            rows += checks.size();
+        }
+        plain("| all | " + rows + " | | |");
+    }
+
+    private static double share(Check check) {
+        double difference = Math.abs(check.difference());
+        return difference == 0 ? 0 : difference / check.tolerance();
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+    }
+
+    private static String kinds(List<Check> checks) {
+        Map<Source.Kind, Long> counts = checks.stream()
+                .collect(Collectors.groupingBy(c -> c.source().kind(), TreeMap::new, Collectors.counting()));
+        return counts.entrySet().stream()
+                .map(entry -> entry.getKey().word() + " " + entry.getValue())
+                .collect(Collectors.joining(", "));
+    }
+
+    private void problem(int number, ReferenceProblem problem) {
+        List<Check> checks = Validation.checks(problem);
+        plain("");
+        plain("<a id=\"p" + number + "\"></a>");
+        plain("");
+        plain("## " + number + " " + problem.title());
+        plain("");
+        plain(problem.statement());
+        plain("");
+        boolean folded = checks.size() > LONG_TABLE;
+        if (folded) {
+            plain("<details><summary>" + checks.size() + " rows</summary>");
+            plain("");
+        }
+        plain("| quantity | source | expected | computed | difference | tolerance |");
+        plain("|---|---|---:|---:|---:|---:|");
+        checks.forEach(this::row);
+        if (folded) {
+            plain("");
+            plain("</details>");
+        }
+        if (!problem.remarks().isEmpty()) {
+            plain("");
+            lines.add(new Line(problem.remarks(), 0.02));
+        }
+    }
+
+    private void row(Check check) {
+        boolean relative = check.scale() == Check.Scale.RELATIVE;
+        int place = Numbers.lastPlace(check.allowed(), check.expected());
+        int differencePlace = Numbers.lastPlace(check.tolerance(), 0);
+        String tolerance = Numbers.brief(check.tolerance()) + (relative ? " rel." : "");
+        String unit = check.unit().equals("1") ? "" : " (" + check.unit() + ")";
+        String text = String.join(
+                " | ",
+                "| " + check.quantity() + unit,
+                check.source().toString(),
+                Numbers.rounded(check.expected(), place),
+                Numbers.rounded(check.computed(), place),
+                Numbers.rounded(check.difference(), differencePlace),
+                (check.isMet() ? tolerance : "**missed:** " + tolerance) + " |");
+        double slack = Math.max(SLACK * check.allowed(), 1.01 * Math.pow(10, place));
+        lines.add(new Line(text, 0, 0, slack, slack, SLACK * check.tolerance(), 0.06 * check.tolerance()));
+    }
+}
