@@ -54,6 +54,15 @@ public final class Step {
         }
     }
 
+    /** q̈_i at τ (m/s² or rad/s²). */
+    public double acceleration(int coordinate, double tau) {
+        double sum = 0;
+        for (int k = tau == 0 ? 0 : series.order(); k >= 0; k--) {
+            sum = sum * tau + (k + 1) * series.v[(k + 1) * laws.n + coordinate];
+        }
+        return sum / series.h();
+    }
+
     /** Adds {@code factor × v_i} to out. */
     public void addVelocity(int coordinate, double factor, double[] out) {
         add(series.v, laws.n, coordinate, series.order(), factor, out);

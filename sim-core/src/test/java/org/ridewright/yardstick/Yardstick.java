@@ -1,0 +1,105 @@
+package org.ridewright.yardstick;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import org.ridewright.solver.RegimeSolver;
+import org.ridewright.solver.Solution;
+
+/**
+ * Measures the regime solver beside two programs in C on the same equations: a general multistep integrator with root finding, and a
+ * Runge-Kutta method of fixed step written by hand for this one vehicle. Arguments: the folder that holds {@code data} and the two
+ * programs' sources, and a folder to build them in.
+ */
+public final class Yardstick {
+    private static final double ASKED = 1e-5;
+    private static final double[] TOLERANCES = {1e-4, 1e-5, 1e-6, 1e-8, 1e-10, RegimeSolver.TOLERANCE};
+    private static final int RUNS = 15;
+    private static final double WARM_UP_SECONDS = 3;
+
+    private Yardstick() {}
+
+    private record Outcome(double speed, double error, Solution solution) {}
+
+    public static void main(String[] args) throws IOException, InterruptedException {
+        Path home = Path.of(args[0]).toAbsolutePath().normalize();
+        if (!Files.isRegularFile(home.resolve("data/plank.bin"))) {
+            System.err.println("There is no data/plank.bin in " + home
+                    + ". Name the folder with the yardstick's problems: " + "mvn -Pyardstick -Dyardstick=FOLDER");
+            System.exit(3);
+        }
+        Rivals rivals = new Rivals(home, Path.of(args[1]));
+        System.out.println(rivals.state());
+        System.out.printf(
+                Locale.ROOT,
+                "Simulated seconds per second, one thread, warmed up, median of %d runs; error: r.m.s. of the difference over "
+                        + "r.m.s. of the body's accelerations, the worst of z, roll and pitch.%n",
+                RUNS);
+        measure(home, "plank", rivals, 1, 25);
+        measure(home, "gravel", rivals, 8, 150);
+    }
+
+    private static void measure(Path home, String name, Rivals rivals, int refinement, double asked)
+            throws IOException, InterruptedException {
+        YardstickProblem problem = YardstickProblem.read(home.resolve("data").resolve(name + ".bin"));
+        System.out.printf(Locale.ROOT, "%n%s, %.0f s%n", name, problem.problem().duration());
+        Optional<Rivals.Speed> multistep = rivals.multistep(name);
+        Optional<Rivals.Speed> rungeKutta = rivals.rungeKutta(name, refinement);
+        multistep.ifPresent(x -> row("multistep, rtol 1e-6", x.speed(), x.error(), ""));
+        rungeKutta.ifPresent(x -> row("hand-written Runge-Kutta, 1 ms", x.speed(), x.error(), ""));
+        Outcome chosen = null;
+        for (double tolerance : TOLERANCES) {
+            Outcome x = run(problem, tolerance);
+            Solution.Statistics s = x.solution().statistics();
+            row(
+                    String.format(Locale.ROOT, "regime solver, tolerance %.0e", tolerance),
+                    x.speed(),
+                    x.error(),
+                    String.format(
+                            Locale.ROOT,
+                            "  %d steps, %d switches, mean order %.1f, energy residual %.0e",
+                            s.steps(),
+                            s.switches(),
+                            s.meanOrder(),
+                            x.solution().energy().relativeResidual()));
+            if (x.error() <= ASKED && (chosen == null || x.speed() > chosen.speed())) {
+                chosen = x;
+            }
+        }
+        if (chosen != null && multistep.isPresent() && rungeKutta.isPresent()) {
+            System.out.printf(
+                    Locale.ROOT,
+                    "  fastest with an error of 1e-5 or better: %.1f times the multistep integrator (asked: %.0f), %.2f times "
+                            + "the hand-written Runge-Kutta%n",
+                    chosen.speed() / multistep.get().speed(),
+                    asked,
+                    chosen.speed() / rungeKutta.get().speed());
+        }
+    }
+
+    private static void row(String label, double speed, double error, String more) {
+        System.out.printf(Locale.ROOT, "  %-36s %8.1f   error %.1e%s%n", label, speed, error, more);
+    }
+
+    private static Outcome run(YardstickProblem problem, double tolerance) {
+        BodyAccelerations trace = new BodyAccelerations(problem);
+        long until = System.nanoTime() + (long) (WARM_UP_SECONDS * 1e9);
+        while (System.nanoTime() < until) {
+            trace.begin();
+            RegimeSolver.solve(problem.problem(), tolerance, trace);
+        }
+        double[] seconds = new double[RUNS];
+        Solution solution = null;
+        for (int i = 0; i < RUNS; i++) {
+            long start = System.nanoTime();
+            trace.begin();
+            solution = RegimeSolver.solve(problem.problem(), tolerance, trace);
+            seconds[i] = (System.nanoTime() - start) * 1e-9;
+        }
+        Arrays.sort(seconds);
+        return new Outcome(problem.problem().duration() / seconds[RUNS / 2], trace.error(), solution);
+    }
+}
