@@ -11,7 +11,10 @@ import java.util.Arrays;
  */
 public final class PiecewisePolynomial {
     private final double[] joints;
-    private final double[][] coefficients;
+    /** Row per piece, {@code width} wide: one array, as long roads have millions of pieces. */
+    private final double[] coefficients;
+
+    private final int width;
     private final double after;
 
     /**
@@ -36,8 +39,12 @@ public final class PiecewisePolynomial {
             }
         }
         this.joints = joints.clone();
-        this.coefficients = Arrays.stream(coefficients).map(double[]::clone).toArray(double[][]::new);
         this.after = after;
+        width = Arrays.stream(coefficients).mapToInt(row -> row.length).max().orElse(1);
+        this.coefficients = new double[coefficients.length * width];
+        for (int i = 0; i < coefficients.length; i++) {
+            System.arraycopy(coefficients[i], 0, this.coefficients, i * width, coefficients[i].length);
+        }
     }
 
     /** The same value everywhere. */
@@ -47,7 +54,7 @@ public final class PiecewisePolynomial {
 
     /** Number of pieces. */
     public int pieces() {
-        return coefficients.length;
+        return joints.length - 1;
     }
 
     /** Left end of piece i, or with i = {@link #pieces()} the right end of the last. */
@@ -55,19 +62,19 @@ public final class PiecewisePolynomial {
         return joints[i];
     }
 
-    /** Coefficients of piece i, lowest power first; a copy. */
+    /** Coefficients of piece i, lowest power first, up to the last that is not zero; a copy. */
     public double[] coefficients(int i) {
-        return coefficients[i].clone();
+        return Arrays.copyOfRange(coefficients, i * width, i * width + highestPower(i) + 1);
     }
 
     /** Highest power on any piece. */
     public int degree() {
-        return Arrays.stream(coefficients).mapToInt(row -> row.length - 1).max().orElse(0);
+        return width - 1;
     }
 
     /** Value left of the first joint. */
     public double valueBefore() {
-        return coefficients[0][0];
+        return coefficients[0];
     }
 
     /** Value right of the last joint. */
@@ -81,7 +88,7 @@ public final class PiecewisePolynomial {
             return -1;
         }
         if (x >= joints[joints.length - 1]) {
-            return coefficients.length;
+            return pieces();
         }
         int found = Arrays.binarySearch(joints, x);
         return found >= 0 ? found : -found - 2;
@@ -95,15 +102,14 @@ public final class PiecewisePolynomial {
     /** Derivative of the given order at x, right-hand limit at a joint. */
     public double derivative(double x, int order) {
         int piece = pieceAt(x);
-        if (piece < 0 || piece == coefficients.length) {
+        if (piece < 0 || piece == pieces()) {
             double constant = piece < 0 ? valueBefore() : after;
             return order == 0 ? constant : 0;
         }
-        double[] a = coefficients[piece];
         double d = x - joints[piece];
         double sum = 0;
-        for (int k = a.length - 1; k >= order; k--) {
-            double factor = a[k];
+        for (int k = width - 1; k >= order; k--) {
+            double factor = coefficients[piece * width + k];
             for (int j = 0; j < order; j++) {
                 factor *= k - j;
             }
@@ -119,8 +125,8 @@ public final class PiecewisePolynomial {
      * @throws IllegalArgumentException if {@code out} is shorter than the piece's coefficients
      */
     public void expand(int piece, double x, double[] out) {
-        int degree = expandLeading(piece, x, out);
-        Arrays.fill(out, degree + 1, out.length, 0);
+        int last = expandLeading(piece, x, out);
+        Arrays.fill(out, last + 1, out.length, 0);
     }
 
     /**
@@ -130,26 +136,34 @@ public final class PiecewisePolynomial {
      * @throws IllegalArgumentException if {@code out} is shorter than the piece's coefficients
      */
     public int expandLeading(int piece, double x, double[] out) {
-        if (piece < 0 || piece >= coefficients.length) {
+        if (piece < 0 || piece >= pieces()) {
             out[0] = piece < 0 ? valueBefore() : after;
             return 0;
         }
-        double[] a = coefficients[piece];
-        int degree = a.length - 1;
-        if (out.length <= degree) {
-            throw new IllegalArgumentException("room for " + out.length + " coefficients, need " + a.length);
+        if (out.length < width) {
+            throw new IllegalArgumentException("room for " + out.length + " coefficients, need " + width);
         }
-        for (int k = 0; k <= degree; k++) {
-            out[k] = a[k];
+        int from = piece * width;
+        int last = highestPower(piece);
+        for (int k = 0; k <= last; k++) {
+            out[k] = coefficients[from + k];
         }
         double d = x - joints[piece];
         if (d != 0) {
-            for (int i = 0; i < degree; i++) {
-                for (int k = degree - 1; k >= i; k--) {
+            for (int i = 0; i < last; i++) {
+                for (int k = last - 1; k >= i; k--) {
                     out[k] += d * out[k + 1];
                 }
             }
         }
-        return degree;
+        return last;
+    }
+
+    private int highestPower(int piece) {
+        int last = width - 1;
+        while (last > 0 && coefficients[piece * width + last] == 0) {
+            last--;
+        }
+        return last;
     }
 }

@@ -140,6 +140,11 @@ final class EnergyAudit {
         since[e] = c;
     }
 
+    /** Takes in what slider j lets go of as it begins to slide: its limit is passed by round-off before that is seen. */
+    void release(int j, double before, double after) {
+        dissipated[laws.sliderElement[j]] += (before * before - after * after) / (2 * laws.sliderRate[j]);
+    }
+
     /** {@code ∫ s dc}, less what the slider's own spring takes up as its limit grows (J). */
     private double slidingLoss(int e, int j, double c) {
         double grown = regime.loaded[e] ? laws.mu[e] * elasticWork(e, c) : 0;

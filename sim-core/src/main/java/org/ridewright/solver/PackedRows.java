@@ -2,6 +2,7 @@ package org.ridewright.solver;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -48,6 +49,7 @@ final class PackedRows {
                 others.add(e);
             }
         }
+        wides.sort(Comparator.comparingInt(x -> x[1]));
         wide = wides.stream().mapToInt(x -> x[0]).toArray();
         wideTriple = wides.stream().mapToInt(x -> x[1]).toArray();
         widePair = wides.stream().mapToInt(x -> x[2]).toArray();
@@ -191,11 +193,18 @@ final class PackedRows {
             double[] reach,
             double[] out) {
         int before = at - width;
+        // Springs of one body follow each other: its three sums stay out of memory meanwhile.
+        int body = 0;
+        double sum0 = 0;
+        double sum1 = 0;
+        double sum2 = 0;
         for (int i = 0; i < wide.length; i++) {
             int e = wide[i];
             int p = i * WIDE;
-            int t = vAt + wideTriple[i];
-            int d = vAt + widePair[i];
+            int triple = wideTriple[i];
+            int pair = widePair[i];
+            int t = vAt + triple;
+            int d = vAt + pair;
             double rate = wideValues[p] * v[t]
                     + wideValues[p + 1] * v[t + 1]
                     + wideValues[p + 2] * v[t + 2]
@@ -206,7 +215,25 @@ final class PackedRows {
             c[at + e] = compression;
             force[at + e] = f;
             reach[e] += Math.abs(rate);
-            pushWide(i, f, out);
+            if (triple != body) {
+                out[body] += sum0;
+                out[body + 1] += sum1;
+                out[body + 2] += sum2;
+                body = triple;
+                sum0 = 0;
+                sum1 = 0;
+                sum2 = 0;
+            }
+            sum0 += wideValues[p + 5] * f;
+            sum1 += wideValues[p + 6] * f;
+            sum2 += wideValues[p + 7] * f;
+            out[pair] += wideValues[p + 8] * f;
+            out[pair + 1] += wideValues[p + 9] * f;
+        }
+        if (wide.length > 0) {
+            out[body] += sum0;
+            out[body + 1] += sum1;
+            out[body + 2] += sum2;
         }
         for (int i = 0; i < narrow.length; i++) {
             int e = narrow[i];

@@ -214,12 +214,23 @@ public final class RegimeSolver {
         int e = table.element[guard];
         double c = series.compression(e, tau);
         audit.settle(e, c);
-        if (table.kind[guard] == GuardTable.Kind.SLIDER && regime.slider[table.part[guard]] != Regime.LOCKED) {
-            int j = table.part[guard];
-            held.lock(j, regime.sliding(j, regime.elasticForce(e, c)), c);
+        if (table.kind[guard] == GuardTable.Kind.SLIDER) {
+            crossSlider(guard, e, table.part[guard], c);
+        } else {
+            regime.cross(guard);
         }
-        regime.cross(guard);
         held.refresh(e);
+    }
+
+    private void crossSlider(int guard, int e, int j, double c) {
+        if (regime.slider[j] == Regime.LOCKED) {
+            double before = held.anchor[j] + laws.sliderRate[j] * c;
+            regime.cross(guard);
+            audit.release(j, before, regime.sliding(j, regime.elasticForce(e, c)));
+        } else {
+            held.lock(j, regime.sliding(j, regime.elasticForce(e, c)), c);
+            regime.cross(guard);
+        }
     }
 
     /** Friction states at the end of the last step (N). */

@@ -1,6 +1,7 @@
 package org.ridewright.solver;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Taylor coefficients of the motion from one instant, in powers of τ = (t − t_0)/h.
@@ -38,6 +39,9 @@ final class TaylorSeries {
 
     private final double[] acceleration;
     private final double[] limit;
+    /** {@code 1/k}. */
+    private final double[] inverse;
+
     private int inputDegree;
     private int order;
     private double h;
@@ -74,6 +78,7 @@ final class TaylorSeries {
         reach = new double[ne];
         acceleration = new double[n];
         limit = new double[n];
+        inverse = IntStream.rangeClosed(0, most + 2).mapToDouble(k -> 1.0 / k).toArray();
     }
 
     /** Highest power of the speeds in use. */
@@ -185,16 +190,19 @@ final class TaylorSeries {
             }
             return;
         }
-        Arrays.fill(acceleration, 0);
+        for (int i = 0; i < n; i++) {
+            acceleration[i] = 0;
+        }
         int before = (k - 1) * n;
+        double share = h * inverse[k];
         for (int g = 0; g < laws.gravity.length; g++) {
-            acceleration[laws.gravityRow[g]] += laws.gravity[g] * (h / k) * v[before + laws.gravityColumn[g]];
+            acceleration[laws.gravityRow[g]] += laws.gravity[g] * share * v[before + laws.gravityColumn[g]];
         }
     }
 
     /** Row k + 1 of v; tells whether the acceleration's coefficient k is below the tolerance. */
     private boolean next(int k) {
-        double share = h / (k + 1);
+        double share = h * inverse[k + 1];
         int at = (k + 1) * n;
         boolean small = true;
         for (int i = 0; i < n; i++) {
@@ -295,21 +303,16 @@ final class TaylorSeries {
 
     /** Moves q and v to τ. */
     void move(double tau, double[] newQ, double[] newV) {
-        double power = 1;
-        System.arraycopy(q, 0, newQ, 0, n);
-        System.arraycopy(v, 0, newV, 0, n);
-        for (int k = 0; k <= order; k++) {
-            double share = power * tau * h / (k + 1);
-            int at = k * n;
-            for (int i = 0; i < n; i++) {
-                newQ[i] += share * v[at + i];
+        double share = tau * h;
+        for (int i = 0; i < n; i++) {
+            double value = 0;
+            double integral = 0;
+            for (int at = order * n + i, k = order; k >= 0; at -= n, k--) {
+                value = value * tau + v[at];
+                integral = integral * tau + v[at] * inverse[k + 1];
             }
-            if (k > 0) {
-                for (int i = 0; i < n; i++) {
-                    newV[i] += power * v[at + i];
-                }
-            }
-            power *= tau;
+            newV[i] = value;
+            newQ[i] = q[i] + share * integral;
         }
     }
 
