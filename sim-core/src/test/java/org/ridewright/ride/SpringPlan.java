@@ -1,0 +1,113 @@
+package org.ridewright.ride;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * One spring of a generated vehicle, in figures, so that it can be written whole or as a part of the same strength.
+ *
+ * @param rate (N/m); of a gas spring at its load
+ * @param load that it carries standing (N)
+ * @param gas whether an enclosed gas takes the place of the steel
+ * @param rubbing which friction
+ * @param share friction over load
+ * @param constant friction (N)
+ * @param lockedMultiple locked rate over rate
+ * @param helperGap from the free state (m), or 0 for none
+ * @param stopGap of the bump stop from the free state (m), or 0 for none
+ */
+record SpringPlan(
+        double rate,
+        double load,
+        boolean gas,
+        Rubs rubbing,
+        double share,
+        double constant,
+        double lockedMultiple,
+        double helperGap,
+        double stopGap) {
+    /** Kinds of friction. */
+    enum Rubs {
+        NOT,
+        ONE_SLIDER,
+        TWO_SLIDERS,
+        ENVELOPE
+    }
+
+    static SpringPlan of(Knobs knobs, double load) {
+        double deflection = knobs.between(0.08, 0.16);
+        boolean gas = knobs.chance(0.15);
+        return new SpringPlan(
+                load / deflection,
+                load,
+                gas,
+                knobs.oneOf(List.of(Rubs.values())),
+                knobs.between(0.05, 0.12),
+                knobs.between(0, 0.03) * load,
+                knobs.between(2, 5),
+                knobs.chance(0.4) ? deflection + knobs.between(0.03, -0.03) : 0,
+                knobs.chance(0.4) ? deflection + knobs.between(0.05, 0.02) : 0);
+    }
+
+    SpringPlan without(boolean friction, boolean gaps) {
+        return new SpringPlan(
+                rate,
+                load,
+                gas,
+                friction ? rubbing : Rubs.NOT,
+                share,
+                constant,
+                lockedMultiple,
+                gaps ? helperGap : 0,
+                gaps ? stopGap : 0);
+    }
+
+    SpringPlan steel() {
+        return new SpringPlan(rate, load, false, rubbing, share, constant, lockedMultiple, helperGap, stopGap);
+    }
+
+    SpringPlan withHelper(double gap) {
+        return new SpringPlan(rate, load, gas, rubbing, share, constant, lockedMultiple, gap, stopGap);
+    }
+
+    SpringPlan rubbing(Rubs kind, double multiple) {
+        return new SpringPlan(rate, load, gas, kind, share, constant, multiple, helperGap, stopGap);
+    }
+
+    /** Entries of a spring {@code factor} times as strong. */
+    String yaml(double factor) {
+        StringBuilder text = new StringBuilder();
+        if (gas) {
+            double area = factor * load / 300_000;
+            double absolute = 300_000 + 101_325;
+            double volume = area * area * absolute / (factor * rate);
+            text.append(f(
+                    "gas: {piston area: %.12g cm2, volume: %.12g l, load: %.12g N, exponent: 1.3}",
+                    1e4 * area, 1e3 * volume, factor * load));
+        } else {
+            text.append(f("kind: half-elliptic leaf, rate: %.12g N/m", factor * rate));
+        }
+        if (rubbing != Rubs.NOT) {
+            text.append(f(", friction: {share of load: %.12g, constant: %.12g N", share, factor * constant));
+            switch (rubbing) {
+                case ENVELOPE -> text.append(", envelope length: 3 mm}");
+                case TWO_SLIDERS ->
+                    text.append(f(
+                            ", locked rate: %.12g N/m, sliders: [{of limit: 60 %%, of locked rate: 70 %%}, {of limit: 40 %%, of locked rate: 30 %%}]}",
+                            factor * lockedMultiple * rate));
+                default -> text.append(f(", locked rate: %.12g N/m}", factor * lockedMultiple * rate));
+            }
+        }
+        if (helperGap > 0) {
+            text.append(f(", helper: {gap: %.12g mm, rate: %.12g N/m}", 1e3 * helperGap, 0.7 * factor * rate));
+        }
+        if (stopGap > 0) {
+            text.append(f(", bump stop: {clearance: %.12g mm, rate: %.12g N/m}", 1e3 * stopGap, 6 * factor * rate));
+        }
+        return text.toString();
+    }
+
+    private static String f(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+}
