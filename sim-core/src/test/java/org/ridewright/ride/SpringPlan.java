@@ -13,8 +13,8 @@ import java.util.Locale;
  * @param share friction over load
  * @param constant friction (N)
  * @param lockedMultiple locked rate over rate
- * @param helperGap from the free state (m), or 0 for none
- * @param stopGap of the bump stop from the free state (m), or 0 for none
+ * @param helperGap of a helper, from about where it stands (m), or NaN for none
+ * @param stopGap of a bump stop, likewise
  */
 record SpringPlan(
         double rate,
@@ -26,6 +26,9 @@ record SpringPlan(
         double lockedMultiple,
         double helperGap,
         double stopGap) {
+    private static final double GAUGE = 300_000;
+    private static final double AMBIENT = 101_325;
+
     /** Kinds of friction. */
     enum Rubs {
         NOT,
@@ -45,8 +48,8 @@ record SpringPlan(
                 knobs.between(0.05, 0.12),
                 knobs.between(0, 0.03) * load,
                 knobs.between(2, 5),
-                knobs.chance(0.4) ? deflection + knobs.between(0.03, -0.03) : 0,
-                knobs.chance(0.4) ? deflection + knobs.between(0.05, 0.02) : 0);
+                knobs.chance(0.4) ? knobs.between(0.03, -0.03) : Double.NaN,
+                knobs.chance(0.4) ? knobs.between(0.05, 0.02) : Double.NaN);
     }
 
     SpringPlan without(boolean friction, boolean gaps) {
@@ -58,8 +61,8 @@ record SpringPlan(
                 share,
                 constant,
                 lockedMultiple,
-                gaps ? helperGap : 0,
-                gaps ? stopGap : 0);
+                gaps ? helperGap : Double.NaN,
+                gaps ? stopGap : Double.NaN);
     }
 
     SpringPlan steel() {
@@ -74,13 +77,22 @@ record SpringPlan(
         return new SpringPlan(rate, load, gas, kind, share, constant, multiple, helperGap, stopGap);
     }
 
+    /** Height of the enclosed gas at its load, at which its rate for slow changes is the stated one (m). */
+    private double column() {
+        return load / GAUGE * (GAUGE + AMBIENT) / rate;
+    }
+
+    /** Compression about which it works (m). */
+    private double standing() {
+        return gas ? column() * (Math.pow((GAUGE + AMBIENT) / AMBIENT, 1 / 1.3) - 1) : load / rate;
+    }
+
     /** Entries of a spring {@code factor} times as strong. */
     String yaml(double factor) {
         StringBuilder text = new StringBuilder();
         if (gas) {
-            double area = factor * load / 300_000;
-            double absolute = 300_000 + 101_325;
-            double volume = area * area * absolute / (factor * rate);
+            double area = factor * load / GAUGE;
+            double volume = area * column();
             text.append(f(
                     "gas: {piston area: %.12g cm2, volume: %.12g l, load: %.12g N, exponent: 1.3}",
                     1e4 * area, 1e3 * volume, factor * load));
@@ -98,11 +110,14 @@ record SpringPlan(
                 default -> text.append(f(", locked rate: %.12g N/m}", factor * lockedMultiple * rate));
             }
         }
-        if (helperGap > 0) {
-            text.append(f(", helper: {gap: %.12g mm, rate: %.12g N/m}", 1e3 * helperGap, 0.7 * factor * rate));
+        if (!Double.isNaN(helperGap)) {
+            text.append(f(
+                    ", helper: {gap: %.12g mm, rate: %.12g N/m}", 1e3 * (standing() + helperGap), 0.7 * factor * rate));
         }
-        if (stopGap > 0) {
-            text.append(f(", bump stop: {clearance: %.12g mm, rate: %.12g N/m}", 1e3 * stopGap, 6 * factor * rate));
+        if (!Double.isNaN(stopGap)) {
+            text.append(f(
+                    ", bump stop: {clearance: %.12g mm, rate: %.12g N/m}",
+                    1e3 * (standing() + stopGap), 6 * factor * rate));
         }
         return text.toString();
     }
