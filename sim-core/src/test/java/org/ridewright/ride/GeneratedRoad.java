@@ -2,6 +2,7 @@ package org.ridewright.ride;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import net.jqwik.api.Arbitrary;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
@@ -12,8 +13,15 @@ import org.ridewright.road.Road;
 
 /** One obstacle of any kind, made by chance, and a speed (m/s) over it. */
 record GeneratedRoad(Obstacle obstacle, double speed) {
+    private static final int KNOBS = 12;
+
     static Arbitrary<GeneratedRoad> any() {
-        return Knobs.settings(12).map(GeneratedRoad::of);
+        return Knobs.settings(KNOBS).map(GeneratedRoad::of);
+    }
+
+    /** One of them. */
+    static GeneratedRoad any(Random random) {
+        return of(random.doubles(KNOBS).boxed().toList());
     }
 
     private static GeneratedRoad of(List<Double> settings) {

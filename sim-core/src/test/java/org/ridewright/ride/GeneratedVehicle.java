@@ -2,6 +2,7 @@ package org.ridewright.ride;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import net.jqwik.api.Arbitrary;
 import org.ridewright.vehicle.Vehicle;
 
@@ -35,6 +36,11 @@ record GeneratedVehicle(
 
     static Arbitrary<GeneratedVehicle> any() {
         return Knobs.settings(KNOBS).map(GeneratedVehicle::of);
+    }
+
+    /** One of them. */
+    static GeneratedVehicle any(Random random) {
+        return of(random.doubles(KNOBS).boxed().toList());
     }
 
     private static GeneratedVehicle of(List<Double> settings) {
