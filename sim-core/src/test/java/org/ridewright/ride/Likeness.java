@@ -23,7 +23,8 @@ final class Likeness {
         return worst;
     }
 
-    private static double scale(List<Channel> channels, Channel channel) {
+    /** What a difference in a channel is held against. */
+    static double scale(List<Channel> channels, Channel channel) {
         double greatest = Double.MIN_NORMAL;
         for (Channel other : channels) {
             if (other.unit().equals(channel.unit())) {
@@ -31,6 +32,10 @@ final class Likeness {
             }
         }
         return Math.max(rms(channel), LEAST_SHARE * greatest);
+    }
+
+    static double apart(Channel a, Channel b) {
+        return apart(a, b, 1);
     }
 
     private static double apart(Channel a, Channel b, double sign) {
