@@ -51,7 +51,7 @@ class FleetSweepTest {
                     sensitivity,
                     agreement.peaks(),
                     agreement.levels());
-            boolean legitimate = sensitivity > 1e-6
+            boolean legitimate = sensitivity > FleetAgreementTest.AGREED
                     && agreement.worst() < 1e3 * sensitivity
                     && agreement.peaks() < 0.05
                     && agreement.levels() < 0.15;
@@ -95,6 +95,7 @@ class FleetSweepTest {
         assertThat(faults).isEmpty();
     }
 
+    /** None exactly alike left and right, whose switches would coincide: of two at one instant the reference solver may miss one. */
     @Test
     void generatedVehiclesToo() {
         long first = Long.getLong("sweep.seed", 1000);
@@ -104,7 +105,7 @@ class FleetSweepTest {
             Random random = new Random(seed);
             GeneratedVehicle vehicle = GeneratedVehicle.any(random);
             GeneratedRoad road = GeneratedRoad.any(random);
-            tally.add(Trial.of(vehicle.vehicle(), road.road(), road.speed(), 1), "seed " + seed);
+            tally.add(Trial.of(vehicle.offCentre().vehicle(), road.road(), road.speed(), 1), "seed " + seed);
         }
         tally.print();
         assertThat(tally.faults).isEmpty();

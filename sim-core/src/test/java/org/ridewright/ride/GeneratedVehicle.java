@@ -116,6 +116,25 @@ record GeneratedVehicle(
                 twist);
     }
 
+    /** With its centre of mass off the centre line by a little more. */
+    GeneratedVehicle offCentre() {
+        return new GeneratedVehicle(
+                mass,
+                wheelbase,
+                centre,
+                across + 1.3e-3,
+                above,
+                rollRadius,
+                pitchRadius,
+                product,
+                front,
+                rear,
+                seatMass,
+                cushion,
+                seatAcross,
+                twist);
+    }
+
     /** Nobody aboard, in one piece, the same left and right. */
     GeneratedVehicle plain() {
         AxlePlan evenFront = front.isUneven() ? new MirrorMean(front).plan() : front;

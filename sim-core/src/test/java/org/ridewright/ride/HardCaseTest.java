@@ -185,4 +185,18 @@ class HardCaseTest {
                         - 120 * Math.sin(w * t) / (w2 * w2 * w));
         assertThat(end.q()[0] - rest).isCloseTo(exact, within(1e-10));
     }
+
+    /** Three sliders alike begin to slide at one instant, and so does every spring of a vehicle that is the same all round. */
+    @Test
+    void slidersThatBeginToSlideAtOneInstantDoSoForTheReferenceSolverToo() {
+        double locked = 2e5;
+        FrictionLaw friction = new FrictionLaw(
+                0, 100, new double[] {0.5, 0.25, 0.25}, new double[] {0.5 * locked, 0.25 * locked, 0.25 * locked}, 0);
+        FrictionLaw one = FrictionLaw.single(0, 100, locked);
+        Problem three = Bench.one(100, ForceLaw.spring(2e4).withFriction(friction), Bench.LEVEL, 0.01, 0.2, 1);
+        Problem single = Bench.one(100, ForceLaw.spring(2e4).withFriction(one), Bench.LEVEL, 0.01, 0.2, 1);
+        double expected = Bench.right(single).q()[0];
+        assertThat(Bench.right(three).q()[0]).isCloseTo(expected, within(1e-12));
+        assertThat(Bench.apartFromReference(three)).isLessThan(1e-9);
+    }
 }

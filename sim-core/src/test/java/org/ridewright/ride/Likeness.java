@@ -25,13 +25,23 @@ final class Likeness {
 
     /** What a difference in a channel is held against. */
     static double scale(List<Channel> channels, Channel channel) {
-        double greatest = Double.MIN_NORMAL;
+        double greatest = 0;
         for (Channel other : channels) {
             if (other.unit().equals(channel.unit())) {
                 greatest = Math.max(greatest, rms(other));
             }
         }
-        return Math.max(rms(channel), LEAST_SHARE * greatest);
+        return Math.max(floor(channel.unit()), Math.max(rms(channel), LEAST_SHARE * greatest));
+    }
+
+    /** Where round-off begins to count: a stiff contact makes of 1e-17 m some 1e-11 N and 1e-12 m/s². */
+    private static double floor(String unit) {
+        return switch (unit) {
+            case "m", "rad" -> 1e-8;
+            case "m/s", "rad/s" -> 1e-6;
+            case "N", "N·m" -> 1e-2;
+            default -> 1e-4;
+        };
     }
 
     static double apart(Channel a, Channel b) {
