@@ -61,8 +61,8 @@ public final class StaticEquilibrium {
                     break;
                 }
             }
-            boolean settledNow = norm <= RELATIVE_RESIDUAL * scale;
-            if (settledNow && !(best < norm)) {
+            // Once at rest, only a step that at least halves what is left does more than stir the round-off.
+            if (norm <= RELATIVE_RESIDUAL * scale && !(best < norm / 2)) {
                 return finished(q, u);
             }
             if (!Double.isFinite(best) || !(best < norm)) {
@@ -96,13 +96,30 @@ public final class StaticEquilibrium {
                 }
             }
         }
+        // Coordinates on a stiff tyre and on a soft cushion differ by orders of magnitude: each is scaled by its own
+        // stiffness.
+        double[] unit = new double[n];
+        for (int i = 0; i < n; i++) {
+            double own = Math.abs(k.get(i, i));
+            unit[i] = own > 0 ? 1 / Math.sqrt(own) : 1;
+        }
+        DMatrixRMaj right = new DMatrixRMaj(n, 1);
+        for (int i = 0; i < n; i++) {
+            right.set(i, 0, unit[i] * r[i]);
+            for (int j = 0; j < n; j++) {
+                k.set(i, j, unit[i] * k.get(i, j) * unit[j]);
+            }
+        }
         LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.lu(n);
         DMatrixRMaj delta = new DMatrixRMaj(n, 1);
         if (!solver.setA(k) || solver.quality() < 1e-15) {
             throw new RideException("nothing holds the vehicle up in some direction (heave, roll or pitch): "
                     + "check that each corner has a spring, and that a vehicle on one axle has a hitch or shafts");
         }
-        solver.solve(new DMatrixRMaj(n, 1, true, r), delta);
+        solver.solve(right, delta);
+        for (int i = 0; i < n; i++) {
+            delta.set(i, 0, unit[i] * delta.get(i, 0));
+        }
         return delta.getData().clone();
     }
 

@@ -7,7 +7,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Size;
 
-class FirstCrossingProperties {
+class FirstCrossingPropertyTest {
     private final FirstCrossing crossing = new FirstCrossing(24);
 
     /** A brute-force dense scan finds no crossing that the isolation did not. */
