@@ -16,6 +16,8 @@ public final class TracesCsv {
 
     private static final double SMALLEST = 1e-13;
     private static final double LARGEST = 1e15;
+    /** Lowest power of ten written without an exponent. */
+    private static final int SMALLEST_PLAIN = -4;
 
     private TracesCsv() {}
 
@@ -31,9 +33,9 @@ public final class TracesCsv {
         out.append(format.format(header(traces).toArray())).append('\n');
         // Numbers need no quoting, and going through the printer for each of them takes longer than the ride.
         for (int i = 0; !traces.isEmpty() && i < traces.get(0).size(); i++) {
-            out.append(text(traces.get(0).time(i)));
+            append(traces.get(0).time(i), out);
             for (Channel trace : traces) {
-                out.append(',').append(text(trace.sample(i)));
+                append(trace.sample(i), out.append(','));
             }
             out.append('\n');
         }
@@ -55,19 +57,52 @@ public final class TracesCsv {
         return names;
     }
 
-    /** Rounds to nine significant digits, which is far quicker with a power of ten than with decimal arithmetic. */
-    private static String text(double value) {
+    /** Nine significant digits, written from the whole number that they make: many times quicker than by way of a double. */
+    private static void append(double value, StringBuilder out) {
         double size = Math.abs(value);
         if (!(size >= SMALLEST && size < LARGEST)) {
-            return Double.toString(
-                    value == 0 ? 0 : new BigDecimal(value).round(DIGITS).doubleValue());
+            out.append(value == 0 ? 0 : new BigDecimal(value).round(DIGITS).doubleValue());
+            return;
         }
         int exponent = (int) Math.floor(Math.log10(size));
         int places = DIGITS.getPrecision() - 1 - exponent;
-        double rounded = places >= 0
-                ? Math.rint(value * POWERS[places]) / POWERS[places]
-                : Math.rint(value / POWERS[-places]) * POWERS[-places];
-        return Double.toString(rounded);
+        long digits = Math.round(places >= 0 ? size * POWERS[places] : size / POWERS[-places]);
+        while (digits % 10 == 0) {
+            digits /= 10;
+            places--;
+        }
+        if (value < 0) {
+            out.append('-');
+        }
+        if (exponent < SMALLEST_PLAIN || exponent >= DIGITS.getPrecision()) {
+            appendScientific(digits, places, out);
+        } else {
+            appendPlain(digits, places, out);
+        }
+    }
+
+    /** {@code digits·10^−places} with a decimal point. */
+    private static void appendPlain(long digits, int places, StringBuilder out) {
+        if (places <= 0) {
+            out.append(digits * (long) POWERS[-places]).append(".0");
+            return;
+        }
+        long one = (long) POWERS[places];
+        long fraction = digits % one;
+        out.append(digits / one).append('.');
+        for (long tenth = one / 10; tenth > fraction; tenth /= 10) {
+            out.append('0');
+        }
+        if (fraction > 0) {
+            out.append(fraction);
+        }
+    }
+
+    /** {@code digits·10^−places} with one digit before the point. */
+    private static void appendScientific(long digits, int places, StringBuilder out) {
+        String all = Long.toString(digits);
+        out.append(all.charAt(0)).append('.').append(all.length() > 1 ? all.substring(1) : "0");
+        out.append('E').append(all.length() - 1 - places);
     }
 
     private static double[] powers() {

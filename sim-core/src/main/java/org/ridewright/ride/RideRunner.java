@@ -2,6 +2,8 @@ package org.ridewright.ride;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Consumer;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
@@ -15,19 +17,36 @@ public final class RideRunner {
     private RideRunner() {}
 
     /**
-     * Each vehicle, with each load case, over each road, at each speed, in that order.
+     * Each vehicle, with each load case, over each road, at each speed, in that order; several at a time.
      *
-     * @param progress is told each result as it comes
-     * @throws RideException if a vehicle cannot stand or ride as described
+     * @param progress is told each result, in order
+     * @throws RideException if a vehicle cannot stand or ride as described; of the first that cannot
      */
     public static List<RideResult> run(Scenario scenario, Consumer<RideResult> progress) {
+        List<ForkJoinTask<RideResult>> tasks = new ArrayList<>();
+        forEach(scenario, test -> tasks.add(ForkJoinPool.commonPool().submit(test::run)));
         List<RideResult> results = new ArrayList<>();
-        forEach(scenario, test -> {
-            RideResult result = test.run();
+        for (ForkJoinTask<RideResult> task : tasks) {
+            task.quietlyJoin();
+            if (task.getException() != null) {
+                tasks.forEach(other -> other.cancel(false));
+                throw cause(task.getException());
+            }
+            RideResult result = task.getRawResult();
             progress.accept(result);
             results.add(result);
-        });
+        }
         return results;
+    }
+
+    /** What went wrong within a task: the pool may hand it over wrapped in another of its kind. */
+    private static RuntimeException cause(Throwable thrown) {
+        for (Throwable each = thrown; each != null; each = each.getCause()) {
+            if (each instanceof RideException told) {
+                return told;
+            }
+        }
+        return thrown instanceof RuntimeException unchecked ? unchecked : new IllegalStateException(thrown);
     }
 
     /**
