@@ -1,5 +1,6 @@
 package org.ridewright.solver;
 
+import java.util.stream.IntStream;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
 
@@ -27,6 +28,9 @@ final class EnergyAudit {
     private final double[] first;
     private final double[] second;
     private final double[] integralWeights;
+    /** {@code 1/(k + 1)}. */
+    private final double[] inverse;
+
     private final Element[] elements;
     private double work;
 
@@ -41,6 +45,9 @@ final class EnergyAudit {
         first = new double[most + 3];
         second = new double[most + 3];
         integralWeights = new double[2 * most + 8];
+        inverse = IntStream.range(0, integralWeights.length)
+                .mapToDouble(k -> 1.0 / (k + 1))
+                .toArray();
         elements = laws.equations.elements().toArray(Element[]::new);
     }
 
@@ -54,7 +61,7 @@ final class EnergyAudit {
         int order = series.order();
         double power = end;
         for (int k = 0; k <= 2 * order + 2; k++) {
-            integralWeights[k] = power / (k + 1);
+            integralWeights[k] = end == 1 ? inverse[k] : power * inverse[k];
             power *= end;
         }
         int inputs = laws.equations.inputs();
@@ -94,19 +101,31 @@ final class EnergyAudit {
     /** {@code ∫ (d_0 + d ċ) ċ dt}. */
     private double viscousLoss(int e, int order) {
         int ne = laws.ne;
-        double[] speed = series.speed;
-        double square = 0;
-        double linear = 0;
-        for (int i = 0; i <= order; i++) {
-            double si = speed[i * ne + e];
-            double inner = 0;
-            for (int j = i + 1; j <= order; j++) {
-                inner += speed[j * ne + e] * integralWeights[i + j];
-            }
-            square += si * (si * integralWeights[2 * i] + 2 * inner);
-            linear += si * integralWeights[i];
+        double[] y = first;
+        for (int i = 0, at = e; i <= order; i++, at += ne) {
+            y[i] = series.speed[at];
         }
-        return series.h() * (held.damping[e] * square + regime.dampingOffset[e] * linear);
+        double square = 0;
+        for (int i = 0; i <= order; i++) {
+            double even = 0;
+            double odd = 0;
+            int j = i + 1;
+            for (; j + 1 <= order; j += 2) {
+                even += y[j] * integralWeights[i + j];
+                odd += y[j + 1] * integralWeights[i + j + 1];
+            }
+            if (j <= order) {
+                even += y[j] * integralWeights[i + j];
+            }
+            square += y[i] * (y[i] * integralWeights[2 * i] + 2 * (even + odd));
+        }
+        double loss = held.damping[e] * square;
+        if (regime.dampingOffset[e] != 0) {
+            for (int i = 0; i <= order; i++) {
+                loss += regime.dampingOffset[e] * y[i] * integralWeights[i];
+            }
+        }
+        return series.h() * loss;
     }
 
     private double envelopeLoss(int e, int order) {
@@ -181,13 +200,14 @@ final class EnergyAudit {
         return sum;
     }
 
-    /** Closes the books. */
-    EnergyBalance close(double storedBefore, double storedAfter) {
+    /** Closes the books, with the elements in the order given. */
+    EnergyBalance close(double storedBefore, double storedAfter, ElementOrder order) {
         double total = 0;
         for (double loss : dissipated) {
             total += loss;
         }
         double residual = work - (storedAfter - storedBefore) - total;
-        return new EnergyBalance(work, storedAfter - storedBefore, dissipated.clone(), total, residual, LEAST);
+        return new EnergyBalance(
+                work, storedAfter - storedBefore, order.elementsAsGiven(dissipated), total, residual, LEAST);
     }
 }

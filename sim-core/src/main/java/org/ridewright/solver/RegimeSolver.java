@@ -28,6 +28,7 @@ public final class RegimeSolver {
 
     private final Problem problem;
     private final StepListener listener;
+    private final ElementOrder order;
     private final FlatLaws laws;
     private final GuardTable table;
     private final Regime regime;
@@ -50,7 +51,8 @@ public final class RegimeSolver {
     private RegimeSolver(Problem problem, double tolerance, StepListener listener) {
         this.problem = problem;
         this.listener = listener;
-        laws = new FlatLaws(problem.equations());
+        order = new ElementOrder(problem.equations());
+        laws = new FlatLaws(order.equations());
         table = new GuardTable(laws);
         regime = new Regime(laws, table);
         held = new HeldLaws(laws, table, regime);
@@ -60,10 +62,10 @@ public final class RegimeSolver {
         audit = new EnergyAudit(laws, regime, held, series, curved, MOST);
         heights = new HeightCursor(problem.heights(), MOST);
         tally = new Tally(table);
-        view = new Step(laws, series, regime);
+        view = new Step(order, laws, series, regime);
         q = problem.q().clone();
         v = problem.v().clone();
-        s = problem.friction().clone();
+        s = order.slidersOrdered(problem.friction());
     }
 
     /**
@@ -94,7 +96,7 @@ public final class RegimeSolver {
     private Solution run() {
         double[] u = new double[problem.equations().inputs()];
         heights.values(0, u);
-        double before = EnergyAudit.stored(problem.equations(), q, v, s, u);
+        double before = EnergyAudit.stored(laws.equations, q, v, s, u);
         begin();
         while (t < problem.duration()) {
             advance();
@@ -104,8 +106,9 @@ public final class RegimeSolver {
         }
         double[] frictionAfter = friction();
         heights.values(t, u);
-        double after = EnergyAudit.stored(problem.equations(), q, v, frictionAfter, u);
-        return new Solution(q, v, frictionAfter, audit.close(before, after), tally.statistics());
+        double after = EnergyAudit.stored(laws.equations, q, v, frictionAfter, u);
+        return new Solution(
+                q, v, order.slidersAsGiven(frictionAfter), audit.close(before, after, order), tally.statistics());
     }
 
     private void begin() {

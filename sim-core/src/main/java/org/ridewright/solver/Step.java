@@ -5,13 +5,15 @@ package org.ridewright.solver;
  * arrays: valid during the call that hands it over.
  */
 public final class Step {
+    private final ElementOrder order;
     private final FlatLaws laws;
     private final TaylorSeries series;
     private final Regime regime;
     private double start;
     private double end;
 
-    Step(FlatLaws laws, TaylorSeries series, Regime regime) {
+    Step(ElementOrder order, FlatLaws laws, TaylorSeries series, Regime regime) {
+        this.order = order;
         this.laws = laws;
         this.series = series;
         this.regime = regime;
@@ -78,17 +80,18 @@ public final class Step {
 
     /** Adds {@code factor × c_e} to out. */
     public void addCompression(int element, double factor, double[] out) {
-        add(series.c, laws.ne, element, degree(), factor, out);
+        add(series.c, laws.ne, order.place(element), degree(), factor, out);
     }
 
     /** Adds {@code factor × f_e} to out. */
     public void addForce(int element, double factor, double[] out) {
-        add(series.force, laws.ne, element, degree(), factor, out);
+        add(series.force, laws.ne, order.place(element), degree(), factor, out);
     }
 
     /** Adds {@code factor × Σ s} of the element's friction states to out. */
     public void addFriction(int element, double factor, double[] out) {
-        for (int j = laws.sliderFrom[element]; j < laws.sliderFrom[element + 1]; j++) {
+        int e = order.place(element);
+        for (int j = laws.sliderFrom[e]; j < laws.sliderFrom[e + 1]; j++) {
             for (int k = 0; k <= degree(); k++) {
                 out[k] += factor * series.friction(j, k);
             }
@@ -116,12 +119,13 @@ public final class Step {
 
     /** Whether an element that only pushes is off during this step. */
     public boolean isOff(int element) {
-        return !regime.acts(element);
+        return !regime.acts(order.place(element));
     }
 
     /** Whether every friction state of the element is locked during this step. */
     public boolean isLocked(int element) {
-        for (int j = laws.sliderFrom[element]; j < laws.sliderFrom[element + 1]; j++) {
+        int e = order.place(element);
+        for (int j = laws.sliderFrom[e]; j < laws.sliderFrom[e + 1]; j++) {
             if (regime.slider[j] != Regime.LOCKED) {
                 return false;
             }
@@ -131,6 +135,6 @@ public final class Step {
 
     /** Whether a gapped stage of the element acts during this step. */
     public boolean isStageOn(int element, int stage) {
-        return regime.stageOn[laws.stageFrom[element] + stage];
+        return regime.stageOn[laws.stageFrom[order.place(element)] + stage];
     }
 }

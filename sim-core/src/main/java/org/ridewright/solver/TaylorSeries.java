@@ -153,50 +153,39 @@ final class TaylorSeries {
     /** Forces and acceleration of coefficient k once its ċ is known. */
     private void driven(int k) {
         int at = k * ne;
-        gravitate(k);
         for (int e = 0; e < ne; e++) {
             if (k > 0) {
-                c[at + e] = h * speed[at - ne + e] / k;
+                c[at + e] = h * speed[at - ne + e] * inverse[k];
                 reach[e] += Math.abs(speed[at + e]);
             }
             double f = held.stiffness[e] * c[at + e] + held.damping[e] * speed[at + e];
             force[at + e] = k == 0 ? f + held.constant[e] : f;
         }
-        for (int e : curved.elements) {
-            force[at + e] = curved.force(e, k, h, c, speed, force[at + e]);
-        }
-        rows.accelerate(force, at, acceleration);
+        accelerate(k);
     }
 
     /** All of coefficient k where no height has a part in it. */
     private void free(int k) {
-        gravitate(k);
-        rows.term(h / k, v, k * n, speed, c, force, k * ne, ne, held.stiffness, held.damping, reach, acceleration);
-        for (int e : curved.elements) {
-            int at = k * ne + e;
-            double straight = force[at];
-            force[at] = curved.force(e, k, h, c, speed, straight);
-            for (int i = 0; i < n; i++) {
-                acceleration[i] += laws.w[e * n + i] * (force[at] - straight);
-            }
-        }
+        rows.term(h * inverse[k], v, k * n, speed, c, force, k * ne, ne, held.stiffness, held.damping, reach);
+        accelerate(k);
     }
 
-    private void gravitate(int k) {
-        if (k == 0) {
-            System.arraycopy(laws.freeFall, 0, acceleration, 0, n);
-            for (int g = 0; g < laws.gravity.length; g++) {
-                acceleration[laws.gravityRow[g]] += laws.gravity[g] * q[laws.gravityColumn[g]];
-            }
-            return;
+    /** Curved parts of the forces, and gravity, beside the straight ones. */
+    private void accelerate(int k) {
+        int at = k * ne;
+        for (int e : curved.elements) {
+            force[at + e] = curved.force(e, k, h, c, speed, force[at + e]);
         }
-        for (int i = 0; i < n; i++) {
-            acceleration[i] = 0;
-        }
-        int before = (k - 1) * n;
-        double share = h * inverse[k];
+        rows.accelerate(force, at, acceleration);
+        double share = h * inverse[Math.max(1, k)];
         for (int g = 0; g < laws.gravity.length; g++) {
-            acceleration[laws.gravityRow[g]] += laws.gravity[g] * share * v[before + laws.gravityColumn[g]];
+            double displacement = k == 0 ? q[laws.gravityColumn[g]] : share * v[(k - 1) * n + laws.gravityColumn[g]];
+            acceleration[laws.gravityRow[g]] += laws.gravity[g] * displacement;
+        }
+        if (k == 0) {
+            for (int i = 0; i < n; i++) {
+                acceleration[i] += laws.freeFall[i];
+            }
         }
     }
 
