@@ -30,13 +30,12 @@ record RowShape(Kind kind, int triple, int pair, int[] columns) {
         if (pair >= 0) {
             return new RowShape(Kind.NARROW, 0, pair, columns);
         }
-        for (int triple = Math.max(0, columns[0] - TRIPLE + 1); triple + TRIPLE + PAIR <= n; triple++) {
+        int first = columns.length == 0 ? -1 : columns[0];
+        for (int triple = Math.max(0, first - TRIPLE + 1); triple <= first && triple + TRIPLE + PAIR <= n; triple++) {
             int end = triple + TRIPLE;
             int[] rest = Arrays.stream(columns).filter(j -> j >= end).toArray();
             int second = rest.length == 0 ? end : pairOver(rest, n);
-            if (triple > columns[0]) {
-                break;
-            } else if (second >= end) {
+            if (second >= end) {
                 return new RowShape(Kind.WIDE, triple, second, columns);
             }
         }
