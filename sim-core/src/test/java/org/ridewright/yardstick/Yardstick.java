@@ -21,6 +21,9 @@ public final class Yardstick {
     private static final int RUNS = 15;
     private static final double WARM_UP_SECONDS = 3;
     private static final double FIRST_CROSSING = 3;
+    private static final double MINUTE = 60;
+    private static final double HOUR = 3600;
+    private static final double INTERVAL = 1e-3;
 
     private Yardstick() {}
 
@@ -41,6 +44,7 @@ public final class Yardstick {
                 "Simulated seconds per second, one thread, warmed up, median of %d runs; error: r.m.s. of the difference over "
                         + "r.m.s. of the body's accelerations, the worst of z, roll and pitch.%n",
                 RUNS);
+        tellOwnRoads(home);
         measure(home, "plank", rivals, 1, 25);
         measure(home, "gravel", rivals, 8, 150);
     }
@@ -59,6 +63,43 @@ public final class Yardstick {
                 (System.nanoTime() - start) * 1e-6,
                 solution.statistics().steps(),
                 solution.statistics().switches());
+    }
+
+    /** The same vehicle where the road is cubic between joints 8 ms apart, as our own roads are: a minute, then an hour. */
+    private static void tellOwnRoads(Path home) throws IOException {
+        Problem carriage =
+                YardstickProblem.read(home.resolve("data/gravel.bin")).problem();
+        for (double duration : new double[] {MINUTE, MINUTE, MINUTE, HOUR}) {
+            Problem problem = new Problem(
+                    carriage.equations(),
+                    CubicGravel.heights(duration, 1),
+                    carriage.q(),
+                    carriage.v(),
+                    carriage.friction(),
+                    duration);
+            double[] trace = new double[(int) Math.round(duration / INTERVAL) + 1];
+            SampledAcceleration sampled = new SampledAcceleration(trace, INTERVAL);
+            long start = System.nanoTime();
+            Solution solution = RegimeSolver.solve(problem, sampled);
+            double seconds = (System.nanoTime() - start) * 1e-9;
+            tellOwnRoad(problem, solution, seconds);
+            if (Double.isNaN(trace[trace.length - 1])) {
+                throw new IllegalStateException("the trace ends in no number");
+            }
+        }
+    }
+
+    private static void tellOwnRoad(Problem problem, Solution solution, double seconds) {
+        System.out.printf(
+                Locale.ROOT,
+                "%.0f s of gravel, cubic between joints, one trace at 1 kHz, usual tolerance: %.0f simulated s/s; %.0f steps a "
+                        + "simulated second, %d switches, energy residual %.0e; heap limited to %.0f MB.%n",
+                problem.duration(),
+                problem.duration() / seconds,
+                solution.statistics().steps() / problem.duration(),
+                solution.statistics().switches(),
+                solution.energy().relativeResidual(),
+                Runtime.getRuntime().maxMemory() * 1e-6);
     }
 
     private static void measure(Path home, String name, Rivals rivals, int refinement, double asked)
