@@ -148,13 +148,14 @@ final class ElementAssembly {
 
     private static ForceLaw checkedFriction(String name, ForceLaw law) {
         double needed = law.friction().share() * law.greatestRate();
-        if (law.friction().lockedRate() > 0 && !(law.friction().lockedRate() > needed)) {
+        if (law.friction().lockedRate() > 0 && !(law.friction().weakestLockedRate() > needed)) {
             throw new RideException(String.format(
                     Locale.ROOT,
-                    "'%s': the locked rate, %.4g N/m, must exceed the friction's share of load times the steepest rate with "
+                    "'%s': the locked rate, %.4g N/m%s, must exceed the friction's share of load times the steepest rate with "
                             + "helpers and stops, %.4g N/m. Check the spring's rate and its unit, or give a higher locked rate",
                     name,
-                    law.friction().lockedRate(),
+                    law.friction().weakestLockedRate(),
+                    law.friction().states() > 1 ? " where it is least over a slider's share of the limit" : "",
                     needed));
         }
         return law;

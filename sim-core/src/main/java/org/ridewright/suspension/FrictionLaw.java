@@ -70,6 +70,18 @@ public record FrictionLaw(
         return isEnvelope() ? 0 : Arrays.stream(lockedRates).sum();
     }
 
+    /**
+     * Locked rate, over its share of the limit, of the slider for which that is least (N/m): it must exceed {@code μ f_e'}, or that slider
+     * could not let go when the load falls. Infinite for the envelope and without friction.
+     */
+    public double weakestLockedRate() {
+        double least = Double.POSITIVE_INFINITY;
+        for (int j = 0; j < limitShares.length && !isEnvelope(); j++) {
+            least = Math.min(least, lockedRates[j] / limitShares[j]);
+        }
+        return least;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof FrictionLaw that

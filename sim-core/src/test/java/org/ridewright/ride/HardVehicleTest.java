@@ -203,6 +203,18 @@ class HardVehicleTest {
         assertThat(solution.statistics().frictionSwitches()).isPositive();
     }
 
+    /** Together stiff enough, but the one that bears most of the limit alone is not: it could not let go as the load falls. */
+    @Test
+    void aSliderTooSoftForItsShareOfTheLimitIsRefused() {
+        String soft = FRICTION.replace(
+                "40 N}",
+                "40 N, locked rate: 0.1 times, sliders: [{of limit: 90 %, of locked rate: 25 %}, {of limit: 10 %, of locked rate: 75 %}]}");
+        assertThatThrownBy(() -> trial(Fleet.symmetrical(soft), 3))
+                .isInstanceOf(RideException.class)
+                .hasMessageContaining("locked rate")
+                .hasMessageContaining("slider");
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {0.5, 5})
     void aBodyThatTiltsTooFarIsStopped(double speed) {
