@@ -29,7 +29,12 @@ final class TiltWatch implements StepListener {
             }
             Arrays.fill(work, 0);
             step.addDisplacement(angle, 1, work);
-            double tilt = work[0] - model.rest().q()[angle];
+            double rest = model.rest().q()[angle];
+            double tilt = work[0] - rest;
+            double last = valueAt(step.end(), step.degree()) - rest;
+            if (Math.abs(last) > Math.abs(tilt)) {
+                tilt = last;
+            }
             if (!(Math.abs(tilt) <= GREATEST)) {
                 throw new RideException(String.format(
                         Locale.ROOT,
@@ -43,5 +48,13 @@ final class TiltWatch implements StepListener {
                         GREATEST));
             }
         }
+    }
+
+    private double valueAt(double tau, int degree) {
+        double sum = 0;
+        for (int k = degree; k >= 0; k--) {
+            sum = sum * tau + work[k];
+        }
+        return sum;
     }
 }

@@ -1,6 +1,5 @@
 package org.ridewright.solver;
 
-import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.ridewright.suspension.GasLaw;
 
@@ -17,7 +16,6 @@ final class CurvedTerms {
     /** Indices of the elements concerned. */
     final int[] elements;
 
-    private final boolean[] isCurved;
     private final double[] elastic;
     private final double[] gasPower;
     private final double[] friction;
@@ -28,7 +26,6 @@ final class CurvedTerms {
         this.held = held;
         ne = laws.ne;
         ns = laws.sliders();
-        isCurved = laws.curved;
         elements = IntStream.range(0, ne).filter(e -> laws.curved[e]).toArray();
         int room = elements.length == 0 ? 0 : rows;
         elastic = new double[room * ne];
@@ -132,14 +129,5 @@ final class CurvedTerms {
             }
             power *= share;
         }
-    }
-
-    boolean isCurved(int e) {
-        return isCurved[e];
-    }
-
-    @Override
-    public String toString() {
-        return "curved elements " + Arrays.toString(elements);
     }
 }

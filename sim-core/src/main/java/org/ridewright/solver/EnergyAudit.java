@@ -61,7 +61,7 @@ final class EnergyAudit {
         int order = series.order();
         double power = end;
         for (int k = 0; k <= 2 * order + 2; k++) {
-            integralWeights[k] = end == 1 ? inverse[k] : power * inverse[k];
+            integralWeights[k] = power * inverse[k];
             power *= end;
         }
         int inputs = laws.equations.inputs();

@@ -122,9 +122,12 @@ public final class Step {
         return !regime.acts(order.place(element));
     }
 
-    /** Whether every friction state of the element is locked during this step. */
+    /** Whether every friction state of the element is locked during this step; never for an envelope, which gives at every travel. */
     public boolean isLocked(int element) {
         int e = order.place(element);
+        if (laws.envelope[e] > 0) {
+            return false;
+        }
         for (int j = laws.sliderFrom[e]; j < laws.sliderFrom[e + 1]; j++) {
             if (regime.slider[j] != Regime.LOCKED) {
                 return false;

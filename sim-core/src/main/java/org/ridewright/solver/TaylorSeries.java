@@ -206,7 +206,7 @@ final class TaylorSeries {
     private void close(int k) {
         order = k;
         int at = (k + 1) * ne;
-        double share = h / (k + 1);
+        double share = h * inverse[k + 1];
         for (int e = 0; e < ne; e++) {
             speed[at + e] = 0;
             c[at + e] = share * speed[at - ne + e];

@@ -147,6 +147,19 @@ class RegimeSolverTest {
         assertThat(loop).isCloseTo(4 * limit * (amplitude - beta * Math.tanh(amplitude / beta)), within(1e-5));
     }
 
+    /** An envelope gives at every travel, so it is at no time locked. */
+    @Test
+    void anExponentialEnvelopeIsNeverLocked() {
+        ForceLaw law = ForceLaw.spring(100_000).withFriction(FrictionLaw.envelope(0, 400, 1e-3));
+        Problem problem = Oscillator.driven(1e12, law, sine(0.02, 2, 5), 0, 3);
+        long[] steps = {0};
+        RegimeSolver.solve(problem, step -> {
+            assertThat(step.isLocked(0)).isFalse();
+            steps[0]++;
+        });
+        assertThat(steps[0]).isPositive();
+    }
+
     /** A mass thrown off the ground at speed v is in flight for 2 v/g. */
     @Test
     void flightLastsTwiceSpeedOverGravity() {
