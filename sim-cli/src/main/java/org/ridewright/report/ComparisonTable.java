@@ -18,10 +18,10 @@ final class ComparisonTable {
 
     private ComparisonTable() {}
 
-    static List<List<String>> rows(Scenario scenario, List<RideResult> results) {
+    static List<List<String>> rows(List<RideResult> results) {
         List<List<String>> rows = new ArrayList<>();
         for (RideResult result : results) {
-            RideName name = RideName.of(scenario, result);
+            RideName name = RideName.of(result);
             for (SeatResult seat : result.seats()) {
                 rows.add(row(name, result, "seat " + seat.seat(), seat.peak(), Optional.of(seat)));
             }
