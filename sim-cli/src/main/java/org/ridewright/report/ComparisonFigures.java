@@ -10,7 +10,6 @@ import org.ridewright.figure.Figure;
 import org.ridewright.figure.Panel;
 import org.ridewright.figure.Series;
 import org.ridewright.ride.RideResult;
-import org.ridewright.ride.Scenario;
 
 /** Acceleration of all ride tests side by side on equal axes, so that heights can be compared by eye. */
 final class ComparisonFigures {
@@ -44,8 +43,7 @@ final class ComparisonFigures {
         int perFigure = columns * MOST_ROWS;
         for (int from = 0; from < rides.size(); from += perFigure) {
             List<RideResult> part = rides.subList(from, Math.min(rides.size(), from + perFigure));
-            List<Panel> panels =
-                    part.stream().map(r -> panel(r, frame)).toList();
+            List<Panel> panels = part.stream().map(r -> panel(r, frame)).toList();
             int rows = (panels.size() + columns - 1) / columns;
             RideResult worst = worst(part);
             RideName name = RideName.of(worst);

@@ -10,7 +10,6 @@ import org.ridewright.ride.RideResult;
 import org.ridewright.ride.RideResult.ElementResult;
 import org.ridewright.ride.RideResult.SeatResult;
 import org.ridewright.ride.RideResult.WheelResult;
-import org.ridewright.ride.Scenario;
 
 /** One line for each seat or named point of each ride test. */
 final class ComparisonTable {

@@ -11,7 +11,6 @@ import org.ridewright.figure.Series;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.RideResult.ElementResult;
 import org.ridewright.ride.RideResult.WheelResult;
-import org.ridewright.ride.Scenario;
 import org.ridewright.signal.Channel;
 
 /** Figures of one ride test. */
