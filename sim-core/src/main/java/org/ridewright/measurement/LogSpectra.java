@@ -1,0 +1,90 @@
+package org.ridewright.measurement;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ridewright.comfort.TrustedBand;
+import org.ridewright.signal.Channel;
+import org.ridewright.signal.Detrend;
+import org.ridewright.signal.PowerSpectrum;
+import org.ridewright.signal.ThirdOctave;
+import org.ridewright.signal.ThirdOctaveSpectrum;
+import org.ridewright.signal.WelchAccumulator;
+import org.ridewright.signal.WelchSpectra;
+
+/**
+ * Spectra of a recorded ride over its windows; no segment reaches across a dropout.
+ *
+ * @param power by axis: z, and the two horizontal ones, if logged
+ * @param vertical one-third octaves of z, from the first that the lines resolve up to the last inside the trusted band, 80 Hz at most; empty
+ *     where there is none
+ */
+public record LogSpectra(Map<LogAxis, PowerSpectrum> power, Optional<ThirdOctaveSpectrum> vertical) {
+    private static final double FINEST = 0.1;
+    private static final double COARSEST = 2;
+    private static final int WANTED_SEGMENTS = 8;
+    private static final double LOWEST_BAND = 0.5;
+    private static final double HIGHEST_BAND = 80;
+
+    public LogSpectra {
+        power = Map.copyOf(power);
+    }
+
+    /** Empty where no piece holds a segment of {@value #COARSEST} Hz resolution. */
+    public static Optional<LogSpectra> of(RecordedRide ride) {
+        List<LogAxis> axes = List.copyOf(ride.recording().columns().keySet());
+        Optional<WelchSpectra> best = Optional.empty();
+        for (int segment = WelchAccumulator.segmentFor(ride.rate(), FINEST);
+                segment >= 4 && ride.rate() / segment <= COARSEST;
+                segment /= 2) {
+            Optional<WelchSpectra> here = welch(ride, axes, segment);
+            best = here.isPresent() ? here : best;
+            if (here.isPresent() && here.get().averages() >= WANTED_SEGMENTS) {
+                break;
+            }
+        }
+        return best.map(spectra -> of(axes, spectra, ride.rate()));
+    }
+
+    private static LogSpectra of(List<LogAxis> axes, WelchSpectra spectra, double rate) {
+        Map<LogAxis, PowerSpectrum> power = new EnumMap<>(LogAxis.class);
+        for (int i = 0; i < axes.size(); i++) {
+            power.put(axes.get(i), spectra.power(i));
+        }
+        return new LogSpectra(power, octaves(power.get(LogAxis.Z), new TrustedBand(rate).upper()));
+    }
+
+    private static Optional<ThirdOctaveSpectrum> octaves(PowerSpectrum power, double trusted) {
+        List<ThirdOctave> bands = new ArrayList<>();
+        for (ThirdOctave band : ThirdOctave.between(LOWEST_BAND, HIGHEST_BAND)) {
+            if (band.width() >= 3 * power.resolution() && band.upper() <= trusted * 1.001) {
+                bands.add(band);
+            }
+        }
+        return bands.isEmpty()
+                ? Optional.empty()
+                : Optional.of(ThirdOctaveSpectrum.of(
+                        power, bands.get(0).exact(), bands.get(bands.size() - 1).exact()));
+    }
+
+    private static Optional<WelchSpectra> welch(RecordedRide ride, List<LogAxis> axes, int segment) {
+        WelchAccumulator welch = new WelchAccumulator(ride.rate(), segment, axes.size(), Detrend.MEAN);
+        double[] sample = new double[axes.size()];
+        for (Piece piece : ride.pieces()) {
+            welch.interrupt();
+            Channel any = piece.vertical();
+            for (int i = 0; i < any.size(); i++) {
+                if (any.time(i) < piece.window().from() || any.time(i) > piece.window().to()) {
+                    continue;
+                }
+                for (int c = 0; c < sample.length; c++) {
+                    sample[c] = piece.channels().get(axes.get(c)).sample(i);
+                }
+                welch.accept(sample);
+            }
+        }
+        return welch.averages() > 0 ? Optional.of(welch.result()) : Optional.empty();
+    }
+}
