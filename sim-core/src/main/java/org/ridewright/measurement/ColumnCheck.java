@@ -30,10 +30,15 @@ public record ColumnCheck(LogAxis axis, Recording.Column column, double resoluti
     static ColumnCheck of(Recording recording, LogAxis axis) {
         Recording.Column column = recording.columns().get(axis);
         double[] values = recording.values(axis);
-        double[] sorted = Arrays.stream(values).filter(v -> !Double.isNaN(v)).sorted().toArray();
+        double[] sorted =
+                Arrays.stream(values).filter(v -> !Double.isNaN(v)).sorted().toArray();
         if (sorted.length == 0) {
             throw new UnusableLogException(LogFault.whole(
-                    column.name(), "", "holds no value at all", "numbers", "name another column with --" + axis.word()));
+                    column.name(),
+                    "",
+                    "holds no value at all",
+                    "numbers",
+                    "name another column with --" + axis.word()));
         }
         double least = sorted[0];
         double greatest = sorted[sorted.length - 1];
@@ -42,7 +47,9 @@ public record ColumnCheck(LogAxis axis, Recording.Column column, double resoluti
             throw new UnusableLogException(LogFault.whole(
                     column.name(),
                     number(least) + " m/s² in every row",
-                    zero ? "is no acceleration: the sensor was off" : "is no acceleration: the sensor stood still or hung",
+                    zero
+                            ? "is no acceleration: the sensor was off"
+                            : "is no acceleration: the sensor stood still or hung",
                     "values that change",
                     "record again, or name another column with --" + axis.word()));
         }

@@ -28,7 +28,8 @@ record EvenSamples(List<Double> starts, List<Map<LogAxis, double[]>> values, int
             boolean even = isEven(times, stretches.rate());
             Map<LogAxis, double[]> byAxis = new EnumMap<>(LogAxis.class);
             for (LogAxis axis : recording.columns().keySet()) {
-                byAxis.put(axis, even ? picked(recording, axis, rows) : fitted(recording, axis, rows, times, stretches));
+                byAxis.put(
+                        axis, even ? picked(recording, axis, rows) : fitted(recording, axis, rows, times, stretches));
             }
             fitted += even ? 0 : 1;
             starts.add(times[0]);

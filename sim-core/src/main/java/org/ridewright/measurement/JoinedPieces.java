@@ -44,13 +44,33 @@ final class JoinedPieces {
                 metrics(pieces.stream().map(AxisVibration::metrics).toList()),
                 metrics(pieces.stream().map(AxisVibration::british).toList()),
                 new MotionBands(
-                        level(pieces, p -> p.bands().heave().rms(), p -> p.bands().heave().peak(), length),
-                        level(pieces, p -> p.bands().jolt().rms(), p -> p.bands().jolt().peak(), length),
-                        level(pieces, p -> p.bands().buzz().rms(), p -> p.bands().buzz().peak(), length),
-                        level(pieces, p -> p.bands().whole().rms(), p -> p.bands().whole().peak(), length)),
+                        level(
+                                pieces,
+                                p -> p.bands().heave().rms(),
+                                p -> p.bands().heave().peak(),
+                                length),
+                        level(
+                                pieces,
+                                p -> p.bands().jolt().rms(),
+                                p -> p.bands().jolt().peak(),
+                                length),
+                        level(
+                                pieces,
+                                p -> p.bands().buzz().rms(),
+                                p -> p.bands().buzz().peak(),
+                                length),
+                        level(
+                                pieces,
+                                p -> p.bands().whole().rms(),
+                                p -> p.bands().whole().peak(),
+                                length)),
                 new Jerk(
                         largest(pieces, p -> p.jerk().sampled()),
-                        level(pieces, p -> p.jerk().felt().rms(), p -> p.jerk().felt().peak(), length)),
+                        level(
+                                pieces,
+                                p -> p.jerk().felt().rms(),
+                                p -> p.jerk().felt().peak(),
+                                length)),
                 first.trusted(),
                 pieces.stream().mapToDouble(AxisVibration::leadIn).min().orElseThrow());
     }

@@ -65,7 +65,7 @@ public record LogOptions(
         /** The named axis as a unit vector in the logger's axes. */
         double[] direction() {
             double[] direction = new double[3];
-            direction[axis.ordinal()] = sign;
+            direction[axis.place()] = sign;
             return direction;
         }
     }

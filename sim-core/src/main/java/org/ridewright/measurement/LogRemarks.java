@@ -13,7 +13,6 @@ public final class LogRemarks {
     private static final double NOTABLE_TILT = 2;
     private static final double NOTABLE_GAIN = 0.03;
     private static final double UNEVEN = 0.02;
-    private static final double FELT = 0.015;
 
     private LogRemarks() {}
 
@@ -27,7 +26,7 @@ public final class LogRemarks {
         remarks.addAll(ride.recording().remarks());
         mounting(ride, remarks);
         resolution(ride, vibration, remarks);
-        if (vibration.vertical().metrics().peak() < FELT) {
+        if (vibration.vertical().metrics().isHardlyFelt()) {
             remarks.add(
                     "The vertical weighted peak is below what half of alert people just feel (0.015 m/s²): either the vehicle stood still, or"
                             + " the unit is wrong.");
@@ -38,8 +37,8 @@ public final class LogRemarks {
 
     /** The band that can be trusted, as a sentence. */
     public static String trusted(RecordedRide ride) {
-        String statement = new TrustedBand(ride.rate())
-                .statement(ride.options().position().weighting(Axis.Z));
+        String statement =
+                new TrustedBand(ride.rate()).statement(ride.options().position().weighting(Axis.Z));
         return Character.toUpperCase(statement.charAt(0)) + statement.substring(1) + ".";
     }
 
@@ -81,14 +80,16 @@ public final class LogRemarks {
                                     dropout.line(),
                                     dropout.at()));
         }
-        remarks.add("The log has " + all.size() + (all.size() == 1 ? " dropout: " : " dropouts: ") + String.join("; ", places)
+        remarks.add("The log has " + all.size() + (all.size() == 1 ? " dropout: " : " dropouts: ")
+                + String.join("; ", places)
                 + (all.size() > MOST_DROPOUTS ? "; and so on" : "")
                 + ". Nothing is bridged: each stretch is measured by itself, without its start-up.");
     }
 
     private static void rows(Timing timing, List<String> remarks) {
         if (timing.missing() > 0) {
-            remarks.add(rows(timing.missing()) + " without a value in a column used " + were(timing.missing()) + " passed over.");
+            remarks.add(rows(timing.missing()) + " without a value in a column used " + were(timing.missing())
+                    + " passed over.");
         }
         if (timing.repeated() > 0) {
             remarks.add(rows(timing.repeated()) + " with the time of the row above " + were(timing.repeated())

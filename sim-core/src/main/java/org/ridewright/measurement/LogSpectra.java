@@ -76,7 +76,8 @@ public record LogSpectra(Map<LogAxis, PowerSpectrum> power, Optional<ThirdOctave
             welch.interrupt();
             Channel any = piece.vertical();
             for (int i = 0; i < any.size(); i++) {
-                if (any.time(i) < piece.window().from() || any.time(i) > piece.window().to()) {
+                if (any.time(i) < piece.window().from()
+                        || any.time(i) > piece.window().to()) {
                     continue;
                 }
                 for (int c = 0; c < sample.length; c++) {

@@ -7,7 +7,9 @@ import java.util.Optional;
 
 /** Units in which loggers give accelerations. */
 public enum LogUnit {
-    METRE("m/s²", 1, "m/s²", "m/s^2", "m/s2", "m/s**2", "ms-2", "ms^-2", "m s-2", "m s^-2", "m·s-2", "mps2", "ms2", "m/s/s", "m/sec2"),
+    METRE(
+            "m/s²", 1, "m/s²", "m/s^2", "m/s2", "m/s**2", "ms-2", "ms^-2", "m s-2", "m s^-2", "m·s-2", "mps2", "ms2",
+            "m/s/s", "m/sec2"),
     GRAVITY("g", 9.80665, "g", "g0", "gn", "gs", "standard gravity"),
     MILLI_GRAVITY("mg", 9.80665e-3, "mg", "milli-g", "millig", "milli g"),
     CENTIMETRE("cm/s²", 0.01, "cm/s²", "cm/s^2", "cm/s2", "gal"),
@@ -43,7 +45,8 @@ public enum LogUnit {
 
     /** The unit of a spelling, whatever its letter case and spaces. */
     public static Optional<LogUnit> of(String spelling) {
-        String plain = spelling.strip().toLowerCase(Locale.ROOT).replace('⋅', '·').replaceAll("\\s+", " ");
+        String plain =
+                spelling.strip().toLowerCase(Locale.ROOT).replace('⋅', '·').replaceAll("\\s+", " ");
         return Arrays.stream(values())
                 .filter(unit -> unit.spellings.contains(plain))
                 .findFirst();

@@ -52,7 +52,8 @@ public record LogVibration(
                 rms.put(axis, vibration.metrics().rms());
             }
         }
-        Optional<VibrationMetrics> horizontal = level && !apart ? Optional.of(horizontal(ride, position)) : Optional.empty();
+        Optional<VibrationMetrics> horizontal =
+                level && !apart ? Optional.of(horizontal(ride, position)) : Optional.empty();
         horizontal.ifPresent(h -> rms.put(Axis.X, h.rms()));
         return new LogVibration(position, axes, horizontal, VibrationTotal.ofPoint(position, rms));
     }

@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import org.ridewright.measurement.LogOptions.Forward;
-import org.ridewright.measurement.LogOptions.Gravity;
 
 /**
  * How a logger stood in the vehicle, and what is to be taken off its values.
@@ -52,8 +51,9 @@ public record Mounting(
         if (!three) {
             double sign = gravity && mean.get(LogAxis.Z) < 0 ? -1 : 1;
             double tilt = gravity ? Math.toDegrees(Math.acos(Math.min(1, size / G))) : Double.NaN;
-            return new Mounting(
-                    gravity, mean, tilt, options.forward() == Forward.PLUS_X, new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, sign}});
+            return new Mounting(gravity, mean, tilt, options.forward() == Forward.PLUS_X, new double[][] {
+                {1, 0, 0}, {0, 1, 0}, {0, 0, sign}
+            });
         }
         double[] up = gravity ? scaled(vector(mean), 1 / size) : new double[] {0, 0, 1};
         double tilt = gravity ? Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, up[2])))) : Double.NaN;
@@ -69,7 +69,7 @@ public record Mounting(
         for (LogAxis to : logged.keySet()) {
             double[] sum = new double[logged.get(to).length];
             for (LogAxis from : logged.keySet()) {
-                double share = rotation[to.ordinal()][from.ordinal()];
+                double share = rotation[to.place()][from.place()];
                 double[] values = logged.get(from);
                 double offset = mean.get(from);
                 for (int i = 0; share != 0 && i < sum.length; i++) {
@@ -141,7 +141,9 @@ public record Mounting(
                         "",
                         "--forward " + forward.word(),
                         String.format(
-                                Locale.ROOT, "names an axis that stood %.0f° from the vertical, as the mean shows", angle),
+                                Locale.ROOT,
+                                "names an axis that stood %.0f° from the vertical, as the mean shows",
+                                angle),
                         "the axis of the logger that pointed forward, at least 30° from the vertical",
                         "name another axis, or leave --forward out"));
             }
@@ -167,7 +169,7 @@ public record Mounting(
             for (int i = 0; i < n; i++) {
                 double[] a = new double[3];
                 for (LogAxis axis : LogAxis.values()) {
-                    a[axis.ordinal()] = stretch.get(axis)[i] - mean.get(axis);
+                    a[axis.place()] = stretch.get(axis)[i] - mean.get(axis);
                 }
                 double along = dot(a, p);
                 double across = dot(a, q);

@@ -63,7 +63,14 @@ public record RecordedRide(
             throw tooShort(timing, startUp, options);
         }
         return new RecordedRide(
-                recording, options, List.copyOf(checks), timing, mounting, List.copyOf(pieces), List.copyOf(tooShort), startUp);
+                recording,
+                options,
+                List.copyOf(checks),
+                timing,
+                mounting,
+                List.copyOf(pieces),
+                List.copyOf(tooShort),
+                startUp);
     }
 
     /** Samples per second (Hz). */
@@ -110,7 +117,8 @@ public record RecordedRide(
                 ? "are too few: only motion below " + String.format(Locale.ROOT, "%.2g", 0.4 * rate)
                         + " Hz would be seen, and a seated person feels 4 to 8 Hz most"
                 : "are more than any ride needs";
-        throw new UnusableLogException(LogFault.whole(recording.stamped() ? "time" : "--rate", found, fault, expected, fix));
+        throw new UnusableLogException(
+                LogFault.whole(recording.stamped() ? "time" : "--rate", found, fault, expected, fix));
     }
 
     private static void cutPiece(

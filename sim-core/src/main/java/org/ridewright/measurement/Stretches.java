@@ -78,7 +78,8 @@ record Stretches(
                     "",
                     kept.length + " usable row" + (kept.length == 1 ? "" : "s"),
                     "are too few",
-                    "at least " + FEWEST_ROWS + " rows with a time and a value in every column used, and some seconds for metrics",
+                    "at least " + FEWEST_ROWS
+                            + " rows with a time and a value in every column used, and some seconds for metrics",
                     "record for longer, or name other columns with --x, --y, --z"));
         }
         double[] clock = clock(recording, kept, walk);
@@ -90,7 +91,10 @@ record Stretches(
                 .filter(dt -> dt <= 1.5 * interval)
                 .toArray();
         double mean = Arrays.stream(usual).average().orElse(interval);
-        double variance = Arrays.stream(usual).map(dt -> (dt - mean) * (dt - mean)).average().orElse(0);
+        double variance = Arrays.stream(usual)
+                .map(dt -> (dt - mean) * (dt - mean))
+                .average()
+                .orElse(0);
         return new Stretches(
                 walk.rows,
                 walk.rows.stream().map(r -> recording.line(r[0])).toList(),
@@ -171,7 +175,8 @@ record Stretches(
             throw new UnusableLogException(LogFault.whole(
                     "time",
                     "",
-                    walk.repeated + " of " + kept + " rows have the time of the row above: the stamps are too coarse, or"
+                    walk.repeated + " of " + kept
+                            + " rows have the time of the row above: the stamps are too coarse, or"
                             + " those of batches",
                     "an instant of its own for most rows",
                     String.format(

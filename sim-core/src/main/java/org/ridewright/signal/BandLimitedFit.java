@@ -62,7 +62,8 @@ public final class BandLimitedFit {
         for (int i = 0; i < places.length; i++) {
             places[i] = (times[i] - times[0]) * sampleRate;
             if (i > 0 && !(places[i] > places[i - 1])) {
-                throw new IllegalArgumentException("instants must rise, got " + times[i] + " s after " + times[i - 1] + " s");
+                throw new IllegalArgumentException(
+                        "instants must rise, got " + times[i] + " s after " + times[i - 1] + " s");
             }
         }
         int count = 1 + (int) Math.floor(places[places.length - 1] + 1e-6);
