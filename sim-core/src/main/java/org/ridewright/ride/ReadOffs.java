@@ -2,6 +2,7 @@ package org.ridewright.ride;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ridewright.dynamics.Coordinates;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.PointMotion;
@@ -82,6 +83,24 @@ final class ReadOffs {
                         .build());
     }
 
+    /** Of the body, as far as it rolls. */
+    Optional<ReadOff> rollAcceleration() {
+        return turn("body roll acceleration", model.coordinates().roll());
+    }
+
+    /** Of the body, as far as it pitches. */
+    Optional<ReadOff> pitchAcceleration() {
+        return turn("body pitch acceleration", model.coordinates().pitch());
+    }
+
+    private static Optional<ReadOff> turn(String name, int coordinate) {
+        return coordinate < 0
+                ? Optional.empty()
+                : Optional.of(LinearReadOff.named(name, "rad/s²")
+                        .plus(Source.ACCELERATION, coordinate, 1)
+                        .build());
+    }
+
     ReadOff wheelLoad(WheelPlace wheel) {
         return LinearReadOff.named(wheel.name() + " load", "N")
                 .plus(Source.FORCE, wheel.element(), 1)
@@ -140,7 +159,7 @@ final class ReadOffs {
     }
 
     /** All that goes into the traces. */
-    List<ReadOff> traces(List<Scenario.Point> points, double speed) {
+    List<ReadOff> traces(List<Scenario.Point> points, Travel travel) {
         List<ReadOff> list = new ArrayList<>(coordinates());
         for (SeatPlace seat : model.seats()) {
             list.addAll(seat(seat));
@@ -160,7 +179,7 @@ final class ReadOffs {
                 list.add(friction(e));
             }
         }
-        list.add(new Draught(model.wheels(), speed));
+        list.add(new Draught(model.wheels(), travel));
         return list;
     }
 }

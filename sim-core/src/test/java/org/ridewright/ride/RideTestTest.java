@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ridewright.comfort.Position;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.math.PiecewisePolynomial;
@@ -70,15 +71,16 @@ class RideTestTest {
     }
 
     private static Scenario scenario(Vehicle vehicle, Road road, double rate, double... speeds) {
-        List<Measure> list = new ArrayList<>();
+        List<SpeedPlan> list = new ArrayList<>();
         for (double v : speeds) {
-            list.add(Measure.of(v, QuantityKind.SPEED));
+            list.add(SpeedPlan.steady(Measure.of(v, QuantityKind.SPEED)));
         }
         return new Scenario(
                 "test",
                 "",
                 List.of(new Scenario.Entrant(vehicle, "test.yaml", List.of(), list)),
                 List.of(road),
+                Optional.empty(),
                 Optional.empty(),
                 Measure.of(rate, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
@@ -165,8 +167,8 @@ class RideTestTest {
         RideResult coarse = ride(vehicle, road(plank(0.03, Side.BOTH)), 50, 2);
         RideResult fine = ride(vehicle, road(plank(0.03, Side.BOTH)), 3000, 2);
         assertThat(coarse.seats().get(0).peak()).isEqualTo(fine.seats().get(0).peak());
-        assertThat(coarse.seats().get(0).seatTotal())
-                .isEqualTo(fine.seats().get(0).seatTotal());
+        assertThat(coarse.seats().get(0).total(Position.SEAT))
+                .isEqualTo(fine.seats().get(0).total(Position.SEAT));
     }
 
     @Test
@@ -208,11 +210,12 @@ class RideTestTest {
     void theRegimeSolverAgreesWithTheReferenceSolver(Vehicle vehicle) {
         VehicleModel model = VehicleModel.assemble(vehicle, vehicle.loadCases().get(0), Optional.empty(), false);
         double speed = 3;
-        Heights heights = new Heights(model, road(hump(0.03)), speed);
+        Heights heights = new Heights(
+                model, road(hump(0.03)), new Travel(SpeedPlan.steady(Measure.of(speed, QuantityKind.SPEED))));
         double duration = 2.2;
         Problem problem = new Problem(
                 model.equations(),
-                heights.all(model, duration),
+                heights.all(duration),
                 model.rest().q(),
                 new double[model.equations().size()],
                 model.rest().friction(),
@@ -252,6 +255,7 @@ class RideTestTest {
                 plain.entrants(),
                 plain.roads(),
                 plain.duration(),
+                plain.distance(),
                 plain.samplingRate(),
                 Scenario.Start.FROM_ABOVE,
                 false,
@@ -279,6 +283,7 @@ class RideTestTest {
                     plain.entrants(),
                     plain.roads(),
                     Optional.of(Measure.of(duration, QuantityKind.TIME)),
+                    Optional.empty(),
                     plain.samplingRate(),
                     plain.start(),
                     false,
