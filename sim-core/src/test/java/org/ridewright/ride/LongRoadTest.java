@@ -97,7 +97,8 @@ class LongRoadTest {
                 Measure.of(200, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
                 false,
-                List.of());
+                List.of(),
+                Optional.empty());
         RideResult ride = RideRunner.run(scenario, r -> {}).get(0);
         assertThat(ride.duration()).isGreaterThan(TraceKeeper.WHOLE);
         RideResult.SeatResult seat = ride.seats().get(0);
@@ -157,7 +158,8 @@ class LongRoadTest {
                 Measure.of(500, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
                 false,
-                List.of());
+                List.of(),
+                Optional.empty());
         return RideRunner.run(scenario, r -> {}).get(0);
     }
 }
