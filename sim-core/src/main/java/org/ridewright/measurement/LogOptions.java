@@ -22,11 +22,22 @@ public record LogOptions(
     /** Whether gravity is in the values. */
     public enum Gravity {
         /** To be told from the mean. */
-        FOUND,
+        FOUND("found"),
         /** It is: the mean gives the direction of up. */
-        INCLUDED,
+        INCLUDED("in"),
         /** It was taken off before: the columns are as they are marked. */
-        REMOVED
+        REMOVED("removed");
+
+        private final String word;
+
+        Gravity(String word) {
+            this.word = word;
+        }
+
+        /** As a person writes it. */
+        public String word() {
+            return word;
+        }
     }
 
     /** Which axis of the logger pointed forward. */
