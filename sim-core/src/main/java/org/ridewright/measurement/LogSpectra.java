@@ -22,7 +22,7 @@ import org.ridewright.signal.WelchSpectra;
  *     where there is none
  */
 public record LogSpectra(Map<LogAxis, PowerSpectrum> power, Optional<ThirdOctaveSpectrum> vertical) {
-    private static final double FINEST = 0.1;
+    private static final double FINEST = 0.05;
     private static final double COARSEST = 2;
     private static final int WANTED_SEGMENTS = 8;
     private static final double LOWEST_BAND = 0.5;
