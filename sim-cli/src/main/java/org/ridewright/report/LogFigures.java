@@ -13,6 +13,7 @@ import org.ridewright.comfort.Weighting;
 import org.ridewright.figure.AxisSpec;
 import org.ridewright.figure.Band;
 import org.ridewright.figure.Figure;
+import org.ridewright.figure.LegendPlace;
 import org.ridewright.figure.Level;
 import org.ridewright.figure.LineStyle;
 import org.ridewright.figure.Panel;
@@ -52,7 +53,7 @@ public final class LogFigures {
         List<Band> counted = new ArrayList<>();
         for (Piece piece : result.ride().pieces()) {
             counted.add(new Band(
-                    Band.Span.OF_X, piece.window().from(), piece.window().to(), ""));
+                    Band.Span.OF_X, piece.window().from(), piece.window().to(), counted.isEmpty() ? "counted" : ""));
         }
         List<Piece> pieces = result.ride().pieces();
         List<Panel> panels = new ArrayList<>();
@@ -144,11 +145,12 @@ public final class LogFigures {
         edges[bands.size()] = bands.get(bands.size() - 1).upper();
         AxisSpec frequency = AxisSpec.of("Frequency", "Hz").logarithmic().between(edges[0], edges[bands.size()]);
         Panel bars = Panel.of(
-                "",
-                frequency,
-                AxisSpec.of("R.m.s. in one-third octave", "m/s²").from(0),
-                steps("unweighted", LineStyle.SOLID, Tone.INK, edges, raw::rms),
-                steps("weighted by " + weighting.symbol(), LineStyle.SOLID, Tone.RUST, edges, weighted::rms));
+                        "",
+                        frequency,
+                        AxisSpec.of("R.m.s. in one-third octave", "m/s²").from(0),
+                        steps("unweighted", LineStyle.SOLID, Tone.INK, edges, raw::rms),
+                        steps("weighted by " + weighting.symbol(), LineStyle.DASH, Tone.RUST, edges, weighted::rms))
+                .withLegend(LegendPlace.SHARED);
         double[] f = logSpaced(edges[0], edges[bands.size()], 300);
         double[] factor = Arrays.stream(f).map(weighting::factor).toArray();
         Panel curve = Panel.of(
@@ -203,7 +205,7 @@ public final class LogFigures {
     private static Figure spectrum(LogResult result, LogSpectra spectra) {
         PowerSpectrum z = spectra.power().get(LogAxis.Z);
         double trusted = new TrustedBand(result.ride().rate()).upper();
-        double from = Math.max(LOWEST, 1.5 * z.resolution());
+        double from = z.resolution() * Math.ceil(Math.max(LOWEST / z.resolution(), 1.5));
         AxisSpec frequency = AxisSpec.of("Frequency", "Hz").logarithmic().between(from, z.highestFrequency());
         List<Series> lines = new ArrayList<>();
         lines.add(line(0, "vertical", spectra, List.of(LogAxis.Z), from));
@@ -235,7 +237,7 @@ public final class LogFigures {
 
     private static Series line(int order, String name, LogSpectra spectra, List<LogAxis> axes, double from) {
         PowerSpectrum first = spectra.power().get(axes.get(0));
-        int begin = (int) Math.ceil(from / first.resolution());
+        int begin = (int) Math.rint(from / first.resolution());
         double[] f = new double[first.size() - begin];
         double[] g = new double[f.length];
         for (int i = 0; i < f.length; i++) {

@@ -139,9 +139,9 @@ public record LogResult(
                     Locale.ROOT,
                     "The mean alone misleads, for there are shocks in it (MTVV/a_w = %s, limit 1.5; VDV/(a_w T^¼) = %s, limit 1.75; crest factor %s, limit 9):"
                             + " look at MTVV = %s m/s² and VDV = %s m/s^1.75 as well.",
-                    Numbers.of(z.mtvvRatio(), 2),
-                    Numbers.of(z.vdvRatio(), 2),
-                    Numbers.of(z.crestFactor(), 2),
+                    Numbers.of(z.mtvvRatio()),
+                    Numbers.of(z.vdvRatio()),
+                    Numbers.of(z.crestFactor()),
                     Numbers.of(z.mtvv()),
                     Numbers.of(z.vdv()));
         }

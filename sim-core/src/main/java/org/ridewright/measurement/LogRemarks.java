@@ -100,11 +100,9 @@ public final class LogRemarks {
                     rows(timing.outOfOrder()) + " going back in time " + were(timing.outOfOrder()) + " passed over.");
         }
         if (timing.bridged() > 0) {
-            remarks.add(String.format(
-                    Locale.ROOT,
-                    "%s missing alone in %s place; the band-limited curve through the others spans it.",
-                    rows(timing.bridged()),
-                    timing.bridged() == 1 ? "one" : "each its"));
+            remarks.add(
+                    "Single rows are missing in " + timing.bridged() + (timing.bridged() == 1 ? " place" : " places")
+                            + "; the band-limited curve through their neighbours spans them.");
         }
         if (timing.resampled() > 0) {
             remarks.add(String.format(

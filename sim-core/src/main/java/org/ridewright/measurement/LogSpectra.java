@@ -25,6 +25,10 @@ public record LogSpectra(Map<LogAxis, PowerSpectrum> power, Optional<ThirdOctave
     private static final double FINEST = 0.05;
     private static final double COARSEST = 2;
     private static final int WANTED_SEGMENTS = 8;
+
+    /** A band averages over its lines as well. */
+    private static final int WANTED_SEGMENTS_FOR_BANDS = 4;
+
     private static final double LOWEST_BAND = 0.5;
     private static final double HIGHEST_BAND = 80;
 
@@ -35,25 +39,32 @@ public record LogSpectra(Map<LogAxis, PowerSpectrum> power, Optional<ThirdOctave
     /** Empty where no piece holds a segment of {@value #COARSEST} Hz resolution. */
     public static Optional<LogSpectra> of(RecordedRide ride) {
         List<LogAxis> axes = List.copyOf(ride.recording().columns().keySet());
+        Optional<WelchSpectra> lines = averaged(ride, axes, WANTED_SEGMENTS);
+        Optional<WelchSpectra> bands = averaged(ride, axes, WANTED_SEGMENTS_FOR_BANDS);
+        if (lines.isEmpty() || bands.isEmpty()) {
+            return Optional.empty();
+        }
+        Map<LogAxis, PowerSpectrum> power = new EnumMap<>(LogAxis.class);
+        for (int i = 0; i < axes.size(); i++) {
+            power.put(axes.get(i), lines.get().power(i));
+        }
+        PowerSpectrum vertical = bands.get().power(axes.indexOf(LogAxis.Z));
+        return Optional.of(new LogSpectra(power, octaves(vertical, new TrustedBand(ride.rate()).upper())));
+    }
+
+    /** The finest spectra of so many segments, or of as many as there are. */
+    private static Optional<WelchSpectra> averaged(RecordedRide ride, List<LogAxis> axes, int segments) {
         Optional<WelchSpectra> best = Optional.empty();
         for (int segment = WelchAccumulator.segmentFor(ride.rate(), FINEST);
                 segment >= 4 && ride.rate() / segment <= COARSEST;
                 segment /= 2) {
             Optional<WelchSpectra> here = welch(ride, axes, segment);
             best = here.isPresent() ? here : best;
-            if (here.isPresent() && here.get().averages() >= WANTED_SEGMENTS) {
+            if (here.isPresent() && here.get().averages() >= segments) {
                 break;
             }
         }
-        return best.map(spectra -> of(axes, spectra, ride.rate()));
-    }
-
-    private static LogSpectra of(List<LogAxis> axes, WelchSpectra spectra, double rate) {
-        Map<LogAxis, PowerSpectrum> power = new EnumMap<>(LogAxis.class);
-        for (int i = 0; i < axes.size(); i++) {
-            power.put(axes.get(i), spectra.power(i));
-        }
-        return new LogSpectra(power, octaves(power.get(LogAxis.Z), new TrustedBand(rate).upper()));
+        return best;
     }
 
     private static Optional<ThirdOctaveSpectrum> octaves(PowerSpectrum power, double trusted) {

@@ -4,15 +4,17 @@ package org.ridewright.signal;
  * Uniform samples from uneven ones: the samples u_k at one rate whose band-limited curve passes closest to what was measured,
  *
  * <pre>
- *   Σ_i (Σ_k φ(t_i f − k) u_k − y_i)² + λ Σ_k (u_k − ȳ)²  →  least
+ *   Σ_i (Σ_k φ(t_i f − k) u_k − y_i)² + λ Σ_k (Δ⁴u)_k² + ε Σ_k (u_k − ȳ)²  →  least
  * </pre>
  *
- * with φ the interpolation kernel (windowed sinc, M = 16), f the rate, ȳ the mean of y and λ = 1e-4.
+ * with φ the interpolation kernel (windowed sinc, M = 16), f the rate, Δ⁴ the fourth difference, ȳ the mean of y, λ = 1e-6 and ε = 1e-9.
  *
- * <p>Since f is about the mean rate of the measured samples, nothing is thinned out, and nothing can fold: straight lines or splines
- * through uneven samples would bend the upper half of the band. Where the instants are even the result is the samples themselves, less λ.
- * A sine below 0.42 f comes back within 0.1 % from samples whose instants are off by up to a third of an interval; where a single one is
- * missing, within some per cent near it. λ is what decides where the samples leave the curve open.
+ * <p>Since f is about the mean rate of the measured samples, nothing is thinned out, and nothing can fold. Straight lines or splines
+ * through uneven samples would bend the upper half of the band; this does not: where the instants are even the result is the samples
+ * themselves but for λ (2e-4 at most), and a sine below 0.42 f comes back within 0.1 % from instants that are off by up to a third of an
+ * interval. λ decides where the samples leave the curve open. Where one of even samples is missing it takes the cubic through
+ * the neighbours, in the sense of least squares: {@code (2 sin πν)⁸/70} of a sine's amplitude is missing there, ν = frequency/f, 0.03 % at f/10
+ * and 5 % at f/5.
  *
  * <p>Solved in blocks, by Cholesky's method on the banded normal equations; blocks overlap by 64 samples, beyond which a sample no longer
  * feels another. Cost: O(n), memory of one block.
@@ -23,7 +25,9 @@ package org.ridewright.signal;
 public final class BandLimitedFit {
     private static final int TAPS = InterpolationKernel.TAPS;
     private static final int BEFORE = InterpolationKernel.HALF_WIDTH - 1;
-    private static final double PULL = 1e-4;
+    private static final double PULL = 1e-9;
+    private static final double STIFFNESS = 1e-6;
+    private static final double[] FOURTH_DIFFERENCE = {1, -4, 6, -4, 1};
     private static final int BLOCK = 4096;
     private static final int OVERLAP = 64;
 
@@ -107,15 +111,24 @@ public final class BandLimitedFit {
                 }
             }
         }
-        for (double[] row : band) {
-            row[0] += PULL;
-        }
+        stiffen(band);
         factorise(band);
         substitute(band, right);
         for (int k = 0; k < n; k++) {
             right[k] += mean;
         }
         return right;
+    }
+
+    private static void stiffen(double[][] band) {
+        for (int k = 0; k < band.length; k++) {
+            band[k][0] += PULL;
+            for (int a = 0; k + FOURTH_DIFFERENCE.length <= band.length && a < FOURTH_DIFFERENCE.length; a++) {
+                for (int b = 0; b <= a; b++) {
+                    band[k + a][a - b] += STIFFNESS * FOURTH_DIFFERENCE[a] * FOURTH_DIFFERENCE[b];
+                }
+            }
+        }
     }
 
     private int lowest(int place) {
