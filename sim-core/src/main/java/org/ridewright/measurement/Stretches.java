@@ -77,7 +77,7 @@ record Stretches(
             throw new UnusableLogException(LogFault.whole(
                     "",
                     kept.length + " usable row" + (kept.length == 1 ? "" : "s"),
-                    "are too few",
+                    kept.length == 1 ? "is too few" : "are too few",
                     "at least " + FEWEST_ROWS
                             + " rows with a time and a value in every column used, and some seconds for metrics",
                     "record for longer, or name other columns with --x, --y, --z"));
