@@ -67,8 +67,7 @@ final class ReadOffs {
     ReadOff floor(SeatPlace seat) {
         return LinearReadOff.named(seat.name() + " floor vertical acceleration", "m/s²")
                 .plusRow(
-                        Source.ACCELERATION,
-                        model.motionAt(seat.seat().place()).rise())
+                        Source.ACCELERATION, model.motionAt(seat.seat().place()).rise())
                 .build();
     }
 
