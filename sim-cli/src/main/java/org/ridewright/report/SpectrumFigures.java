@@ -113,7 +113,7 @@ final class SpectrumFigures {
         Panel factor = Panel.of(
                 "",
                 frequency(HIGHEST_BAND * 1.2),
-                AxisSpec.of("Factor", "").from(0),
+                AxisSpec.of("Weighting factor Wk", "").from(0),
                 Series.line(
                         2,
                         "weighting Wk",
