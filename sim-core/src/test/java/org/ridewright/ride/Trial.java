@@ -52,16 +52,7 @@ record Trial(VehicleModel model, Problem problem) {
 
     /** Rises, rolls and pitches from rest, their speeds and accelerations, by {@link ReadOffs#coordinates()}. */
     List<Channel> motion(double rate) {
-        return record(new ReadOffs(model).coordinates(), rate);
-    }
-
-    /** Everything that goes into the traces of a ride test at this speed. */
-    List<Channel> traces(double rate, double speed) {
-        return record(new ReadOffs(model).traces(List.of(), speed), rate);
-    }
-
-    private List<Channel> record(List<ReadOff> readOffs, double rate) {
-        SampleRecorder recorder = new SampleRecorder(readOffs, rate, problem.duration());
+        SampleRecorder recorder = new SampleRecorder(new ReadOffs(model).coordinates(), rate, problem.duration());
         solve(recorder);
         return recorder.channels();
     }
