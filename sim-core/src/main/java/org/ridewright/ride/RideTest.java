@@ -305,7 +305,7 @@ final class RideTest {
 
     private static String kind(Element.Kind kind) {
         return switch (kind) {
-            case SPRING -> "spring";
+            case SPRING, LINKAGE -> "spring";
             case DAMPER -> "damper";
             case ANTI_ROLL_BAR -> "anti-roll bar";
             case TWIST -> "twist";
