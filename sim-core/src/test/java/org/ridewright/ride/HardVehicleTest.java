@@ -196,7 +196,7 @@ class HardVehicleTest {
         right(trial(yaml, 3));
     }
 
-    /** A load that rubs without a constant part: where the spring pulls, there is nothing to rub. */
+    /** A load that rubs without a constant part: where the spring pulls, there is nothing to rub but round-off of the limit. */
     @Test
     void aSpringThatIsPulledDoesNotRub() {
         Trial trial = dropped(Fleet.symmetrical(", friction: {share of load: 8 %}"), 0.4);
@@ -218,7 +218,7 @@ class HardVehicleTest {
                     pulled[0] += pulls ? 1 : 0;
                     rubbed[0] += !pulls && rubbing != 0 ? 1 : 0;
                     if (pulls) {
-                        assertThat(rubbing).isCloseTo(0, within(1e-8));
+                        assertThat(rubbing).isCloseTo(0, within(1e-7));
                     }
                 }
             }
