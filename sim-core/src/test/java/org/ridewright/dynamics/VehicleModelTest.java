@@ -160,46 +160,6 @@ class VehicleModelTest {
         return motions;
     }
 
-    /** Source: Automotive Chassis Engineering p. 209 (7.87 and 68.73 rad/s printed, rounded); exact from its quadratic. */
-    @Test
-    void aQuarterVehicleHasTheFrequenciesOfTheTextbook() {
-        VehicleModel model = model(
-                Fleet.described(Fleet.quarter(1500)),
-                Fleet.described(Fleet.quarter(1500)).loadCases().get(0));
-        double[] omegas = Modes.of(model).omegas();
-        assertThat(omegas[0]).isCloseTo(7.878634, within(1e-6));
-        assertThat(omegas[1]).isCloseTo(68.708623, within(1e-6));
-    }
-
-    /** Source: Rao, Mechanical Vibrations, example 5.7 (from memory: 5.8593 and 9.4341 rad/s). */
-    @Test
-    void aHalfVehicleBouncesAndPitchesAsInTheTextbook() {
-        Vehicle vehicle = Fleet.described("""
-                vehicle: half
-                layout: half in pitch
-                body:
-                  mass: 1000 kg
-                  centre of mass: {behind front axle: 1 m, above ground: 0.5 m}
-                  pitch radius of gyration: 0.9 m
-                  pitch axis: centre of mass
-                axles:
-                  - name: front
-                    behind front axle: 0 m
-                    unsprung mass: 0.001 kg
-                    wheels: {diameter: 0.6 m, tyre: solid, contact rate: 100 MN/m, contact damping: 0 N s/m}
-                    springs: [{name: spring, kind: coil, rate: 18 kN/m}]
-                  - name: rear
-                    behind front axle: 2.5 m
-                    unsprung mass: 0.001 kg
-                    wheels: {diameter: 0.6 m, tyre: solid, contact rate: 100 MN/m, contact damping: 0 N s/m}
-                    springs: [{name: spring, kind: coil, rate: 22 kN/m}]
-                load cases: [{name: empty, aboard: []}]
-                """);
-        double[] omegas = Modes.of(model(vehicle, vehicle.loadCases().get(0))).omegas();
-        assertThat(omegas[0]).isCloseTo(5.859292, within(2e-3));
-        assertThat(omegas[1]).isCloseTo(9.434089, within(2e-3));
-    }
-
     /** Two sacks of 50 kg, 1 m ahead of and behind the centre, add 2·50·1² about y and nothing about x when they lie in line. */
     @Test
     void loadsAddTheirMomentsByTheParallelAxisTheorem() {
