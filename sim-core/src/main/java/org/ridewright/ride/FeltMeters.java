@@ -45,11 +45,11 @@ final class FeltMeters implements StepListener {
         readOffs.rollAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.ROLL, r)));
         readOffs.pitchAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.PITCH, r)));
         meters = felt.stream()
-                .map(f -> new AxisMeter(f.position(), f.axis(), window, RATE))
+                .map(f -> meter(f.position(), f.axis(), f.position() == Position.SEAT && f.axis() == Axis.Z))
                 .toArray(AxisMeter[]::new);
         List<ReadOff> sampled = new ArrayList<>(felt.stream().map(Felt::readOff).toList());
         if (seat.element() >= 0) {
-            floor = Optional.of(new AxisMeter(Position.SEAT, Axis.Z, window, RATE));
+            floor = Optional.of(meter(Position.SEAT, Axis.Z, false));
             sampled.add(readOffs.floor(seat));
         } else {
             floor = Optional.empty();
@@ -58,6 +58,10 @@ final class FeltMeters implements StepListener {
                 ? Optional.empty()
                 : Optional.of(new MotionSicknessMeter(window, RATE, 0, StartUp.AT_REST));
         sampler = new EvenSampler(sampled, RATE, duration, this::accept);
+    }
+
+    private AxisMeter meter(Position position, Axis axis, boolean kinds) {
+        return new AxisMeter(position, axis, window, RATE, 0, StartUp.AT_REST, kinds);
     }
 
     private void add(Position position, List<ReadOff> xyz) {
