@@ -22,7 +22,10 @@ import org.ridewright.solver.StepListener;
 /** Measures what one rider feels while the run goes on, in memory that does not grow. */
 final class FeltMeters implements StepListener {
     /** Whatever the rate of the traces (Hz). */
-    static final double RATE = 2000;
+    private static final double RATE = 2000;
+    /** Of rides of which only a stretch is kept (Hz): the weightings end far below 0.4 of it. */
+    private static final double RATE_OF_LONG_RIDES = 1000;
+
     /** Rides shorter than this say nothing about motion sickness (s). */
     private static final double SHORTEST_SICKENING = 60;
 
@@ -31,6 +34,7 @@ final class FeltMeters implements StepListener {
     private final Optional<AxisMeter> floor;
     private final Optional<MotionSicknessMeter> sickness;
     private final Window window;
+    private final double rate;
     private final EvenSampler sampler;
     private int vertical;
 
@@ -38,6 +42,7 @@ final class FeltMeters implements StepListener {
 
     FeltMeters(SeatPlace seat, ReadOffs readOffs, Window window, double duration) {
         this.window = window;
+        rate = duration > TraceKeeper.WHOLE ? RATE_OF_LONG_RIDES : RATE;
         add(Position.SEAT, readOffs.seat(seat));
         vertical = felt.size() - 1;
         add(Position.FEET, readOffs.feet(seat));
@@ -56,12 +61,12 @@ final class FeltMeters implements StepListener {
         }
         sickness = window.length() < SHORTEST_SICKENING
                 ? Optional.empty()
-                : Optional.of(new MotionSicknessMeter(window, RATE, 0, StartUp.AT_REST));
-        sampler = new EvenSampler(sampled, RATE, duration, this::accept);
+                : Optional.of(new MotionSicknessMeter(window, rate, 0, StartUp.AT_REST));
+        sampler = new EvenSampler(sampled, rate, duration, this::accept);
     }
 
     private AxisMeter meter(Position position, Axis axis, boolean kinds) {
-        return new AxisMeter(position, axis, window, RATE, 0, StartUp.AT_REST, kinds);
+        return new AxisMeter(position, axis, window, rate, 0, StartUp.AT_REST, kinds);
     }
 
     private void add(Position position, List<ReadOff> xyz) {
