@@ -30,7 +30,7 @@ public final class SpringLaws {
 
     /** Locked rate over elastic rate where it was not measured; between 0.5 and 6 of it occur (from memory). */
     private static final double DEFAULT_LOCKED_MULTIPLE = 2;
-    /** As stiff as still moves the amplitude by what docs/validation.md tells. */
+    /** How near that comes to unyielding friction is told by docs/validation.md, problems 8 and 9. */
     private static final double RIGID_LOCKED_MULTIPLE = 1e5;
 
     /** Turn-over length of a friction damper whose mountings were not measured (m), common practice. */
