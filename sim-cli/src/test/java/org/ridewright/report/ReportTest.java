@@ -156,7 +156,7 @@ class ReportTest {
                 r.vehicleFile(),
                 r.model(),
                 r.road(),
-                r.speed(),
+                r.plan(),
                 r.duration(),
                 r.traces(),
                 r.wheelPaths(),
@@ -169,6 +169,7 @@ class ReportTest {
                 r.draught(),
                 r.energy(),
                 r.statistics(),
+                r.spectra(),
                 r.remarks());
     }
 }

@@ -24,9 +24,11 @@ record Rides(Scenario scenario, List<RideResult> results) {
                 scenario.entrants(),
                 scenario.roads(),
                 scenario.duration(),
+                scenario.distance(),
                 scenario.samplingRate(),
                 scenario.start(),
                 scenario.braked(),
-                scenario.points());
+                scenario.points(),
+                scenario.ridingADay());
     }
 }

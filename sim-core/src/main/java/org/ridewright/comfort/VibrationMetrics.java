@@ -29,6 +29,12 @@ public record VibrationMetrics(Window window, double rms, double mtvv, double vd
     public static final double ESTIMATED_VDV_FACTOR = 1.4;
 
     /**
+     * Weighted peak that half of alert people just feel, with Wk (m/s²); the middle half of them between 0.01 and 0.02. ISO 2631-1:1997,
+     * annex C.3 (from memory).
+     */
+    public static final double PERCEPTION_THRESHOLD = 0.015;
+
+    /**
      * Weights the whole channel, then takes the metrics over the window.
      *
      * @param acceleration not weighted, unit that of the axis; should begin at rest or well before the window, see
@@ -55,11 +61,19 @@ public record VibrationMetrics(Window window, double rms, double mtvv, double vd
     public static VibrationMetrics of(Channel acceleration, Channel weighted, Window window) {
         window.requireWithin(acceleration);
         window.requireWithin(weighted);
-        PowerIntegral squares = new PowerIntegral(weighted, 2);
-        double rms = Math.sqrt(squares.over(window) / window.length());
-        double mtvv = new RunningRms(weighted, RunningRms.INTEGRATION_TIME, squares).maximum(window);
-        double vdv = Math.sqrt(Math.sqrt(new PowerIntegral(weighted, 4).over(window)));
-        return new VibrationMetrics(window, rms, mtvv, vdv, peak(weighted, window), peak(acceleration, window));
+        WeightedMeter meter = new WeightedMeter(sampling(weighted), window);
+        for (int i = 0; i < weighted.size(); i++) {
+            meter.accept(weighted.sample(i));
+        }
+        PeakHold unweighted = new PeakHold(sampling(acceleration), window);
+        for (int i = 0; i < acceleration.size(); i++) {
+            unweighted.accept(acceleration.sample(i));
+        }
+        return meter.metrics(unweighted.largest());
+    }
+
+    private static Sampling sampling(Channel channel) {
+        return new Sampling(channel.start(), channel.sampleRate());
     }
 
     /** Peak over r.m.s. of the weighted acceleration (1); NaN where nothing moved. */
@@ -72,6 +86,11 @@ public record VibrationMetrics(Window window, double rms, double mtvv, double vd
         return ESTIMATED_VDV_FACTOR * rms * fourthRootOfLength();
     }
 
+    /** Root mean quad {1/T ∫ a_w⁴ dt}^¼ (m/s²), the steady level that has the dose VDV. */
+    public double rmq() {
+        return vdv / fourthRootOfLength();
+    }
+
     /** MTVV/a_w (1); NaN where nothing moved. */
     public double mtvvRatio() {
         return mtvv / rms;
@@ -80,6 +99,11 @@ public record VibrationMetrics(Window window, double rms, double mtvv, double vd
     /** VDV/(a_w T^¼) (1); NaN where nothing moved. */
     public double vdvRatio() {
         return vdv / (rms * fourthRootOfLength());
+    }
+
+    /** Whether the weighted peak is below {@link #PERCEPTION_THRESHOLD}: fewer than half of alert people would feel it. */
+    public boolean isHardlyFelt() {
+        return peak < PERCEPTION_THRESHOLD;
     }
 
     /** Whether the crest factor is above 9. */
@@ -99,18 +123,5 @@ public record VibrationMetrics(Window window, double rms, double mtvv, double vd
 
     private double fourthRootOfLength() {
         return Math.sqrt(Math.sqrt(window.length()));
-    }
-
-    private static double peak(Channel channel, Window window) {
-        double largest = 0;
-        // an end within rounding of a sample counts as that sample
-        double slack = 1e-6 / channel.sampleRate();
-        int first = Math.max(0, (int) Math.floor((window.from() - channel.start()) * channel.sampleRate()));
-        for (int i = first; i < channel.size() && channel.time(i) <= window.to() + slack; i++) {
-            if (channel.time(i) >= window.from() - slack) {
-                largest = Math.max(largest, Math.abs(channel.sample(i)));
-            }
-        }
-        return largest;
     }
 }

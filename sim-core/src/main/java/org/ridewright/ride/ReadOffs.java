@@ -2,6 +2,7 @@ package org.ridewright.ride;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ridewright.dynamics.Coordinates;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.PointMotion;
@@ -54,6 +55,22 @@ final class ReadOffs {
         return accelerations(seat.name() + " feet", motion, motion.rise());
     }
 
+    /** Accelerations at the backrest of a seat, x, y and z, where its place is given. */
+    Optional<List<ReadOff>> backrest(SeatPlace seat) {
+        return seat.seat().backrest().map(place -> {
+            PointMotion motion = model.motionAt(place);
+            return accelerations(seat.name() + " backrest", motion, motion.rise());
+        });
+    }
+
+    /** Vertical acceleration of the body below a seat. */
+    ReadOff floor(SeatPlace seat) {
+        return LinearReadOff.named(seat.name() + " floor vertical acceleration", "m/s²")
+                .plusRow(
+                        Source.ACCELERATION, model.motionAt(seat.seat().place()).rise())
+                .build();
+    }
+
     /** Motion at a named point: accelerations x, y, z, rise and its speed. */
     List<ReadOff> point(String name, Place place) {
         PointMotion motion = model.motionAt(place);
@@ -79,6 +96,24 @@ final class ReadOffs {
                         .build(),
                 LinearReadOff.named(name + " vertical acceleration", "m/s²")
                         .plusRow(Source.ACCELERATION, rise)
+                        .build());
+    }
+
+    /** Of the body, as far as it rolls. */
+    Optional<ReadOff> rollAcceleration() {
+        return turn("body roll acceleration", model.coordinates().roll());
+    }
+
+    /** Of the body, as far as it pitches. */
+    Optional<ReadOff> pitchAcceleration() {
+        return turn("body pitch acceleration", model.coordinates().pitch());
+    }
+
+    private static Optional<ReadOff> turn(String name, int coordinate) {
+        return coordinate < 0
+                ? Optional.empty()
+                : Optional.of(LinearReadOff.named(name, "rad/s²")
+                        .plus(Source.ACCELERATION, coordinate, 1)
                         .build());
     }
 
@@ -140,7 +175,7 @@ final class ReadOffs {
     }
 
     /** All that goes into the traces. */
-    List<ReadOff> traces(List<Scenario.Point> points, double speed) {
+    List<ReadOff> traces(List<Scenario.Point> points, Travel travel) {
         List<ReadOff> list = new ArrayList<>(coordinates());
         for (SeatPlace seat : model.seats()) {
             list.addAll(seat(seat));
@@ -160,7 +195,7 @@ final class ReadOffs {
                 list.add(friction(e));
             }
         }
-        list.add(new Draught(model.wheels(), speed));
+        list.add(new Draught(model.wheels(), travel));
         return list;
     }
 }

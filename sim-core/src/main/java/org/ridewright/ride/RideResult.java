@@ -1,10 +1,16 @@
 package org.ridewright.ride;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ridewright.comfort.Axis;
+import org.ridewright.comfort.MotionSickness;
+import org.ridewright.comfort.PersonVibration;
+import org.ridewright.comfort.Position;
+import org.ridewright.comfort.SeatEffectiveness;
 import org.ridewright.comfort.VibrationMetrics;
+import org.ridewright.comfort.VibrationTotal;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.road.Road;
@@ -17,9 +23,9 @@ import org.ridewright.solver.Solution;
  *
  * @param vehicleFile name of the vehicle's file
  * @param model the vehicle under its load
- * @param speed (m/s)
+ * @param plan of speeds
  * @param duration of the run (s)
- * @param traces sampled read-offs at the scenario's rate
+ * @param traces sampled read-offs at the scenario's rate; of a run longer than 2 minutes the stretch around its greatest acceleration
  * @param wheelPaths of each wheel of the model, against the wheel's station (m)
  * @param axles when each axle met and left the obstacles; empty on a road without any
  * @param window over which metrics are taken
@@ -29,13 +35,14 @@ import org.ridewright.solver.Solution;
  * @param wheels of every wheel
  * @param draught greatest horizontal force against the motion (N)
  * @param energy where the energy went
+ * @param spectra from the road to each seat, or to each point where nobody is aboard; none of a short run
  * @param remarks where the model is near its limits, in words
  */
 public record RideResult(
         String vehicleFile,
         VehicleModel model,
         Road road,
-        double speed,
+        SpeedPlan plan,
         double duration,
         List<Channel> traces,
         List<PiecewisePolynomial> wheelPaths,
@@ -48,8 +55,10 @@ public record RideResult(
         Peak draught,
         EnergyBalance energy,
         Solution.Statistics statistics,
+        List<RideSpectra> spectra,
         List<String> remarks) {
     public RideResult {
+        spectra = List.copyOf(spectra);
         traces = List.copyOf(traces);
         wheelPaths = List.copyOf(wheelPaths);
         axles = List.copyOf(axles);
@@ -58,6 +67,11 @@ public record RideResult(
         springs = List.copyOf(springs);
         wheels = List.copyOf(wheels);
         remarks = List.copyOf(remarks);
+    }
+
+    /** Greatest speed of the plan (m/s). */
+    public double speed() {
+        return plan.greatest();
     }
 
     /** The trace of that name. */
@@ -79,9 +93,9 @@ public record RideResult(
      *
      * @param greatest extreme of the unweighted vertical acceleration upward (m/s²)
      * @param least extreme of the same downward (m/s²)
-     * @param metrics ISO 2631-1 at the seat, by axis
-     * @param feet the same at the feet
-     * @param seatTotal point vibration total value at the seat (m/s²)
+     * @param felt what ISO 2631-1 and BS 6841 say; absent of a run shorter than 1 s
+     * @param effectiveness what a sprung seat does for its rider; absent of a rigid one
+     * @param sickness motion sickness dose of the ride itself; absent of a run shorter than 1 minute
      * @param timeOff during which the rider was off the seat (s)
      */
     public record SeatResult(
@@ -89,14 +103,29 @@ public record RideResult(
             String person,
             Peak greatest,
             Peak least,
-            Map<Axis, VibrationMetrics> metrics,
-            Map<Axis, VibrationMetrics> feet,
-            double seatTotal,
-            double feetTotal,
+            Optional<PersonVibration> felt,
+            Optional<SeatEffectiveness> effectiveness,
+            Optional<MotionSickness> sickness,
             double timeOff) {
-        public SeatResult {
-            metrics = Map.copyOf(metrics);
-            feet = Map.copyOf(feet);
+        /** ISO 2631-1 at a position, by axis. */
+        public Map<Axis, VibrationMetrics> metrics(Position position) {
+            return felt.map(person -> person.metrics(position)).orElse(Map.of());
+        }
+
+        /** ISO 2631-1 at the seat, by axis. */
+        public Map<Axis, VibrationMetrics> metrics() {
+            return metrics(Position.SEAT);
+        }
+
+        /** Point vibration total value over x, y and z at a position (m/s²); not a number where nothing was measured. */
+        public double total(Position position) {
+            Map<Axis, Double> rms = new EnumMap<>(Axis.class);
+            metrics(position).forEach((axis, m) -> {
+                if (axis == Axis.X || axis == Axis.Y || axis == Axis.Z) {
+                    rms.put(axis, m.rms());
+                }
+            });
+            return rms.isEmpty() ? Double.NaN : VibrationTotal.ofPoint(position, rms);
         }
 
         /** Greatest vertical acceleration, up or down (m/s²). */

@@ -2,21 +2,20 @@ package org.ridewright.ride;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.ridewright.comfort.Axis;
-import org.ridewright.comfort.Position;
-import org.ridewright.comfort.VibrationMetrics;
-import org.ridewright.comfort.VibrationTotal;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.ridewright.comfort.Window;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.SeatPlace;
 import org.ridewright.dynamics.StaticState;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.dynamics.WheelPlace;
+import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.math.PolynomialRange;
+import org.ridewright.quantity.Measure;
 import org.ridewright.road.Road;
 import org.ridewright.signal.Channel;
 import org.ridewright.solver.Problem;
@@ -33,7 +32,6 @@ import org.ridewright.wheel.Contact;
  * a second whatever the rate of the traces; extremes are those of the polynomials.
  */
 final class RideTest {
-    private static final double COMFORT_RATE = 2000;
     private static final double REFERENCE_TOLERANCE = 1e-11;
     /** A coordinate that moves by a smaller share of the one that moves most stirs by round-off. */
     private static final double LEAST_SHARE = 1e-9;
@@ -44,6 +42,9 @@ final class RideTest {
     private static final double RUN_OUT = 3;
 
     private static final double FLAT_DURATION = 5;
+    /** Longest stretch of a wheel path that is kept (s). */
+    private static final double LONGEST_PATH = 20;
+
     /** Room behind the window that a weighting filter looks ahead (s). */
     private static final double LOOK_AHEAD = 0.02;
 
@@ -51,24 +52,36 @@ final class RideTest {
     private final String file;
     private final VehicleModel model;
     private final Road road;
-    private final double speed;
+    private final SpeedPlan plan;
+    private final Travel travel;
     private final Heights heights;
+    private final List<RideResult.AxleTimes> axles;
     private final double duration;
     private final RideResult.Span window;
 
-    RideTest(Scenario scenario, String file, VehicleModel model, Road road, double speed) {
+    RideTest(Scenario scenario, String file, VehicleModel model, Road road, SpeedPlan plan) {
         this.scenario = scenario;
         this.file = file;
         this.model = model.settled(settled(scenario.start()));
         this.road = road;
-        this.speed = speed;
-        heights = new Heights(this.model, road, speed);
-        duration = scenario.duration()
-                .map(d -> d.value())
-                .orElseGet(() -> heights.lastContact().map(t -> t + RUN_OUT).orElse(FLAT_DURATION));
-        double from = heights.firstContact().filter(t -> t < duration).orElse(0.0);
-        double to = heights.lastContact().map(t -> t + AFTER_LAST_AXLE).orElse(duration);
+        this.plan = plan;
+        travel = new Travel(plan);
+        heights = new Heights(this.model, road, travel);
+        axles = heights.axleTimes();
+        duration = duration();
+        double from = Heights.firstContact(axles).filter(t -> t < duration).orElse(0.0);
+        double to = Heights.lastContact(axles).map(t -> t + AFTER_LAST_AXLE).orElse(duration);
         window = new RideResult.Span(from, Math.min(to, Math.max(from + 1e-3, duration - LOOK_AHEAD)));
+    }
+
+    private double duration() {
+        if (scenario.distance().isPresent()) {
+            return travel.time(scenario.distance().get().value());
+        }
+        return scenario.duration()
+                .map(Measure::value)
+                .orElseGet(
+                        () -> Heights.lastContact(axles).map(t -> t + RUN_OUT).orElse(FLAT_DURATION));
     }
 
     /** Points named for this vehicle; its centre of mass where nobody is aboard and none is named. */
@@ -85,22 +98,45 @@ final class RideTest {
     RideResult run() {
         ReadOffs readOffs = new ReadOffs(model);
         List<Scenario.Point> points = points();
-        SampleRecorder traces = new SampleRecorder(
-                readOffs.traces(points, speed), scenario.samplingRate().value(), duration);
-        List<ReadOff> felt = feltAt(readOffs);
-        SampleRecorder comfort = new SampleRecorder(felt, COMFORT_RATE, duration);
+        List<ReadOff> traced = readOffs.traces(points, travel);
+        TraceKeeper traces = new TraceKeeper(
+                traced, judges(traced, points), scenario.samplingRate().value(), duration);
+        List<FeltMeters> felt = span().map(span -> model.seats().stream()
+                        .map(seat -> new FeltMeters(seat, readOffs, span, duration))
+                        .toList())
+                .orElse(List.of());
+        List<PathOfVibration> ways = span().map(span -> PathOfVibration.of(model, points, span, duration))
+                .orElse(List.of());
         RangeRecorder ranges = new RangeRecorder(ranged(readOffs, points));
-        Draught draught = new Draught(model.wheels(), speed);
-        TimeRecorder times = new TimeRecorder(model.equations(), draught);
+        TimeRecorder times = new TimeRecorder(model.equations(), new Draught(model.wheels(), travel));
         TiltWatch tilt = new TiltWatch(model);
         Solution solution = RegimeSolver.solve(problem(), step -> {
             tilt.step(step);
             traces.step(step);
-            comfort.step(step);
+            felt.forEach(f -> f.step(step));
+            ways.forEach(way -> way.step(step));
             ranges.step(step);
             times.step(step);
         });
-        return result(points, traces, comfort.channels(), ranges, times, solution);
+        return result(points, traces.channels(), felt, ways, ranges, times, solution);
+    }
+
+    /** Window of the metrics, 1 s long at least; none of a run that is too short for one. */
+    private Optional<Window> span() {
+        Window span = new Window(window.from(), Math.max(window.to(), window.from() + 1));
+        return span.to() <= duration ? Optional.of(span) : Optional.empty();
+    }
+
+    /** Vertical accelerations at seats, or at points where nobody is aboard. */
+    private int[] judges(List<ReadOff> traced, List<Scenario.Point> points) {
+        Set<String> places = new HashSet<>();
+        model.seats().forEach(seat -> places.add(seat.name() + " seat vertical acceleration"));
+        if (places.isEmpty()) {
+            points.forEach(point -> places.add(point.name() + " vertical acceleration"));
+        }
+        return IntStream.range(0, traced.size())
+                .filter(i -> places.contains(traced.get(i).name()))
+                .toArray();
     }
 
     /**
@@ -140,7 +176,7 @@ final class RideTest {
         StaticState start = model.rest();
         return new Problem(
                 model.equations(),
-                heights.all(model, duration),
+                heights.all(duration),
                 start.q(),
                 new double[model.equations().size()],
                 start.friction(),
@@ -153,16 +189,6 @@ final class RideTest {
             case FROM_ABOVE -> 1;
             case FROM_BELOW -> -1;
         };
-    }
-
-    /** Seat and feet accelerations, three axes each, seat after seat. */
-    private List<ReadOff> feltAt(ReadOffs readOffs) {
-        List<ReadOff> list = new ArrayList<>();
-        for (SeatPlace seat : model.seats()) {
-            list.addAll(readOffs.seat(seat));
-            list.addAll(readOffs.feet(seat));
-        }
-        return list;
     }
 
     /** Read-offs whose extremes are wanted: seats, points, wheel loads, travels and forces, draught. */
@@ -181,21 +207,22 @@ final class RideTest {
             list.add(readOffs.travel(e));
             list.add(readOffs.force(e));
         }
-        list.add(new Draught(model.wheels(), speed));
+        list.add(new Draught(model.wheels(), travel));
         return list;
     }
 
     private RideResult result(
             List<Scenario.Point> points,
-            SampleRecorder traces,
-            List<Channel> felt,
+            List<Channel> traces,
+            List<FeltMeters> felt,
+            List<PathOfVibration> ways,
             RangeRecorder ranges,
             TimeRecorder times,
             Solution solution) {
         int next = 0;
         List<RideResult.SeatResult> seats = new ArrayList<>();
         for (int i = 0; i < model.seats().size(); i++) {
-            seats.add(seat(model.seats().get(i), felt.subList(6 * i, 6 * i + 6), ranges.range(next++), times));
+            seats.add(seat(i, felt, ranges.range(next++), times));
         }
         List<RideResult.PointResult> pointResults = new ArrayList<>();
         for (Scenario.Point point : points) {
@@ -217,17 +244,17 @@ final class RideTest {
             elements.add(element(e, ranges.range(next++), ranges.range(next++), times, solution));
         }
         RideResult.Peak draught = greatest(ranges.range(next));
-        List<String> remarks =
-                new Remarks(scenario, model, road, speed).of(seats, wheels, times, liveliness(points, ranges, wheels));
+        List<String> remarks = new Remarks(scenario, model, road, plan.greatest())
+                .of(seats, wheels, times, liveliness(points, ranges, wheels));
         return new RideResult(
                 file,
                 model,
                 road,
-                speed,
+                plan,
                 duration,
-                traces.channels(),
-                heights.paths(),
-                heights.axleTimes(),
+                traces,
+                paths(traces),
+                axles,
                 window,
                 seats,
                 pointResults,
@@ -236,6 +263,7 @@ final class RideTest {
                 draught,
                 solution.energy(),
                 solution.statistics(),
+                ways.stream().map(PathOfVibration::spectra).toList(),
                 remarks);
     }
 
@@ -261,38 +289,25 @@ final class RideTest {
                 problem(), model.wheels(), first, place, ranges.range(0).greatestSize()));
     }
 
+    /** Wheel paths, of a long road while traces were kept. */
+    private List<PiecewisePolynomial> paths(List<Channel> traces) {
+        double from = traces.get(0).start();
+        return heights.paths(from, Math.min(traces.get(0).end(), from + LONGEST_PATH));
+    }
+
     private RideResult.SeatResult seat(
-            SeatPlace seat, List<Channel> felt, PolynomialRange vertical, TimeRecorder times) {
-        Map<Axis, VibrationMetrics> atSeat = metrics(felt.subList(0, 3), Position.SEAT);
-        Map<Axis, VibrationMetrics> atFeet = metrics(felt.subList(3, 6), Position.FEET);
+            int number, List<FeltMeters> meters, PolynomialRange vertical, TimeRecorder times) {
+        Optional<FeltMeters> felt = meters.isEmpty() ? Optional.empty() : Optional.of(meters.get(number));
+        SeatPlace seat = model.seats().get(number);
         return new RideResult.SeatResult(
                 seat.name(),
                 seat.person(),
                 greatest(vertical),
                 least(vertical),
-                atSeat,
-                atFeet,
-                total(Position.SEAT, atSeat),
-                total(Position.FEET, atFeet),
+                felt.map(FeltMeters::person),
+                felt.flatMap(FeltMeters::effectiveness),
+                felt.flatMap(FeltMeters::sickness),
                 seat.element() >= 0 ? times.off(seat.element()) : 0);
-    }
-
-    private Map<Axis, VibrationMetrics> metrics(List<Channel> felt, Position position) {
-        Map<Axis, VibrationMetrics> result = new EnumMap<>(Axis.class);
-        Axis[] axes = {Axis.X, Axis.Y, Axis.Z};
-        Window span = new Window(window.from(), Math.max(window.to(), window.from() + 1));
-        for (int i = 0; i < axes.length; i++) {
-            if (span.to() <= felt.get(i).end()) {
-                result.put(axes[i], VibrationMetrics.of(felt.get(i), position, axes[i], span));
-            }
-        }
-        return result;
-    }
-
-    private static double total(Position position, Map<Axis, VibrationMetrics> metrics) {
-        Map<Axis, Double> rms = new EnumMap<>(Axis.class);
-        metrics.forEach((axis, m) -> rms.put(axis, m.rms()));
-        return rms.isEmpty() ? Double.NaN : VibrationTotal.ofPoint(position, rms);
     }
 
     private RideResult.ElementResult element(

@@ -250,7 +250,10 @@ class HardVehicleTest {
                 "tilt",
                 "",
                 List.of(new Scenario.Entrant(
-                        Fleet.described(top), "top.yaml", List.of(), List.of(Measure.of(speed, QuantityKind.SPEED)))),
+                        Fleet.described(top),
+                        "top.yaml",
+                        List.of(),
+                        List.of(SpeedPlan.steady(Measure.of(speed, QuantityKind.SPEED))))),
                 List.of(new Road(
                         "kerb",
                         List.of(new Obstacle.Step(
@@ -259,10 +262,12 @@ class HardVehicleTest {
                                 Optional.of(GeneratedRoad.length(1)))),
                         Optional.empty())),
                 Optional.empty(),
+                Optional.empty(),
                 Measure.of(100, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
                 false,
-                List.of());
+                List.of(),
+                Optional.empty());
         assertThatThrownBy(() -> RideRunner.run(scenario, r -> {}))
                 .isInstanceOf(RideException.class)
                 .hasMessageContaining("rad")

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ridewright.comfort.Position;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.quantity.Measure;
@@ -66,9 +67,9 @@ class RideTestTest {
     }
 
     private static Scenario scenario(Vehicle vehicle, Road road, double rate, double... speeds) {
-        List<Measure> list = new ArrayList<>();
+        List<SpeedPlan> list = new ArrayList<>();
         for (double v : speeds) {
-            list.add(Measure.of(v, QuantityKind.SPEED));
+            list.add(SpeedPlan.steady(Measure.of(v, QuantityKind.SPEED)));
         }
         return new Scenario(
                 "test",
@@ -76,10 +77,12 @@ class RideTestTest {
                 List.of(new Scenario.Entrant(vehicle, "test.yaml", List.of(), list)),
                 List.of(road),
                 Optional.empty(),
+                Optional.empty(),
                 Measure.of(rate, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
                 false,
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     private static RideResult ride(Vehicle vehicle, Road road, double rate, double speed) {
@@ -139,8 +142,8 @@ class RideTestTest {
         RideResult coarse = ride(vehicle, road(plank(0.03, Side.BOTH)), 50, 2);
         RideResult fine = ride(vehicle, road(plank(0.03, Side.BOTH)), 3000, 2);
         assertThat(coarse.seats().get(0).peak()).isEqualTo(fine.seats().get(0).peak());
-        assertThat(coarse.seats().get(0).seatTotal())
-                .isEqualTo(fine.seats().get(0).seatTotal());
+        assertThat(coarse.seats().get(0).total(Position.SEAT))
+                .isEqualTo(fine.seats().get(0).total(Position.SEAT));
     }
 
     @Test
@@ -175,10 +178,12 @@ class RideTestTest {
                 plain.entrants(),
                 plain.roads(),
                 plain.duration(),
+                plain.distance(),
                 plain.samplingRate(),
                 Scenario.Start.FROM_ABOVE,
                 false,
-                List.of());
+                List.of(),
+                Optional.empty());
         RideResult result = RideRunner.run(settled, r -> {}).get(0);
         for (String name : result.model().coordinates().names()) {
             assertThat(size(result.trace(name).orElseThrow())).as(name).isLessThan(1e-12);
@@ -202,10 +207,12 @@ class RideTestTest {
                     plain.entrants(),
                     plain.roads(),
                     Optional.of(Measure.of(duration, QuantityKind.TIME)),
+                    Optional.empty(),
                     plain.samplingRate(),
                     plain.start(),
                     false,
-                    List.of());
+                    List.of(),
+                    Optional.empty());
             heaves.add(RideRunner.run(timed, r -> {}).get(0).trace("body heave").orElseThrow());
         }
         assertThat(heaves.get(0).sample(200)).isCloseTo(heaves.get(1).sample(200), within(1e-10));
