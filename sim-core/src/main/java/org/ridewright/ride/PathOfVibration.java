@@ -60,8 +60,7 @@ final class PathOfVibration implements StepListener {
     /** Of each occupied seat, or of each named point where nobody is aboard; of a window too short of none. */
     static List<PathOfVibration> of(VehicleModel model, List<Scenario.Point> points, Window window, double duration) {
         List<PathOfVibration> all = new ArrayList<>();
-        if (window.length() < SHORTEST_WINDOW
-                || model.wheels().isEmpty()) {
+        if (window.length() < SHORTEST_WINDOW || model.wheels().isEmpty()) {
             return all;
         }
         for (SeatPlace seat : model.seats()) {
