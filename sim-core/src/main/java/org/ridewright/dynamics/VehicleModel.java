@@ -39,12 +39,15 @@ public final class VehicleModel {
         this.vehicle = vehicle;
         this.loadCase = loadCase;
         body = LoadedBody.of(vehicle, loadCase);
-        coordinates = new Coordinates(vehicle, sprung(body));
+        coordinates = new Coordinates(vehicle, sprung(body), braked);
         geometry = new Geometry(vehicle, coordinates, body);
         masses = new MassAssembly(vehicle, coordinates, geometry, body, braked);
         ElementAssembly elements = new ElementAssembly(vehicle, coordinates, geometry, places);
         elements.build(body, groundRate);
-        equations = masses.equations(elements.elements(), elements.inputs());
+        HorizontalAssembly horizontal = new HorizontalAssembly(vehicle, coordinates, geometry, masses);
+        elements.elements().addAll(horizontal.elements());
+        equations = horizontal.withPushes(
+                masses.equations(elements.elements(), elements.inputs() + horizontal.inputs()), elements.inputs());
         wheels = List.copyOf(elements.wheels());
         stageNames = elements.stageNames();
         seats = seatPlaces();
@@ -215,8 +218,14 @@ public final class VehicleModel {
             longitudinal[coordinates.pitch()] = z - masses.pitchAxisHeight();
             longitudinalTilt[coordinates.pitch()] = -GRAVITY;
         }
+        if (coordinates.surge() >= 0) {
+            longitudinal[coordinates.surge()] = 1;
+        }
         double[] roll = geometry.bodyRoll(x);
         double[] lateral = Geometry.combine(-(z - masses.rollAxisHeight(x)), roll, 0, roll);
+        if (coordinates.sway() >= 0) {
+            lateral[coordinates.sway()] = 1;
+        }
         double[] lateralTilt = Geometry.combine(GRAVITY, roll, 0, roll);
         return new PointMotion(geometry.bodyRise(x, place.y()), longitudinal, longitudinalTilt, lateral, lateralTilt);
     }

@@ -20,7 +20,10 @@ final class Heights {
     private final List<PiecewisePolynomial> inTime = new ArrayList<>();
     private final List<RideResult.AxleTimes> axleTimes = new ArrayList<>();
 
+    private final double speed;
+
     Heights(VehicleModel model, Road road, double speed) {
+        this.speed = speed;
         for (WheelPlace wheel : model.wheels()) {
             PiecewisePolynomial path = path(model, wheel, road);
             paths.add(path);
@@ -99,12 +102,13 @@ final class Heights {
         return axleTimes;
     }
 
-    /** Heights of every input against time: wheels, then hitches. */
+    /** What every input follows against time: heights of wheels, then of hitches, then what drives the vehicle horizontally. */
     List<PiecewisePolynomial> all(VehicleModel model, double duration) {
         List<PiecewisePolynomial> all = new ArrayList<>(inTime);
         for (Hitch hitch : model.vehicle().hitches()) {
             all.add(HitchMotion.height(hitch.motion(), duration));
         }
+        all.addAll(HorizontalDrive.of(model, speed, duration));
         return all;
     }
 

@@ -311,6 +311,8 @@ final class RideTest {
             case TWIST -> "twist";
             case SEAT -> "seat";
             case HITCH -> "hitch";
+            case HOLD -> "held fore and aft";
+            case SWAY -> "sway";
             case CONTACT -> "contact";
         };
     }
