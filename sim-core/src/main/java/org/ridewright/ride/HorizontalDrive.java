@@ -13,19 +13,35 @@ final class HorizontalDrive {
     private static final int PIECES_PER_CYCLE = 48;
 
     private static final int DEGREE = 7;
+    /** Coefficients of a speed that changes. */
+    private static final int SPEED_TERMS = 4;
 
     private HorizontalDrive() {}
 
-    static List<PiecewisePolynomial> of(VehicleModel model, double speed, double duration) {
+    static List<PiecewisePolynomial> of(VehicleModel model, Travel travel, double duration) {
         Pushes pushes = model.equations().pushes();
         List<PiecewisePolynomial> inputs = new ArrayList<>();
         if (pushes.speed() >= 0) {
-            inputs.add(PiecewisePolynomial.constant(speed));
+            inputs.add(speed(travel));
         }
         if (!pushes.stated().isEmpty()) {
             inputs.add(pull(model.vehicle().further().pull().orElseThrow(), duration));
         }
         return inputs;
+    }
+
+    /** The speed of a plan, one piece to each change and to each steady stretch between two (m/s). */
+    static PiecewisePolynomial speed(Travel travel) {
+        double[] seams = travel.seams();
+        double last = travel.speed(Double.POSITIVE_INFINITY);
+        if (seams.length == 0) {
+            return PiecewisePolynomial.constant(last);
+        }
+        double[][] pieces = new double[seams.length - 1][SPEED_TERMS];
+        for (int i = 0; i < pieces.length; i++) {
+            travel.expandSpeed(seams[i], 1, pieces[i]);
+        }
+        return new PiecewisePolynomial(seams, pieces, last);
     }
 
     /**

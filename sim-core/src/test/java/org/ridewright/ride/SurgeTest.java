@@ -44,6 +44,10 @@ class SurgeTest {
         return Measure.of(metres, QuantityKind.LENGTH);
     }
 
+    private static Travel steady(double speed) {
+        return new Travel(SpeedPlan.steady(Measure.of(speed, QuantityKind.SPEED)));
+    }
+
     private static Road plank(double height, Side side) {
         return Trial.road(
                 new Obstacle.Plank(lie(side), length(height), length(0.15), new Obstacle.Shape.Rectangular()));
@@ -85,7 +89,7 @@ class SurgeTest {
         double speed = 2;
         Trial trial = Trial.of(vehicle, plank(0.025, Side.LEFT), speed, 1);
         VehicleModel model = trial.model();
-        Impulse impulse = new Impulse(new Draught(model.wheels(), speed));
+        Impulse impulse = new Impulse(new Draught(model.wheels(), steady(speed)));
         Solution solution = trial.solve(impulse);
         int surge = model.coordinates().surge();
         double momentum = 0;
@@ -184,12 +188,12 @@ class SurgeTest {
         String plain = Fleet.symmetrical("");
         Vehicle vehicle = Fleet.described(plain);
         VehicleModel braked = VehicleModel.assemble(vehicle, vehicle.loadCases().get(0), Optional.empty(), true);
-        Heights heights = new Heights(braked, hump(0.03), 3);
+        Heights heights = new Heights(braked, hump(0.03), steady(3));
         Trial held = new Trial(
                 braked,
                 new Problem(
                         braked.equations(),
-                        heights.all(braked, 3),
+                        heights.all(3),
                         braked.rest().q(),
                         new double[braked.equations().size()],
                         braked.rest().friction(),
@@ -238,8 +242,8 @@ class SurgeTest {
                     coordinates: [surge]
                     """.formatted(rates[i]));
             Trial trial = Trial.of(vehicle, plank(h, Side.BOTH), speed, 0.5);
-            double meets = new Heights(trial.model(), plank(h, Side.BOTH), speed)
-                    .firstContact()
+            double meets = Heights.firstContact(
+                            new Heights(trial.model(), plank(h, Side.BOTH), steady(speed)).axleTimes())
                     .orElseThrow();
             Trial struck = truncated(trial, meets + 0.008);
             int surge = struck.model().coordinates().surge();
