@@ -3,7 +3,6 @@ package org.ridewright.ride;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -98,7 +97,10 @@ final class RideTest {
         List<ReadOff> traced = readOffs.traces(points, travel);
         TraceKeeper traces = new TraceKeeper(
                 traced, judges(traced, points), scenario.samplingRate().value(), duration);
-        Optional<FeltMeters> felt = span().map(span -> new FeltMeters(model, readOffs, span, duration));
+        List<FeltMeters> felt = span().map(span -> model.seats().stream()
+                        .map(seat -> new FeltMeters(seat, readOffs, span, duration))
+                        .toList())
+                .orElse(List.of());
         List<PathOfVibration> ways = span().map(span -> PathOfVibration.of(model, points, span, duration))
                 .orElse(List.of());
         RangeRecorder ranges = new RangeRecorder(ranged(readOffs, points));
@@ -107,7 +109,7 @@ final class RideTest {
         Solution solution = RegimeSolver.solve(problem(), step -> {
             tilt.step(step);
             traces.step(step);
-            felt.ifPresent(f -> f.step(step));
+            felt.forEach(f -> f.step(step));
             ways.forEach(way -> way.step(step));
             ranges.step(step);
             times.step(step);
@@ -204,7 +206,7 @@ final class RideTest {
     private RideResult result(
             List<Scenario.Point> points,
             List<Channel> traces,
-            Optional<FeltMeters> felt,
+            List<FeltMeters> felt,
             List<PathOfVibration> ways,
             RangeRecorder ranges,
             TimeRecorder times,
@@ -286,14 +288,17 @@ final class RideTest {
     }
 
     private RideResult.SeatResult seat(
-            int number, Optional<FeltMeters> felt, PolynomialRange vertical, TimeRecorder times) {
+            int number, List<FeltMeters> meters, PolynomialRange vertical, TimeRecorder times) {
+        Optional<FeltMeters> felt = meters.isEmpty() ? Optional.empty() : Optional.of(meters.get(number));
         SeatPlace seat = model.seats().get(number);
         return new RideResult.SeatResult(
                 seat.name(),
                 seat.person(),
                 greatest(vertical),
                 least(vertical),
-                felt.map(f -> f.at(number)).orElse(Map.of()),
+                felt.map(FeltMeters::person),
+                felt.flatMap(FeltMeters::effectiveness),
+                felt.flatMap(FeltMeters::sickness),
                 seat.element() >= 0 ? times.off(seat.element()) : 0);
     }
 

@@ -242,7 +242,8 @@ class HardVehicleTest {
                 Measure.of(100, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
                 false,
-                List.of());
+                List.of(),
+                Optional.empty());
         assertThatThrownBy(() -> RideRunner.run(scenario, r -> {}))
                 .isInstanceOf(RideException.class)
                 .hasMessageContaining("rad")

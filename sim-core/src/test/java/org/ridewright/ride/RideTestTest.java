@@ -85,7 +85,8 @@ class RideTestTest {
                 Measure.of(rate, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
                 false,
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     private static RideResult ride(Vehicle vehicle, Road road, double rate, double speed) {
@@ -259,7 +260,8 @@ class RideTestTest {
                 plain.samplingRate(),
                 Scenario.Start.FROM_ABOVE,
                 false,
-                List.of());
+                List.of(),
+                Optional.empty());
         RideResult result = RideRunner.run(settled, r -> {}).get(0);
         for (String name : result.model().coordinates().names()) {
             assertThat(size(result.trace(name).orElseThrow())).as(name).isLessThan(1e-12);
@@ -287,7 +289,8 @@ class RideTestTest {
                     plain.samplingRate(),
                     plain.start(),
                     false,
-                    List.of());
+                    List.of(),
+                    Optional.empty());
             heaves.add(RideRunner.run(timed, r -> {}).get(0).trace("body heave").orElseThrow());
         }
         assertThat(heaves.get(0).sample(200)).isCloseTo(heaves.get(1).sample(200), within(1e-10));

@@ -60,7 +60,8 @@ final class IndependentIntegration implements ReferenceProblem {
                 Measure.of(100, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
                 false,
-                List.of());
+                List.of(),
+                Optional.empty());
         return RideRunner.differencesFromReference(scenario).get(0);
     }
 
