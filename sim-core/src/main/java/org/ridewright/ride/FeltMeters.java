@@ -84,16 +84,15 @@ final class FeltMeters implements StepListener {
         Map<Position, Map<Axis, AxisVibration>> points = new EnumMap<>(Position.class);
         for (int i = 0; i < meters.length; i++) {
             Felt f = felt.get(i);
-            points.computeIfAbsent(f.position(), p -> new EnumMap<>(Axis.class))
-                    .put(f.axis(), meters[i].result());
+            points.computeIfAbsent(f.position(), p -> new EnumMap<>(Axis.class)).put(f.axis(), meters[i].result());
         }
         return new PersonVibration(points);
     }
 
     /** What the seat does, if it is sprung. */
     Optional<SeatEffectiveness> effectiveness() {
-        return floor.map(meter ->
-                new SeatEffectiveness(meter.result().metrics(), meters[vertical].result().metrics()));
+        return floor.map(meter -> new SeatEffectiveness(
+                meter.result().metrics(), meters[vertical].result().metrics()));
     }
 
     /** Of the ride itself, if it is long enough. */

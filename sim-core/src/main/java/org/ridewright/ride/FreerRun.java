@@ -69,8 +69,8 @@ final class FreerRun {
             list.addAll(all.seat(seat));
         }
         if (of.seats().isEmpty()) {
-            points.forEach(point -> list.addAll(
-                    all.point(point.name(), point.place()).subList(0, AXES)));
+            points.forEach(
+                    point -> list.addAll(all.point(point.name(), point.place()).subList(0, AXES)));
         }
         return list;
     }

@@ -67,8 +67,7 @@ final class ReadOffs {
     ReadOff floor(SeatPlace seat) {
         return LinearReadOff.named(seat.name() + " floor vertical acceleration", "m/s²")
                 .plusRow(
-                        Source.ACCELERATION,
-                        model.motionAt(seat.seat().place()).rise())
+                        Source.ACCELERATION, model.motionAt(seat.seat().place()).rise())
                 .build();
     }
 
@@ -115,6 +114,16 @@ final class ReadOffs {
                 ? Optional.empty()
                 : Optional.of(LinearReadOff.named(name, "rad/s²")
                         .plus(Source.ACCELERATION, coordinate, 1)
+                        .build());
+    }
+
+    /** Speed of the undercarriage beyond that of steady travel; none where it travels steadily. */
+    Optional<ReadOff> speedGained() {
+        int surge = model.coordinates().surge();
+        return surge < 0
+                ? Optional.empty()
+                : Optional.of(LinearReadOff.named("speed gained", "m/s")
+                        .plus(Source.VELOCITY, surge, 1)
                         .build());
     }
 

@@ -14,7 +14,13 @@ import org.ridewright.quantity.Measure;
  * @param stages sprung stages from the floor up; none: the person is carried rigidly
  * @param shareOnSeat of the person's mass; the rest is carried rigidly at the feet
  */
-public record Seat(String name, Place place, Optional<Place> feet, Optional<Place> backrest, List<SeatStage> stages, Measure shareOnSeat) {
+public record Seat(
+        String name,
+        Place place,
+        Optional<Place> feet,
+        Optional<Place> backrest,
+        List<SeatStage> stages,
+        Measure shareOnSeat) {
     public Seat {
         stages = List.copyOf(stages);
     }

@@ -6,6 +6,9 @@ import org.ridewright.quantity.QuantityKind;
 
 /** How a body is held sideways, after what was not measured has been estimated. */
 public final class SwayFigures {
+    /** Frequency of sway where nothing is known (Hz). */
+    public static final double USUAL = 6;
+
     private SwayFigures() {}
 
     /** Frequency of sway (Hz): as given, or in the middle of the range from 4 to 8 Hz. */
@@ -14,7 +17,7 @@ public final class SwayFigures {
                 .swayFrequency()
                 .orElseGet(() -> new Measure(
                         QuantityKind.FREQUENCY,
-                        6,
+                        USUAL,
                         2,
                         Provenance.ESTIMATED,
                         "sway at 6 Hz, the middle of 4 to 8 Hz (common practice)"));
