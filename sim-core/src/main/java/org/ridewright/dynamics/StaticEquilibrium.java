@@ -104,6 +104,10 @@ public final class StaticEquilibrium {
         for (int i = 0; i < n; i++) {
             double own = Math.abs(k.get(i, i));
             unit[i] = own > 0 ? 1 / Math.sqrt(own) : 1;
+            if (nothingActs(k, i) && r[i] == 0) {
+                // A vehicle that rolls freely rests anywhere along its way.
+                k.set(i, i, 1);
+            }
         }
         DMatrixRMaj right = new DMatrixRMaj(n, 1);
         for (int i = 0; i < n; i++) {
@@ -123,6 +127,15 @@ public final class StaticEquilibrium {
             delta.set(i, 0, unit[i] * delta.get(i, 0));
         }
         return delta.getData().clone();
+    }
+
+    private boolean nothingActs(DMatrixRMaj k, int i) {
+        for (int j = 0; j < n; j++) {
+            if (k.get(i, j) != 0 || k.get(j, i) != 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private double residual(double[] q, double[] u, double[] r) {

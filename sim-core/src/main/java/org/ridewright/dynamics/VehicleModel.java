@@ -12,6 +12,7 @@ import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.Place;
 import org.ridewright.vehicle.Spring;
 import org.ridewright.vehicle.Vehicle;
+import org.ridewright.wheel.Ground;
 
 /** A vehicle under one load case as equations of motion, with the places where it is read off; immutable. */
 public final class VehicleModel {
@@ -37,17 +38,19 @@ public final class VehicleModel {
     private final StaticState rest;
     private final Map<String, List<String>> stageNames;
 
-    private VehicleModel(
-            Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked, StagePlaces places) {
+    private VehicleModel(Vehicle vehicle, LoadCase loadCase, Ground ground, boolean braked, StagePlaces places) {
         this.vehicle = vehicle;
         this.loadCase = loadCase;
         body = LoadedBody.of(vehicle, loadCase);
-        coordinates = new Coordinates(vehicle, sprung(body));
+        coordinates = new Coordinates(vehicle, sprung(body), braked);
         geometry = new Geometry(vehicle, coordinates, body);
         masses = new MassAssembly(vehicle, coordinates, geometry, body, braked);
         ElementAssembly elements = new ElementAssembly(vehicle, coordinates, geometry, places);
-        elements.build(body, groundRate);
-        equations = masses.equations(elements.elements(), elements.inputs());
+        elements.build(body, ground);
+        HorizontalAssembly horizontal = new HorizontalAssembly(vehicle, coordinates, geometry, masses);
+        elements.elements().addAll(horizontal.elements());
+        equations = horizontal.withPushes(
+                masses.equations(elements.elements(), elements.inputs() + horizontal.inputs()), elements.inputs());
         wheels = List.copyOf(elements.wheels());
         stageNames = elements.stageNames();
         seats = seatPlaces();
@@ -80,17 +83,22 @@ public final class VehicleModel {
                 : new VehicleModel(this, StaticEquilibrium.solve(equations, new double[equations.inputs()], settled));
     }
 
+    /** As the other, on ground of which at most the rate is stated (N/m). */
+    public static VehicleModel assemble(
+            Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked) {
+        return assemble(vehicle, loadCase, new Ground(groundRate, Optional.empty()), braked);
+    }
+
     /**
      * Assembles the equations for one load case and finds its position of rest.
      *
-     * @param groundRate of the ground under the wheels (N/m), absent if unyielding
+     * @param ground under the wheels
      * @param braked whether the wheels are held by the brake, which changes what the body pitches about
      * @throws RideException if the vehicle cannot stand as described
      */
-    public static VehicleModel assemble(
-            Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked) {
+    public static VehicleModel assemble(Vehicle vehicle, LoadCase loadCase, Ground ground, boolean braked) {
         try {
-            VehicleModel model = new VehicleModel(vehicle, loadCase, groundRate, braked, stagePlaces(vehicle));
+            VehicleModel model = new VehicleModel(vehicle, loadCase, ground, braked, stagePlaces(vehicle));
             model.checkRest();
             return model;
         } catch (IllegalArgumentException e) {
@@ -107,7 +115,7 @@ public final class VehicleModel {
             for (String name : measured) {
                 LoadCase load = vehicle.loadCase(name)
                         .orElseThrow(() -> new IllegalArgumentException("no load case named '" + name + "'"));
-                VehicleModel standing = new VehicleModel(vehicle, load, Optional.empty(), false, places);
+                VehicleModel standing = new VehicleModel(vehicle, load, Ground.UNYIELDING, false, places);
                 for (int e = 0; e < standing.equations.elements().size(); e++) {
                     moved = Math.max(
                             moved,
@@ -222,8 +230,14 @@ public final class VehicleModel {
             longitudinal[coordinates.pitch()] = z - masses.pitchAxisHeight();
             longitudinalTilt[coordinates.pitch()] = -GRAVITY;
         }
+        if (coordinates.surge() >= 0) {
+            longitudinal[coordinates.surge()] = 1;
+        }
         double[] roll = geometry.bodyRoll(x);
         double[] lateral = Geometry.combine(-(z - masses.rollAxisHeight(x)), roll, 0, roll);
+        if (coordinates.sway() >= 0) {
+            lateral[coordinates.sway()] = 1;
+        }
         double[] lateralTilt = Geometry.combine(GRAVITY, roll, 0, roll);
         return new PointMotion(geometry.bodyRise(x, place.y()), longitudinal, longitudinalTilt, lateral, lateralTilt);
     }

@@ -61,9 +61,10 @@ public final class RegimeSolver {
         regime = new Regime(laws, table);
         held = new HeldLaws(laws, table, regime);
         curved = new CurvedTerms(laws, regime, held, MOST + 3);
-        series = new TaylorSeries(laws, regime, held, new PackedRows(laws), curved, MOST, tolerance);
+        PushTerms pushes = new PushTerms(laws, MOST + 3);
+        series = new TaylorSeries(laws, regime, held, new PackedRows(laws), curved, pushes, MOST, tolerance);
         guards = new Guards(laws, table, held, series, MOST);
-        audit = new EnergyAudit(laws, regime, held, series, curved, MOST);
+        audit = new EnergyAudit(laws, regime, held, series, curved, pushes, MOST);
         heights = new HeightCursor(problem.heights(), MOST);
         tally = new Tally(table, SHORTEST_STEP);
         view = new Step(order, laws, series, regime);
