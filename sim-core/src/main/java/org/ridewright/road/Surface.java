@@ -1,5 +1,6 @@
 package org.ridewright.road;
 
+import java.util.List;
 import java.util.Optional;
 import org.ridewright.quantity.Measure;
 
@@ -128,6 +129,35 @@ public sealed interface Surface {
         /** Width of the largest (m). */
         public double largest() {
             return size.value() * spread.value() * spread.value();
+        }
+    }
+
+    /**
+     * A profile as it was measured. Wheels left of the centre line run on its left track, those right of it on the right one, those on it
+     * on the mean of the two; a single track serves all. Its first station comes to lie where the stretch begins.
+     *
+     * @param stretch its end, if given, cuts the profile short
+     * @param spikesRemoved whether points that stand far off all around them are left out
+     * @param spacing even spacing for which it is smoothed and sampled anew (m); absent: its own points
+     */
+    record Measured(
+            Stretch stretch, MeasuredProfile profile, Trend trend, boolean spikesRemoved, Optional<Measure> spacing)
+            implements Surface {
+        /** What is taken off the heights. */
+        public sealed interface Trend {}
+
+        /** The first height alone. */
+        public record AsMeasured() implements Trend {}
+
+        /** The straight line that fits best. */
+        public record Detrended() implements Trend {}
+
+        /** A Gaussian mean line; waves of this length keep half of their height (m). */
+        public record HighPass(Measure length) implements Trend {}
+
+        /** What is to be said of gaps and spikes. */
+        public List<String> remarks() {
+            return new MeasuredSurface(this, 1).remarks();
         }
     }
 }

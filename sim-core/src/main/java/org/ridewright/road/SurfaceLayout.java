@@ -33,6 +33,9 @@ interface SurfaceLayout {
         if (surface instanceof Surface.Stones stones) {
             return new StonesSurface(stones);
         }
+        if (surface instanceof Surface.Measured measured) {
+            return new MeasuredSurface(measured, runUp);
+        }
         throw new IllegalStateException("no layout for " + surface.getClass());
     }
 }
