@@ -1,8 +1,14 @@
 package org.ridewright.signal;
 
-import java.util.Arrays;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.complex.Complex;
+import org.hipparchus.complex.ComplexField;
+import org.hipparchus.linear.Array2DRowFieldMatrix;
+import org.hipparchus.linear.ArrayFieldVector;
+import org.hipparchus.linear.FieldLUDecomposition;
+import org.hipparchus.linear.FieldMatrix;
+import org.hipparchus.linear.FieldVector;
 
 /**
  * An analogue filter run on samples: the exact response of the analogue filter to the smoothly interpolated signal.
@@ -40,6 +46,7 @@ public final class SampledFilter {
     private final double[] weights;
     private final double[] output;
     private final double through;
+    private final double[] steady;
 
     /**
      * @throws IllegalArgumentException if the sampling rate is not positive and finite, or so low that
@@ -63,6 +70,7 @@ public final class SampledFilter {
         this.weights = weights(system, interval, panels);
         this.output = system.c;
         this.through = system.d;
+        this.steady = system.steady();
     }
 
     /** The sampling rate this was made for (Hz). */
@@ -80,48 +88,85 @@ public final class SampledFilter {
             throw new IllegalArgumentException("channel " + input.name() + " must be sampled at " + sampleRate
                     + " Hz, got " + input.sampleRate() + " Hz");
         }
-        return input.with(input.name(), input.unit(), run(padded(input)));
-    }
-
-    /** Zeros before, the last value repeated after, so that every output finds its neighbours. */
-    private static double[] padded(Channel input) {
-        int before = InterpolationKernel.HALF_WIDTH - 1;
-        int n = input.size();
-        double[] u = new double[n + InterpolationKernel.TAPS];
-        for (int i = 0; i < n; i++) {
-            u[before + i] = input.sample(i);
+        FilterStream stream = stream();
+        double[] y = new double[input.size()];
+        int n = 0;
+        for (int i = 0; i < y.length; i++) {
+            if (stream.accept(input.sample(i))) {
+                y[n++] = stream.output();
+            }
         }
-        Arrays.fill(u, before + n, u.length, input.sample(n - 1));
-        return u;
+        while (stream.drain()) {
+            y[n++] = stream.output();
+        }
+        return input.with(input.name(), input.unit(), y);
     }
 
-    private double[] run(double[] u) {
+    /** For samples that come one by one; the signal counts as zero, and the filter as at rest, before the first. */
+    public FilterStream stream() {
+        return new FilterStream(this, 0, new double[order]);
+    }
+
+    /** For samples that come one by one, after a signal that has always had the value {@code before}. */
+    public FilterStream streamAfter(double before) {
+        double[] state = steady.clone();
+        for (int i = 0; i < order; i++) {
+            state[i] *= before;
+        }
+        return new FilterStream(this, before, state);
+    }
+
+    /**
+     * Complex gain of what is done to samples, at a frequency (Hz) below half of the sampling rate: with {@code z = e^{2πi f T}},
+     * {@code D + C (z − Φ)⁻¹ Σ_j w_j z^j}.
+     */
+    public Complex response(double frequency) {
+        Complex z = Complex.I.multiply(2 * Math.PI * frequency / sampleRate).exp();
         int taps = InterpolationKernel.TAPS;
-        double[] y = new double[u.length - taps];
-        double[] x = new double[order];
-        double[] next = new double[order];
-        for (int n = 0; n < y.length; n++) {
-            double sum = through * u[n + InterpolationKernel.HALF_WIDTH - 1];
-            for (int i = 0; i < order; i++) {
-                sum += output[i] * x[i];
+        FieldMatrix<Complex> matrix = new Array2DRowFieldMatrix<>(ComplexField.getInstance(), order, order);
+        FieldVector<Complex> drive = new ArrayFieldVector<>(ComplexField.getInstance(), order);
+        for (int i = 0; i < order; i++) {
+            for (int j = 0; j < order; j++) {
+                Complex own = new Complex(-transition[i * order + j]);
+                matrix.setEntry(i, j, i == j ? own.add(z) : own);
             }
-            y[n] = sum;
-
-            for (int i = 0; i < order; i++) {
-                double s = 0;
-                for (int j = 0; j < order; j++) {
-                    s += transition[i * order + j] * x[j];
-                }
-                for (int k = 0; k < taps; k++) {
-                    s += weights[i * taps + k] * u[n + k];
-                }
-                next[i] = s;
+            Complex sum = Complex.ZERO;
+            for (int k = taps - 1; k >= 0; k--) {
+                sum = sum.multiply(z).add(weights[i * taps + k]);
             }
-            double[] swap = x;
-            x = next;
-            next = swap;
+            drive.setEntry(i, sum.multiply(z.pow(1 - InterpolationKernel.HALF_WIDTH)));
         }
-        return y;
+        FieldVector<Complex> state =
+                new FieldLUDecomposition<>(matrix).getSolver().solve(drive);
+        Complex gain = new Complex(through);
+        for (int i = 0; i < order; i++) {
+            gain = gain.add(state.getEntry(i).multiply(output[i]));
+        }
+        return gain;
+    }
+
+    /** y_n from x_n and u_n. */
+    double read(double u, double[] x) {
+        double sum = through * u;
+        for (int i = 0; i < order; i++) {
+            sum += output[i] * x[i];
+        }
+        return sum;
+    }
+
+    /** x_{n+1} from x_n and the samples n − M + 1 to n + M, which begin at {@code from} in u. */
+    void advance(double[] u, int from, double[] x, double[] next) {
+        int taps = InterpolationKernel.TAPS;
+        for (int i = 0; i < order; i++) {
+            double s = 0;
+            for (int j = 0; j < order; j++) {
+                s += transition[i * order + j] * x[j];
+            }
+            for (int k = 0; k < taps; k++) {
+                s += weights[i * taps + k] * u[from + k];
+            }
+            next[i] = s;
+        }
     }
 
     /** Φ, row by row: each unit state followed through the panels of one interval. */

@@ -23,6 +23,7 @@ final class StateSpace {
     final double[] b;
     final double[] c;
     final double d;
+    private final double[] steady;
 
     StateSpace(AnalogueFilter filter) {
         List<FilterSection> sections = filter.sections();
@@ -31,6 +32,8 @@ final class StateSpace {
         b = new double[order];
         double[] out = new double[order];
         double through = filter.gain();
+        double constant = filter.gain();
+        steady = new double[order];
         for (int i = 0; i < sections.size(); i++) {
             FilterSection section = sections.get(i);
             double w = section.poleAngularFrequency();
@@ -43,6 +46,8 @@ final class StateSpace {
             a[p + 1][p] = -w;
             a[p + 1][p + 1] = -w * damping;
             b[p + 1] = w * through;
+            steady[p] = constant;
+            constant *= section.b0() / section.a0();
 
             double beta0 = section.b0() / section.a0();
             double beta1 = section.b1() * w / section.a0();
@@ -56,6 +61,11 @@ final class StateSpace {
         }
         c = out;
         d = through;
+    }
+
+    /** State under a constant input of 1: in each section x₁ is its input and x₂ is 0. */
+    double[] steady() {
+        return steady.clone();
     }
 
     /** Largest row sum of |A| (1/s). */

@@ -1,5 +1,5 @@
 /**
- * Uniformly sampled channels and linear filters on them; knows neither vehicles nor comfort.
+ * Uniformly sampled channels, linear filters on them and their spectra; knows neither vehicles nor comfort.
  *
  * <table>
  * <caption>Symbols</caption>
@@ -13,6 +13,10 @@
  * <tr><td>w_j</td><td>n</td><td>1</td><td>share of the sample j places on in the state's change</td></tr>
  * <tr><td>M</td><td>1</td><td>–</td><td>samples used on each side of an interpolated instant</td></tr>
  * <tr><td>φ</td><td>1</td><td>1</td><td>interpolation kernel, of the distance in samples</td></tr>
+ * <tr><td>G, Δf</td><td>N/2 + 1, 1</td><td>unit²/Hz, Hz</td><td>one-sided power spectral density, distance of its lines</td></tr>
+ * <tr><td>N, K</td><td>1</td><td>–</td><td>samples in a segment of a spectrum, segments averaged</td></tr>
+ * <tr><td>ν</td><td>1</td><td>–</td><td>degrees of freedom of an estimated density</td></tr>
+ * <tr><td>H1, γ²</td><td>N/2 + 1</td><td>ratio of units, 1</td><td>transfer function, ordinary coherence</td></tr>
  * </table>
  */
 package org.ridewright.signal;
