@@ -9,7 +9,7 @@ import java.util.Arrays;
  * the first joint the function is constant at the first piece's value there; right of the last joint it is constant at
  * {@link #valueAfter()}. Pieces need not meet: at a jump the right-hand value holds.
  */
-public final class PiecewisePolynomial {
+public final class PiecewisePolynomial implements PolynomialBlocks {
     private final double[] joints;
     /** Row per piece, {@code width} wide: one array, as long roads have millions of pieces. */
     private final double[] coefficients;
@@ -50,6 +50,47 @@ public final class PiecewisePolynomial {
     /** The same value everywhere. */
     public static PiecewisePolynomial constant(double value) {
         return new PiecewisePolynomial(new double[] {0, 1}, new double[][] {{value}}, value);
+    }
+
+    /** This, which is the only block of itself. */
+    @Override
+    public PiecewisePolynomial block(int i) {
+        if (i != 0) {
+            throw new IndexOutOfBoundsException("block " + i + " of 1");
+        }
+        return this;
+    }
+
+    @Override
+    public boolean isLast(int i) {
+        return i == 0;
+    }
+
+    /**
+     * The part from a to b: the same values between them, constant outside; its first joint is a, its last one b.
+     *
+     * @param b > a
+     * @throws IllegalArgumentException if b is not > a
+     */
+    public PiecewisePolynomial part(double a, double b) {
+        if (!(b > a)) {
+            throw new IllegalArgumentException("a part must end after it begins, got " + a + " to " + b);
+        }
+        int first = pieceAt(a);
+        int last = Math.min(pieceAt(b), pieces());
+        double[] ends = new double[last - first + 2];
+        double[][] rows = new double[last - first + 1][];
+        int kept = 0;
+        ends[0] = a;
+        for (int i = first; i <= last; i++) {
+            double to = i == last ? b : joints[i + 1];
+            if (to > ends[kept]) {
+                rows[kept] = new double[width];
+                expand(i, ends[kept], rows[kept]);
+                ends[++kept] = to;
+            }
+        }
+        return new PiecewisePolynomial(Arrays.copyOf(ends, kept + 1), Arrays.copyOf(rows, kept), value(b));
     }
 
     /** Number of pieces. */

@@ -159,6 +159,19 @@ final class EnergyAudit {
         since[e] = c;
     }
 
+    /** Takes in the work of a height that jumps by {@code rise} (m) under element e, compressed by c before. */
+    void jump(int e, double c, double rise) {
+        settle(e, c);
+        since[e] = c + rise;
+        if (laws.pushes[e]) {
+            work += elements[e].law().elasticEnergy(Math.max(0, c + rise))
+                    - elements[e].law().elasticEnergy(Math.max(0, c));
+        } else {
+            work += elements[e].law().elasticEnergy(c + rise)
+                    - elements[e].law().elasticEnergy(c);
+        }
+    }
+
     /** Takes in what slider j lets go of as it begins to slide: its limit is passed by round-off before that is seen. */
     void release(int j, double before, double after) {
         dissipated[laws.sliderElement[j]] += (before * before - after * after) / (2 * laws.sliderRate[j]);

@@ -2,28 +2,59 @@ package org.ridewright.solver;
 
 import java.util.List;
 import org.ridewright.math.PiecewisePolynomial;
+import org.ridewright.math.PolynomialBlocks;
 
 /** Walks along the heights in time; mutable, one per run. */
 final class HeightCursor {
+    /** What a wheel path may be off at a seam of two blocks; more is a jump (m). */
+    private static final double LEAST_JUMP = 1e-7;
+
+    private final PolynomialBlocks[] sources;
+    private final int[] block;
+    /** The present block of each height. */
     private final PiecewisePolynomial[] heights;
+
     private final int[] piece;
     private final double[] joint;
     private final double[] work;
+    private final double[] rise;
     private double nextJoint;
 
-    HeightCursor(List<PiecewisePolynomial> heights, int room) {
-        this.heights = heights.toArray(PiecewisePolynomial[]::new);
+    HeightCursor(List<? extends PolynomialBlocks> heights, int room) {
+        sources = heights.toArray(PolynomialBlocks[]::new);
+        block = new int[sources.length];
+        this.heights = new PiecewisePolynomial[sources.length];
         piece = new int[heights.size()];
         joint = new double[heights.size()];
         work = new double[room];
+        rise = new double[heights.size()];
         for (int i = 0; i < piece.length; i++) {
-            if (this.heights[i].degree() >= room - 1) {
-                throw new IllegalArgumentException("heights may have degree " + (room - 2) + " at most");
+            take(i, 0);
+            while (!sources[i].isLast(block[i]) && this.heights[i].pieceAt(0) == this.heights[i].pieces()) {
+                take(i, block[i] + 1);
             }
             piece[i] = this.heights[i].pieceAt(0);
             joint[i] = end(i);
         }
         nextJoint = least();
+    }
+
+    private void take(int i, int number) {
+        block[i] = number;
+        heights[i] = sources[i].block(number);
+        if (heights[i].degree() >= work.length - 1) {
+            throw new IllegalArgumentException("heights may have degree " + (work.length - 2) + " at most");
+        }
+    }
+
+    /** The next piece, of the next block where this one has no more. */
+    private void next(int i) {
+        piece[i]++;
+        if (piece[i] == heights[i].pieces() && !sources[i].isLast(block[i])) {
+            take(i, block[i] + 1);
+            piece[i] = 0;
+        }
+        joint[i] = end(i);
     }
 
     private double end(int i) {
@@ -43,18 +74,39 @@ final class HeightCursor {
         return nextJoint;
     }
 
-    /** Passes every joint at or before t. */
-    void pass(double t) {
+    /**
+     * Passes every joint at or before t.
+     *
+     * @return whether a height jumps there, see {@link #rise}
+     */
+    boolean pass(double t) {
         if (t < nextJoint) {
-            return;
+            return false;
         }
+        boolean jumps = false;
         for (int i = 0; i < piece.length; i++) {
-            while (joint[i] <= t) {
-                piece[i]++;
-                joint[i] = end(i);
+            rise[i] = 0;
+            if (joint[i] <= t) {
+                double before = valueAt(i, t);
+                while (joint[i] <= t) {
+                    next(i);
+                }
+                rise[i] = valueAt(i, t) - before;
+                jumps |= Math.abs(rise[i]) > LEAST_JUMP;
             }
         }
         nextJoint = least();
+        return jumps;
+    }
+
+    /** How far height i rose at once at the joint last passed (m). */
+    double rise(int i) {
+        return rise[i];
+    }
+
+    private double valueAt(int i, double t) {
+        heights[i].expandLeading(piece[i], t, work);
+        return work[0];
     }
 
     /**

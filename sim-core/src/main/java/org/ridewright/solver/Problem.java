@@ -2,7 +2,7 @@ package org.ridewright.solver;
 
 import java.util.List;
 import org.ridewright.dynamics.Equations;
-import org.ridewright.math.PiecewisePolynomial;
+import org.ridewright.math.PolynomialBlocks;
 
 /**
  * What a solver is given: equations, heights against time and the state at time 0. The problem never names its method.
@@ -16,7 +16,7 @@ import org.ridewright.math.PiecewisePolynomial;
  */
 public record Problem(
         Equations equations,
-        List<PiecewisePolynomial> heights,
+        List<? extends PolynomialBlocks> heights,
         double[] q,
         double[] v,
         double[] friction,

@@ -186,9 +186,13 @@ public final class RegimeSolver {
             }
         }
         t = whole && step == stop - t ? stop : Math.min(t + end * series.h(), stop);
-        heights.pass(t);
         if (first >= 0) {
             cross(first, end);
+        }
+        if (heights.pass(t)) {
+            for (int e : laws.driven) {
+                audit.jump(e, series.compression(e, end), heights.rise(laws.input[e]));
+            }
         }
         choose(step, whole);
     }

@@ -139,7 +139,7 @@ record Agreement(double worst, String readOff, double peaks, double levels) {
         }
 
         private PiecewisePolynomial height(Element element) {
-            return trial.problem().heights().get(element.input());
+            return trial.problem().heights().get(element.input()).block(0);
         }
 
         private double force(int e, double t, double[] q, double[] v) {

@@ -141,6 +141,21 @@ class HardCaseTest {
         double wide = (b - a) * omega;
         double exact = 2 * h * Math.sin(wide / 2) * Math.sin(omega * (t - (a + b) / 2));
         assertThat(end.q()[0] - rest).isCloseTo(exact, within(1e-15 + 1e-9 * h * wide));
+        assertThat(Math.abs(end.energy().residual())).isLessThan(1e-12);
+    }
+
+    /** Ground that jumps under an undamped contact does work at once: the books balance, touching, lifting and landing. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.01, -0.01, -0.0004})
+    void theWorkOfAJumpIsBooked(double rise) {
+        double m = 100;
+        double k = 1e6;
+        PiecewisePolynomial ground =
+                new PiecewisePolynomial(new double[] {0, 0.3, 0.8}, new double[][] {{0}, {rise}}, 0);
+        Problem problem = Bench.one(m, ForceLaw.contact(k, 0), ground, -m * G / k, 0, 2);
+        Solution end = RegimeSolver.solve(problem, step -> {});
+        assertThat(end.energy().work()).isNotZero();
+        assertThat(Math.abs(end.energy().residual())).isLessThan(1e-9);
     }
 
     /** In flight the mass knows nothing of the ground, and yet must meet it where it is. */

@@ -201,7 +201,7 @@ final class LawScan implements StepListener {
     private void look(Step step, double tau) {
         looks++;
         for (int i = 0; i < u.length; i++) {
-            PiecewisePolynomial height = problem.heights().get(i);
+            PiecewisePolynomial height = problem.heights().get(i).block(0);
             double middle = step.start() + step.duration() / 2;
             int piece = height.pieceAt(middle);
             double[] about = new double[Math.max(1, height.degree() + 1)];

@@ -163,7 +163,7 @@ class RidePropertyTest {
                 new Problem(whole.equations(), whole.heights(), whole.q(), whole.v(), whole.friction(), at),
                 step -> {});
         List<PiecewisePolynomial> later =
-                whole.heights().stream().map(h -> shifted(h, at)).toList();
+                whole.heights().stream().map(h -> shifted(h.block(0), at)).toList();
         Solution second = RegimeSolver.solve(
                 new Problem(whole.equations(), later, first.q(), first.v(), first.friction(), whole.duration() - at),
                 step -> {});

@@ -97,7 +97,7 @@ record Trial(VehicleModel model, Problem problem) {
     /** The same with a joint more in every height at each whole multiple of {@code every}, where the solver must stop. */
     Trial cut(double every) {
         return withHeights(problem.heights().stream()
-                .map(h -> cut(h, every, problem.duration()))
+                .map(h -> cut(h.block(0), every, problem.duration()))
                 .toList());
     }
 
