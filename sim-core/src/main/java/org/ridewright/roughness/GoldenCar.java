@@ -19,7 +19,7 @@ import org.ridewright.math.MatrixExponential;
  * <p>Source: M. W. Sayers, T. D. Gillespie, W. D. O. Paterson, World Bank Technical Paper 46 (1986); ASTM E1926. Parameters per unit
  * of sprung mass.
  */
-final class GoldenCar {
+public final class GoldenCar {
     /** Speed v (m/s): 80 km/h. */
     static final double SPEED = 80 / 3.6;
 
@@ -43,7 +43,10 @@ final class GoldenCar {
     private double[] next = new double[STATES];
 
     /** @param spacing of the profile Δ (m), > 0 */
-    GoldenCar(double spacing) {
+    public GoldenCar(double spacing) {
+        if (!(spacing > 0) || Double.isInfinite(spacing)) {
+            throw new IllegalArgumentException("spacing of heights must be > 0 m, got " + spacing + " m");
+        }
         double t = spacing / SPEED;
         double[][] exponential = MatrixExponential.of(new double[][] {
             {0, t, 0, 0, 0},
@@ -64,23 +67,23 @@ final class GoldenCar {
         }
     }
 
-    /** ST, row by row; not to be modified. */
-    double[][] transition() {
-        return transition;
+    /** Entry of ST, counted from 0. */
+    public double transition(int row, int column) {
+        return transition[row][column];
     }
 
-    /** PR; not to be modified. */
-    double[] input() {
-        return input;
+    /** Entry of PR, counted from 0. */
+    public double input(int row) {
+        return input[row];
     }
 
     /** Both masses follow a road of that slope (1), as at the start of the standard. */
-    void settle(double slope) {
+    public void settle(double slope) {
         state = new double[] {slope, 0, slope, 0};
     }
 
     /** One interval of that slope (1). */
-    void advance(double slope) {
+    public void advance(double slope) {
         for (int i = 0; i < STATES; i++) {
             double sum = input[i] * slope;
             for (int k = 0; k < STATES; k++) {
@@ -94,7 +97,7 @@ final class GoldenCar {
     }
 
     /** {@code |z_s′ − z_u′|} (1): motion of the suspension for each metre of road. */
-    double rectifiedSlope() {
+    public double rectifiedSlope() {
         return Math.abs(state[0] - state[2]);
     }
 }

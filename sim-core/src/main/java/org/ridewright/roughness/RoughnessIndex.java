@@ -43,14 +43,11 @@ public final class RoughnessIndex {
     private final List<Double> sections = new ArrayList<>();
 
     private RoughnessIndex(double spacing, int base) {
-        if (!(spacing > 0) || Double.isInfinite(spacing)) {
-            throw new IllegalArgumentException("spacing of heights must be > 0 m, got " + spacing + " m");
-        }
+        this.car = new GoldenCar(spacing);
         this.spacing = spacing;
         this.base = base;
         this.startIntervals = (int) Math.max(1, Math.round(START / spacing));
         this.sectionIntervals = Math.max(1, Math.round(SECTION / spacing));
-        this.car = new GoldenCar(spacing);
         this.recent = new double[base];
         this.start = new double[startIntervals + 1];
     }
@@ -64,8 +61,8 @@ public final class RoughnessIndex {
         return new RoughnessIndex(spacing, Math.max(1, (int) Math.round(BASE / spacing)));
     }
 
-    /** Without the moving average, for profiles already averaged and for tests. */
-    static RoughnessIndex unaveraged(double spacing) {
+    /** Without the moving average, for profiles already averaged and for comparison with closed forms. */
+    public static RoughnessIndex unaveraged(double spacing) {
         return new RoughnessIndex(spacing, 1);
     }
 

@@ -27,7 +27,9 @@ final class Validation {
             new IndependentIntegration(),
             new LeafSprings(),
             new Weightings(),
-            new MeasuresOfVibration());
+            new MeasuresOfVibration(),
+            new RoadClasses(),
+            new RoughnessIndices());
 
     private static final Map<ReferenceProblem, List<Check>> SOLVED = new LinkedHashMap<>();
 
