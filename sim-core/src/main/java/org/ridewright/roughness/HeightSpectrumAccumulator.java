@@ -6,6 +6,9 @@ import org.ridewright.signal.WelchAccumulator;
 
 /** Takes heights in and keeps the spectrum of their slope, in memory that does not grow with the road. */
 public final class HeightSpectrumAccumulator {
+    /** Heights without which there is no spectrum. */
+    static final int FEWEST = 8;
+
     /** Distance of lines that resolves the lowest band of a road's class, 0.011 to 0.022 cycle/m (cycle/m). */
     private static final double RESOLUTION = 0.0025;
 
@@ -23,8 +26,8 @@ public final class HeightSpectrumAccumulator {
      * @throws IllegalArgumentException if there are fewer
      */
     public HeightSpectrumAccumulator(double spacing, long heights) {
-        if (heights < 8) {
-            throw new IllegalArgumentException("a spectrum needs ≥ 8 heights, got " + heights);
+        if (heights < FEWEST) {
+            throw new IllegalArgumentException("a spectrum needs ≥ " + FEWEST + " heights, got " + heights);
         }
         this.spacing = spacing;
         long longest = Long.highestOneBit((long) (LONGEST_STRETCH * (heights - 1)));
