@@ -19,7 +19,8 @@ final class Wording {
 
     /** The whole ride test. */
     static String test(RideResult ride) {
-        return subject(ride) + ", " + ride.road().name() + ", " + speed(ride) + " km/h";
+        return subject(ride) + ", " + ride.road().name() + ", "
+                + (ride.plan().isSteady() ? speed(ride) + " km/h" : ride.plan().written());
     }
 
     /** Speed (km/h), four digits at most. */

@@ -40,16 +40,16 @@ final class Answer {
 
     /** The two sentences, plain text. */
     static List<String> sentences(Scenario scenario, List<RideResult> results) {
-        List<Reading> readings = readings(scenario, results);
+        List<Reading> readings = readings(results);
         return List.of(
                 betweenSubjects(readings).orElseGet(() -> alone(readings)),
-                betweenSpeeds(readings).orElseGet(() -> grip(scenario, results)));
+                betweenSpeeds(readings).orElseGet(() -> grip(results)));
     }
 
-    private static List<Reading> readings(Scenario scenario, List<RideResult> results) {
+    private static List<Reading> readings(List<RideResult> results) {
         List<Reading> readings = new ArrayList<>();
         for (RideResult result : results) {
-            RideName name = RideName.of(scenario, result);
+            RideName name = RideName.of(result);
             List<Felt> all = Felt.all(result);
             List<Felt> seats = all.stream().filter(Felt::seat).toList();
             if (!seats.isEmpty()) {
@@ -175,14 +175,13 @@ final class Answer {
     }
 
     /** Whether a wheel leaves the ground, against what the run resolves of its load. */
-    private static String grip(Scenario scenario, List<RideResult> results) {
+    private static String grip(List<RideResult> results) {
         RideResult ride = results.stream()
                 .min(Comparator.comparingDouble(r -> share(Extremes.lightestByShare(r))))
                 .orElseThrow();
         WheelResult wheel = Extremes.lightestByShare(ride);
         Resolution resolution = Resolution.of(ride.model().vehicle());
-        String where = "the " + wheel.wheel() + " of the "
-                + RideName.of(scenario, ride).words();
+        String where = "the " + wheel.wheel() + " of the " + RideName.of(ride).words();
         double share = share(wheel);
         if (wheel.timeOff() > 0 || share <= 0) {
             return "Wheels leave the ground: " + where + " for " + Numbers.of(wheel.timeOff()) + " s.";

@@ -11,6 +11,7 @@ import org.ridewright.report.DescriptionRows.Entry;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.RideResult.ElementResult;
 import org.ridewright.ride.Scenario;
+import org.ridewright.ride.SpeedPlan;
 import org.ridewright.road.Road;
 import org.ridewright.vehicle.Vehicle;
 
@@ -24,9 +25,9 @@ final class BasisTables {
         return Map.of(
                 "inputs", inputs(scenario, results),
                 "resolutions", resolutions(results),
-                "rest", rest(scenario, results),
-                "energy", energy(scenario, results),
-                "remarks", remarks(scenario, results));
+                "rest", rest(results),
+                "energy", energy(results),
+                "remarks", remarks(results));
     }
 
     /** A table for each vehicle, then each road, then the run itself. */
@@ -49,9 +50,7 @@ final class BasisTables {
         }
         List<Entry> run = new ArrayList<>();
         for (Scenario.Entrant entrant : scenario.entrants()) {
-            entrant.speeds()
-                    .forEach(s ->
-                            run.add(new Entry("speed of " + entrant.vehicle().name(), s, s.written())));
+            entrant.speeds().forEach(plan -> run.addAll(speeds(entrant.vehicle().name(), plan)));
         }
         run.addAll(DescriptionRows.of(scenario.samplingRate(), "sampling rate of the traces"));
         run.addAll(DescriptionRows.of(scenario.duration(), "duration"));
@@ -60,6 +59,16 @@ final class BasisTables {
         run.addAll(DescriptionRows.of(scenario.points(), "points read off"));
         tables.add(table("Run", "", rows(run)));
         return tables;
+    }
+
+    private static List<Entry> speeds(String vehicle, SpeedPlan plan) {
+        List<Entry> entries = new ArrayList<>();
+        for (SpeedPlan.Leg leg : plan.legs()) {
+            String from = plan.isSteady() ? "" : " from " + leg.from().written() + " on, " + plan.written();
+            entries.add(new Entry(
+                    "speed of " + vehicle + from, leg.speed(), leg.speed().written()));
+        }
+        return entries;
     }
 
     private static Map<String, Object> table(String heading, String about, List<List<String>> rows) {
@@ -99,11 +108,11 @@ final class BasisTables {
     }
 
     /** Masses, wheel loads and springs standing still, once for each load on each road's ground. */
-    private static List<Map<String, Object>> rest(Scenario scenario, List<RideResult> results) {
+    private static List<Map<String, Object>> rest(List<RideResult> results) {
         List<Map<String, Object>> tables = new ArrayList<>();
         Set<List<String>> seen = new HashSet<>();
         for (RideResult result : results) {
-            RideName name = RideName.of(scenario, result);
+            RideName name = RideName.of(result);
             boolean firm = result.road().groundRate().isEmpty();
             if (!seen.add(List.of(result.vehicleFile(), name.load(), firm ? "" : name.road()))) {
                 continue;
@@ -129,10 +138,10 @@ final class BasisTables {
         return tables;
     }
 
-    private static List<List<String>> energy(Scenario scenario, List<RideResult> results) {
+    private static List<List<String>> energy(List<RideResult> results) {
         return results.stream()
                 .map(r -> List.of(
-                        RideName.of(scenario, r).words(),
+                        RideName.of(r).words(),
                         Numbers.of(r.energy().work(), 4),
                         Numbers.of(r.energy().stored(), 4),
                         Numbers.of(r.energy().dissipated(), 4),
@@ -142,11 +151,11 @@ final class BasisTables {
                 .toList();
     }
 
-    private static List<Map<String, Object>> remarks(Scenario scenario, List<RideResult> results) {
+    private static List<Map<String, Object>> remarks(List<RideResult> results) {
         List<Map<String, Object>> remarks = new ArrayList<>();
         for (RideResult result : results) {
             if (!result.remarks().isEmpty()) {
-                remarks.add(Map.of("ride", RideName.of(scenario, result).words(), "remarks", result.remarks()));
+                remarks.add(Map.of("ride", RideName.of(result).words(), "remarks", result.remarks()));
             }
         }
         return remarks;

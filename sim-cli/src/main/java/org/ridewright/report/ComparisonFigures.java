@@ -10,7 +10,6 @@ import org.ridewright.figure.Figure;
 import org.ridewright.figure.Panel;
 import org.ridewright.figure.Series;
 import org.ridewright.ride.RideResult;
-import org.ridewright.ride.Scenario;
 
 /** Acceleration of all ride tests side by side on equal axes, so that heights can be compared by eye. */
 final class ComparisonFigures {
@@ -20,7 +19,7 @@ final class ComparisonFigures {
 
     private ComparisonFigures() {}
 
-    static List<Figure> of(Scenario scenario, List<RideResult> results) {
+    static List<Figure> of(List<RideResult> results) {
         Map<String, List<RideResult>> byRoad = new LinkedHashMap<>();
         for (RideResult result : results) {
             if (!Felt.of(result).isEmpty()) {
@@ -31,24 +30,23 @@ final class ComparisonFigures {
         List<Figure> figures = new ArrayList<>();
         byRoad.forEach((road, rides) -> {
             if (rides.size() > 1) {
-                figures.addAll(ofRoad(scenario, road, rides));
+                figures.addAll(ofRoad(road, rides));
             }
         });
         return figures;
     }
 
-    private static List<Figure> ofRoad(Scenario scenario, String road, List<RideResult> rides) {
-        int columns = columns(scenario, rides);
+    private static List<Figure> ofRoad(String road, List<RideResult> rides) {
+        int columns = columns(rides);
         Frame frame = Frame.around(rides);
         List<Figure> figures = new ArrayList<>();
         int perFigure = columns * MOST_ROWS;
         for (int from = 0; from < rides.size(); from += perFigure) {
             List<RideResult> part = rides.subList(from, Math.min(rides.size(), from + perFigure));
-            List<Panel> panels =
-                    part.stream().map(r -> panel(scenario, r, frame)).toList();
+            List<Panel> panels = part.stream().map(r -> panel(r, frame)).toList();
             int rows = (panels.size() + columns - 1) / columns;
             RideResult worst = worst(part);
-            RideName name = RideName.of(scenario, worst);
+            RideName name = RideName.of(worst);
             Felt felt = Felt.worst(Felt.of(worst));
             String caption =
                     "Vertical acceleration on %s in each of %d ride tests, at the seat or, with nobody aboard, at the named point where it is greatest, all on the same axes; time is counted from the first contact. The greatest is %s m/s², of the %s at %s (%s)."
@@ -72,9 +70,9 @@ final class ComparisonFigures {
     }
 
     /** One column for each speed where every subject has as many, so that a row is a subject. */
-    private static int columns(Scenario scenario, List<RideResult> rides) {
+    private static int columns(List<RideResult> rides) {
         Map<String, Integer> speeds = new LinkedHashMap<>();
-        rides.forEach(r -> speeds.merge(RideName.of(scenario, r).subject(), 1, Integer::sum));
+        rides.forEach(r -> speeds.merge(RideName.of(r).subject(), 1, Integer::sum));
         long different = speeds.values().stream().distinct().count();
         int each = speeds.values().iterator().next();
         return different == 1 && each > 1 ? Math.min(each, MOST_COLUMNS) : Math.min(rides.size(), MOST_COLUMNS);
@@ -90,8 +88,8 @@ final class ComparisonFigures {
         return worst;
     }
 
-    private static Panel panel(Scenario scenario, RideResult result, Frame frame) {
-        RideName name = RideName.of(scenario, result);
+    private static Panel panel(RideResult result, Frame frame) {
+        RideName name = RideName.of(result);
         Felt felt = Felt.worst(Felt.of(result));
         TimeSlice slice = TimeSlice.fromFirstContact(result);
         Optional<Series> line = felt.trace(result).map(t -> slice.line(0, felt.name(), t, 1));

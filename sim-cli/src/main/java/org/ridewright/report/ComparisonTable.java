@@ -10,7 +10,6 @@ import org.ridewright.ride.RideResult;
 import org.ridewright.ride.RideResult.ElementResult;
 import org.ridewright.ride.RideResult.SeatResult;
 import org.ridewright.ride.RideResult.WheelResult;
-import org.ridewright.ride.Scenario;
 
 /** One line for each seat or named point of each ride test. */
 final class ComparisonTable {
@@ -18,10 +17,10 @@ final class ComparisonTable {
 
     private ComparisonTable() {}
 
-    static List<List<String>> rows(Scenario scenario, List<RideResult> results) {
+    static List<List<String>> rows(List<RideResult> results) {
         List<List<String>> rows = new ArrayList<>();
         for (RideResult result : results) {
-            RideName name = RideName.of(scenario, result);
+            RideName name = RideName.of(result);
             for (SeatResult seat : result.seats()) {
                 rows.add(row(name, result, "seat " + seat.seat(), seat.peak(), Optional.of(seat)));
             }

@@ -26,7 +26,7 @@ public record FigureGroup(String heading, List<Figure> figures) {
     public static List<FigureGroup> of(Scenario scenario, List<RideResult> results) {
         Set<String> taken = new HashSet<>();
         List<FigureGroup> groups = new ArrayList<>();
-        add(groups, "All ride tests on equal axes", ComparisonFigures.of(scenario, results), taken);
+        add(groups, "All ride tests on equal axes", ComparisonFigures.of(results), taken);
         List<Figure> paths = new ArrayList<>();
         Set<List<String>> seen = new LinkedHashSet<>();
         for (RideResult result : results) {
@@ -38,12 +38,12 @@ public record FigureGroup(String heading, List<Figure> figures) {
         Map<String, List<RideResult>> bySubject = new LinkedHashMap<>();
         for (RideResult result : results) {
             bySubject
-                    .computeIfAbsent(RideName.of(scenario, result).words(), k -> new ArrayList<>())
+                    .computeIfAbsent(RideName.of(result).words(), k -> new ArrayList<>())
                     .add(result);
         }
         bySubject.forEach((words, rides) -> {
             for (RideResult ride : rides) {
-                add(groups, words, RideFigures.ofTest(scenario, ride), taken);
+                add(groups, words, RideFigures.ofTest(ride), taken);
             }
         });
         return List.copyOf(groups);

@@ -40,7 +40,7 @@ public final class HtmlReport {
         model.put("about", scenario.about().strip());
         model.put("asked", asked(scenario, results));
         model.put("answers", Answer.sentences(scenario, results));
-        model.put("comparison", ComparisonTable.rows(scenario, results));
+        model.put("comparison", ComparisonTable.rows(results));
         model.put("groups", groups(scenario, results, figures));
         StringWriter out = new StringWriter();
         try {

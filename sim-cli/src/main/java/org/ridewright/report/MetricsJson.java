@@ -39,7 +39,7 @@ public final class MetricsJson {
                 scenario.samplingRate().value(),
                 "Hz");
         ArrayNode rides = root.putArray("ride tests");
-        results.forEach(result -> ride(rides.addObject(), scenario, result));
+        results.forEach(result -> ride(rides.addObject(), result));
         try {
             return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
         } catch (JsonProcessingException e) {
@@ -47,8 +47,8 @@ public final class MetricsJson {
         }
     }
 
-    private static void ride(ObjectNode node, Scenario scenario, RideResult result) {
-        RideName name = RideName.of(scenario, result);
+    private static void ride(ObjectNode node, RideResult result) {
+        RideName name = RideName.of(result);
         node.put("vehicle", name.vehicle());
         node.put("vehicle file", result.vehicleFile());
         node.put("load case", name.load());

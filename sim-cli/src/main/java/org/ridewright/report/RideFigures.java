@@ -11,7 +11,6 @@ import org.ridewright.figure.Series;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.RideResult.ElementResult;
 import org.ridewright.ride.RideResult.WheelResult;
-import org.ridewright.ride.Scenario;
 import org.ridewright.signal.Channel;
 
 /** Figures of one ride test. */
@@ -24,15 +23,15 @@ public final class RideFigures {
     private RideFigures() {}
 
     /** Acceleration, body motion, wheel loads, spring loops and the wheel paths. */
-    public static List<Figure> of(Scenario scenario, RideResult result) {
-        List<Figure> figures = new ArrayList<>(ofTest(scenario, result));
+    public static List<Figure> of(RideResult result) {
+        List<Figure> figures = new ArrayList<>(ofTest(result));
         PathFigure.of(result).ifPresent(figures::add);
         return List.copyOf(figures);
     }
 
     /** The same without the wheel paths, which do not depend on speed and load. */
-    static List<Figure> ofTest(Scenario scenario, RideResult result) {
-        RideName name = RideName.of(scenario, result);
+    static List<Figure> ofTest(RideResult result) {
+        RideName name = RideName.of(result);
         List<Figure> figures = new ArrayList<>();
         acceleration(name, result).ifPresent(figures::add);
         figures.add(motion(name, result));

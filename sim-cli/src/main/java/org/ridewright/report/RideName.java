@@ -2,9 +2,7 @@ package org.ridewright.report;
 
 import java.text.Normalizer;
 import java.util.Locale;
-import org.ridewright.quantity.Measure;
 import org.ridewright.ride.RideResult;
-import org.ridewright.ride.Scenario;
 
 /**
  * What a ride test is called.
@@ -14,24 +12,12 @@ import org.ridewright.ride.Scenario;
 record RideName(String vehicle, String load, String road, String speed) {
     private static final int LONGEST_PART = 40;
 
-    static RideName of(Scenario scenario, RideResult result) {
+    static RideName of(RideResult result) {
         return new RideName(
                 result.model().vehicle().name(),
                 result.model().loadCase().name(),
                 result.road().name(),
-                speed(scenario, result));
-    }
-
-    /** The speed as the scenario writes it, or in m/s where it does not hold that speed. */
-    private static String speed(Scenario scenario, RideResult result) {
-        return scenario.entrants().stream()
-                .filter(e -> e.file().equals(result.vehicleFile()))
-                .flatMap(e -> e.speeds().stream())
-                .filter(s -> s.value() == result.speed())
-                .map(Measure::written)
-                .map(RideName::bare)
-                .findFirst()
-                .orElse(Numbers.of(result.speed()) + " m/s");
+                bare(result.plan().written()));
     }
 
     /** Without tolerance and provenance. */

@@ -156,7 +156,7 @@ class ReportTest {
                 r.vehicleFile(),
                 r.model(),
                 r.road(),
-                r.speed(),
+                r.plan(),
                 r.duration(),
                 r.traces(),
                 r.wheelPaths(),

@@ -24,6 +24,7 @@ record Rides(Scenario scenario, List<RideResult> results) {
                 scenario.entrants(),
                 scenario.roads(),
                 scenario.duration(),
+                scenario.distance(),
                 scenario.samplingRate(),
                 scenario.start(),
                 scenario.braked(),

@@ -29,24 +29,20 @@ public final class RunningRms {
      * @throws IllegalArgumentException if τ is shorter than that or not finite
      */
     public RunningRms(Channel weighted, double tau) {
-        this(weighted, tau, new PowerIntegral(weighted, 2));
-    }
-
-    RunningRms(Channel weighted, double tau, PowerIntegral squares) {
         if (!(tau * weighted.sampleRate() >= 1) || Double.isInfinite(tau)) {
             throw new IllegalArgumentException("integration time must be ≥ the sampling interval, "
                     + 1 / weighted.sampleRate() + " s, got " + tau + " s (channel " + weighted.name() + ")");
         }
         this.weighted = weighted;
         this.tau = tau;
-        this.squares = squares;
+        this.squares = PowerIntegral.of(weighted, 2);
     }
 
     /** a_w(t0) with t0 at every sample; same unit. */
     public Channel channel() {
         double[] values = new double[weighted.size()];
         for (int i = 0; i < values.length; i++) {
-            values[i] = atPlace(i);
+            values[i] = RunningMaximum.rms(squares, i, tau);
         }
         return weighted.with(weighted.name() + " running r.m.s.", weighted.unit(), values);
     }
@@ -60,22 +56,13 @@ public final class RunningRms {
      */
     public double maximum(Window window) {
         window.requireWithin(weighted);
-        double first = squares.place(window.from() + tau);
-        double last = squares.place(window.to());
-        double slack = 1e-6 / weighted.sampleRate();
-        if (window.from() + tau > window.to() + slack) {
-            throw new IllegalArgumentException("window must be ≥ the integration time of " + tau + " s, got "
-                    + window.length() + " s (channel " + weighted.name() + ")");
+        Sampling sampling = squares.sampling();
+        PowerIntegral passing = new PowerIntegral(sampling, 2, RunningMaximum.history(sampling.rate(), tau));
+        RunningMaximum maximum = new RunningMaximum(passing, window, tau);
+        for (int i = 0; i < weighted.size(); i++) {
+            passing.accept(weighted.sample(i));
+            maximum.update();
         }
-        double largest = Math.max(atPlace(first), atPlace(last));
-        for (int i = (int) Math.ceil(first); i <= last; i++) {
-            largest = Math.max(largest, atPlace(i));
-        }
-        return largest;
-    }
-
-    private double atPlace(double place) {
-        double from = PowerIntegral.snapped(place - tau * weighted.sampleRate());
-        return Math.sqrt(squares.between(from, place) / tau);
+        return maximum.largest();
     }
 }

@@ -55,11 +55,19 @@ public record VibrationMetrics(Window window, double rms, double mtvv, double vd
     public static VibrationMetrics of(Channel acceleration, Channel weighted, Window window) {
         window.requireWithin(acceleration);
         window.requireWithin(weighted);
-        PowerIntegral squares = new PowerIntegral(weighted, 2);
-        double rms = Math.sqrt(squares.over(window) / window.length());
-        double mtvv = new RunningRms(weighted, RunningRms.INTEGRATION_TIME, squares).maximum(window);
-        double vdv = Math.sqrt(Math.sqrt(new PowerIntegral(weighted, 4).over(window)));
-        return new VibrationMetrics(window, rms, mtvv, vdv, peak(weighted, window), peak(acceleration, window));
+        WeightedMeter meter = new WeightedMeter(sampling(weighted), window);
+        for (int i = 0; i < weighted.size(); i++) {
+            meter.accept(weighted.sample(i));
+        }
+        PeakHold unweighted = new PeakHold(sampling(acceleration), window);
+        for (int i = 0; i < acceleration.size(); i++) {
+            unweighted.accept(acceleration.sample(i));
+        }
+        return meter.metrics(unweighted.largest());
+    }
+
+    private static Sampling sampling(Channel channel) {
+        return new Sampling(channel.start(), channel.sampleRate());
     }
 
     /** Peak over r.m.s. of the weighted acceleration (1); NaN where nothing moved. */
@@ -70,6 +78,11 @@ public record VibrationMetrics(Window window, double rms, double mtvv, double vd
     /** 1.4 a_w T^¼ (m/s^1.75), an estimate of VDV good where the crest factor is low. */
     public double estimatedVdv() {
         return ESTIMATED_VDV_FACTOR * rms * fourthRootOfLength();
+    }
+
+    /** Root mean quad {1/T ∫ a_w⁴ dt}^¼ (m/s²), the steady level that has the dose VDV. */
+    public double rmq() {
+        return vdv / fourthRootOfLength();
     }
 
     /** MTVV/a_w (1); NaN where nothing moved. */
@@ -99,18 +112,5 @@ public record VibrationMetrics(Window window, double rms, double mtvv, double vd
 
     private double fourthRootOfLength() {
         return Math.sqrt(Math.sqrt(window.length()));
-    }
-
-    private static double peak(Channel channel, Window window) {
-        double largest = 0;
-        // an end within rounding of a sample counts as that sample
-        double slack = 1e-6 / channel.sampleRate();
-        int first = Math.max(0, (int) Math.floor((window.from() - channel.start()) * channel.sampleRate()));
-        for (int i = first; i < channel.size() && channel.time(i) <= window.to() + slack; i++) {
-            if (channel.time(i) >= window.from() - slack) {
-                largest = Math.max(largest, Math.abs(channel.sample(i)));
-            }
-        }
-        return largest;
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.ridewright.signal.AnalogueFilter;
 import org.ridewright.signal.Channel;
 import org.ridewright.signal.FilterSection;
+import org.ridewright.signal.PowerSpectrum;
 
 /**
  * A frequency weighting: band limits, an acceleration–velocity transition and an upward step, in series,
@@ -43,6 +44,9 @@ public enum Weighting {
         this.filter = new AnalogueFilter(gain, List.of(sections));
     }
 
+    /** What may be left of a start-up error when a window begins. */
+    private static final double START_UP_LEFT = 0.01;
+
     /** As the standard writes it, such as Wk. */
     public String symbol() {
         return symbol;
@@ -56,6 +60,29 @@ public enum Weighting {
     /** Weighting factor |H(f)| of the analogue filter at a frequency (Hz). */
     public double factor(double frequency) {
         return filter.magnitude(frequency);
+    }
+
+    /**
+     * What BS 6841 uses in its place: Wb for Wk, at the seat and at the feet; the others are common to both standards, factors k
+     * included.
+     *
+     * <p>Source: BS 6841:1987 (from memory).
+     */
+    public Weighting british() {
+        return this == WK ? WB : this;
+    }
+
+    /**
+     * Time that a window should leave before it begins in a record that does not start at rest (s): all but 1 % of the start-up
+     * error is gone by then. 2.6 s; Wf 13 s.
+     */
+    public double settlingTime() {
+        return filter.settlingTime(START_UP_LEFT);
+    }
+
+    /** a_w of a signal with this power spectrum, {@code {∫ |H|² G df}^½} (m/s² or rad/s²): the frequency-domain route. */
+    public double rms(PowerSpectrum acceleration) {
+        return Math.sqrt(acceleration.filtered(this::factor).meanSquare());
     }
 
     /**

@@ -44,9 +44,6 @@ final class EntrantReader {
 
     private Entrant entrant(Part part) {
         String file = part.text("file", "the name of a vehicle file, reckoned from the folder of the scenario");
-        if (!part.has("speeds")) {
-            part.missing("speeds", Values.expected(QuantityKind.SPEED) + ", or a list of them");
-        }
         Optional<Vehicle> vehicle = file.isEmpty() ? Optional.empty() : vehicle(part, file);
         if (vehicle.isEmpty()) {
             part.reading().spoil(part.path("file"));
@@ -55,7 +52,7 @@ final class EntrantReader {
                 vehicle.orElseGet(() -> unread(file)),
                 file,
                 part.texts("load cases", "the name of a load case"),
-                part.measures("speeds", QuantityKind.SPEED));
+                SpeedPlanReader.read(part));
     }
 
     private Optional<Vehicle> vehicle(Part part, String file) {

@@ -17,7 +17,17 @@ import org.ridewright.vehicle.Vehicle;
 /** Reads the top of a scenario file. */
 record ScenarioReader(EntrantReader entrants) {
     private static final String[] KEYS = {
-        "scenario", "about", "vehicles", "road", "roads", "duration", "sampling rate", "start", "brakes", "read off"
+        "scenario",
+        "about",
+        "vehicles",
+        "road",
+        "roads",
+        "duration",
+        "distance",
+        "sampling rate",
+        "start",
+        "brakes",
+        "read off"
     };
     private static final Words<Start> STARTS = Words.of("a start", Arrays.asList(Start.values()), Start::word);
     private static final Words<Boolean> BRAKES =
@@ -33,6 +43,7 @@ record ScenarioReader(EntrantReader entrants) {
                 taking,
                 RoadReader.read(scenario),
                 scenario.measureIfAny("duration", QuantityKind.TIME),
+                scenario.measureIfAny("distance", QuantityKind.LENGTH),
                 scenario.measureOr("sampling rate", SAMPLING_RATE),
                 scenario.wordIfAny("start", STARTS).orElse(Start.UNSTRESSED),
                 scenario.wordIfAny("brakes", BRAKES).orElse(false),

@@ -140,7 +140,7 @@ final class ReadOffs {
     }
 
     /** All that goes into the traces. */
-    List<ReadOff> traces(List<Scenario.Point> points, double speed) {
+    List<ReadOff> traces(List<Scenario.Point> points, Travel travel) {
         List<ReadOff> list = new ArrayList<>(coordinates());
         for (SeatPlace seat : model.seats()) {
             list.addAll(seat(seat));
@@ -160,7 +160,7 @@ final class ReadOffs {
                 list.add(friction(e));
             }
         }
-        list.add(new Draught(model.wheels(), speed));
+        list.add(new Draught(model.wheels(), travel));
         return list;
     }
 }

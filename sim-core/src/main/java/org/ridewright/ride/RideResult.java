@@ -17,7 +17,7 @@ import org.ridewright.solver.Solution;
  *
  * @param vehicleFile name of the vehicle's file
  * @param model the vehicle under its load
- * @param speed (m/s)
+ * @param plan of speeds
  * @param duration of the run (s)
  * @param traces sampled read-offs at the scenario's rate
  * @param wheelPaths of each wheel of the model, against the wheel's station (m)
@@ -35,7 +35,7 @@ public record RideResult(
         String vehicleFile,
         VehicleModel model,
         Road road,
-        double speed,
+        SpeedPlan plan,
         double duration,
         List<Channel> traces,
         List<PiecewisePolynomial> wheelPaths,
@@ -58,6 +58,11 @@ public record RideResult(
         springs = List.copyOf(springs);
         wheels = List.copyOf(wheels);
         remarks = List.copyOf(remarks);
+    }
+
+    /** Greatest speed of the plan (m/s). */
+    public double speed() {
+        return plan.greatest();
     }
 
     /** The trace of that name. */

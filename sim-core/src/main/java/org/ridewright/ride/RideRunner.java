@@ -7,7 +7,6 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.function.Consumer;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
-import org.ridewright.quantity.Measure;
 import org.ridewright.road.Road;
 import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.Vehicle;
@@ -67,8 +66,8 @@ public final class RideRunner {
                 for (Road road : scenario.roads()) {
                     VehicleModel model =
                             VehicleModel.assemble(entrant.vehicle(), load, road.groundRate(), scenario.braked());
-                    for (Measure speed : entrant.speeds()) {
-                        action.accept(new RideTest(scenario, entrant.file(), model, road, speed.value()));
+                    for (SpeedPlan plan : entrant.speeds()) {
+                        action.accept(new RideTest(scenario, entrant.file(), model, road, plan));
                     }
                 }
             }

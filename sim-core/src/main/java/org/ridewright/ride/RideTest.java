@@ -16,6 +16,7 @@ import org.ridewright.dynamics.StaticState;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.dynamics.WheelPlace;
 import org.ridewright.math.PolynomialRange;
+import org.ridewright.quantity.Measure;
 import org.ridewright.road.Road;
 import org.ridewright.signal.Channel;
 import org.ridewright.solver.Problem;
@@ -40,6 +41,9 @@ final class RideTest {
     private static final double RUN_OUT = 3;
 
     private static final double FLAT_DURATION = 5;
+    /** Longest stretch of a wheel path that is kept (s). */
+    private static final double LONGEST_PATH = 20;
+
     /** Room behind the window that a weighting filter looks ahead (s). */
     private static final double LOOK_AHEAD = 0.02;
 
@@ -47,24 +51,36 @@ final class RideTest {
     private final String file;
     private final VehicleModel model;
     private final Road road;
-    private final double speed;
+    private final SpeedPlan plan;
+    private final Travel travel;
     private final Heights heights;
+    private final List<RideResult.AxleTimes> axles;
     private final double duration;
     private final RideResult.Span window;
 
-    RideTest(Scenario scenario, String file, VehicleModel model, Road road, double speed) {
+    RideTest(Scenario scenario, String file, VehicleModel model, Road road, SpeedPlan plan) {
         this.scenario = scenario;
         this.file = file;
         this.model = model.settled(settled(scenario.start()));
         this.road = road;
-        this.speed = speed;
-        heights = new Heights(this.model, road, speed);
-        duration = scenario.duration()
-                .map(d -> d.value())
-                .orElseGet(() -> heights.lastContact().map(t -> t + RUN_OUT).orElse(FLAT_DURATION));
-        double from = heights.firstContact().filter(t -> t < duration).orElse(0.0);
-        double to = heights.lastContact().map(t -> t + AFTER_LAST_AXLE).orElse(duration);
+        this.plan = plan;
+        travel = new Travel(plan);
+        heights = new Heights(this.model, road, travel);
+        axles = heights.axleTimes();
+        duration = duration();
+        double from = Heights.firstContact(axles).filter(t -> t < duration).orElse(0.0);
+        double to = Heights.lastContact(axles).map(t -> t + AFTER_LAST_AXLE).orElse(duration);
         window = new RideResult.Span(from, Math.min(to, Math.max(from + 1e-3, duration - LOOK_AHEAD)));
+    }
+
+    private double duration() {
+        if (scenario.distance().isPresent()) {
+            return travel.time(scenario.distance().get().value());
+        }
+        return scenario.duration()
+                .map(Measure::value)
+                .orElseGet(
+                        () -> Heights.lastContact(axles).map(t -> t + RUN_OUT).orElse(FLAT_DURATION));
     }
 
     /** Points named for this vehicle; its centre of mass where nobody is aboard and none is named. */
@@ -82,11 +98,11 @@ final class RideTest {
         ReadOffs readOffs = new ReadOffs(model);
         List<Scenario.Point> points = points();
         SampleRecorder traces = new SampleRecorder(
-                readOffs.traces(points, speed), scenario.samplingRate().value(), duration);
+                readOffs.traces(points, travel), scenario.samplingRate().value(), duration);
         List<ReadOff> felt = feltAt(readOffs);
         SampleRecorder comfort = new SampleRecorder(felt, COMFORT_RATE, duration);
         RangeRecorder ranges = new RangeRecorder(ranged(readOffs, points));
-        Draught draught = new Draught(model.wheels(), speed);
+        Draught draught = new Draught(model.wheels(), travel);
         TimeRecorder times = new TimeRecorder(model.equations(), draught);
         TiltWatch tilt = new TiltWatch(model);
         Solution solution = RegimeSolver.solve(problem(), step -> {
@@ -132,7 +148,7 @@ final class RideTest {
         StaticState start = model.rest();
         return new Problem(
                 model.equations(),
-                heights.all(model, duration),
+                heights.all(duration),
                 start.q(),
                 new double[model.equations().size()],
                 start.friction(),
@@ -173,7 +189,7 @@ final class RideTest {
             list.add(readOffs.travel(e));
             list.add(readOffs.force(e));
         }
-        list.add(new Draught(model.wheels(), speed));
+        list.add(new Draught(model.wheels(), travel));
         return list;
     }
 
@@ -209,17 +225,17 @@ final class RideTest {
             elements.add(element(e, ranges.range(next++), ranges.range(next++), times, solution));
         }
         RideResult.Peak draught = greatest(ranges.range(next));
-        List<String> remarks =
-                new Remarks(scenario, model, road, speed).of(seats, wheels, times, liveliness(points, ranges, wheels));
+        List<String> remarks = new Remarks(scenario, model, road, plan.greatest())
+                .of(seats, wheels, times, liveliness(points, ranges, wheels));
         return new RideResult(
                 file,
                 model,
                 road,
-                speed,
+                plan,
                 duration,
                 traces.channels(),
-                heights.paths(),
-                heights.axleTimes(),
+                heights.paths(0, Math.min(duration, LONGEST_PATH)),
+                axles,
                 window,
                 seats,
                 pointResults,

@@ -13,6 +13,7 @@ import org.ridewright.vehicle.Vehicle;
  *
  * @param about in the author's words; may be empty
  * @param duration of each run (s); absent: until the motion after the last obstacle has had time to die away
+ * @param distance that the front axle goes in each run (m), in place of a duration
  * @param samplingRate of the traces (Hz), > 0
  * @param points read off in every vehicle besides its occupied seats
  */
@@ -22,6 +23,7 @@ public record Scenario(
         List<Entrant> entrants,
         List<Road> roads,
         Optional<Measure> duration,
+        Optional<Measure> distance,
         Measure samplingRate,
         Start start,
         boolean braked,
@@ -37,9 +39,9 @@ public record Scenario(
      *
      * @param file name of the file that describes it
      * @param loadCases names; all of the vehicle's where empty
-     * @param speeds (m/s), each > 0, at least one
+     * @param speeds at least one
      */
-    public record Entrant(Vehicle vehicle, String file, List<String> loadCases, List<Measure> speeds) {
+    public record Entrant(Vehicle vehicle, String file, List<String> loadCases, List<SpeedPlan> speeds) {
         public Entrant {
             loadCases = List.copyOf(loadCases);
             speeds = List.copyOf(speeds);

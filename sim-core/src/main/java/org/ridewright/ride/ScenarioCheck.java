@@ -14,8 +14,8 @@ import org.ridewright.vehicle.check.Faults;
 
 /** Looks for what cannot be ridden: references to nothing, speeds, and obstacles that no wheel of the vehicles can roll over. */
 public final class ScenarioCheck {
-    private static final double FASTEST = 70;
-    private static final double LONGEST = 3600;
+    private static final double LONGEST = 36_000;
+    private static final double FARTHEST = 100_000;
     private static final double MOST_SAMPLES = 100_000;
 
     private final Scenario scenario;
@@ -40,6 +40,20 @@ public final class ScenarioCheck {
             faults.positive("duration", duration);
             if (duration.value() > LONGEST) {
                 faults.within("duration", duration, 0, LONGEST, "check the unit");
+            }
+        });
+        scenario.distance().ifPresent(distance -> {
+            faults.positive("distance", distance);
+            if (distance.value() > FARTHEST) {
+                faults.within("distance", distance, 0, FARTHEST, "check the unit");
+            }
+            if (scenario.duration().isPresent()) {
+                faults.add(
+                        "distance",
+                        distance.written(),
+                        "is given beside 'duration'",
+                        "one of them",
+                        "remove 'distance' or 'duration'");
             }
         });
         faults.positive("sampling rate", scenario.samplingRate());
@@ -79,11 +93,7 @@ public final class ScenarioCheck {
             faults.add(path + ".speeds", "", "has no speed", "at least one", "write a speed such as 8 km/h");
         }
         for (int i = 0; i < entrant.speeds().size(); i++) {
-            Measure speed = entrant.speeds().get(i);
-            faults.positive(path + ".speeds[" + i + "]", speed);
-            if (speed.value() > FASTEST) {
-                faults.within(path + ".speeds[" + i + "]", speed, 0, FASTEST, "check the unit");
-            }
+            new SpeedPlanCheck(entrant.speeds().get(i), path + ".speeds[" + i + "]", faults).run();
         }
     }
 
@@ -108,22 +118,36 @@ public final class ScenarioCheck {
         }
     }
 
-    /** A run of stated duration that ends before the first obstacle tells nothing. */
+    /** A run of stated duration or distance that ends before the first obstacle tells nothing. */
     private void reached(Road road, String path) {
-        if (scenario.duration().isEmpty() || road.obstacles().isEmpty()) {
+        if (road.obstacles().isEmpty()) {
             return;
         }
-        Measure duration = scenario.duration().get();
         double first = road.obstacles().stream()
                 .map(Obstacle::lie)
                 .mapToDouble(lie -> lie.at().value())
                 .min()
                 .orElseThrow();
+        scenario.distance()
+                .filter(d -> d.value() > 0 && d.value() < first)
+                .ifPresent(distance -> faults.add(
+                        "distance",
+                        distance.written(),
+                        "ends before the first obstacle of " + path,
+                        "a distance that takes every vehicle past it, or none, to let the program choose",
+                        "remove distance",
+                        path + ".obstacles"));
+        if (scenario.duration().isPresent()) {
+            inTime(scenario.duration().get(), first, path);
+        }
+    }
+
+    private void inTime(Measure duration, double first, String path) {
         List<String> tooSlow = new ArrayList<>();
         for (Entrant entrant : scenario.entrants()) {
             entrant.speeds().stream()
-                    .filter(speed -> speed.value() > 0 && speed.value() * duration.value() < first)
-                    .forEach(speed -> tooSlow.add(speed.written()));
+                    .filter(plan -> plan.greatest() > 0 && plan.greatest() * duration.value() < first)
+                    .forEach(plan -> tooSlow.add(plan.written()));
         }
         if (!tooSlow.isEmpty() && duration.value() > 0) {
             faults.add(

@@ -88,6 +88,39 @@ public final class RoadProfile {
         return new ProfileSum(profiles).build();
     }
 
+    /**
+     * The sections that touch a window, level before and after them without a jump.
+     *
+     * @throws IllegalArgumentException if the window is not finite, or ends before it begins
+     */
+    RoadProfile near(double from, double to) {
+        if (!(from <= to) || Double.isInfinite(from) || Double.isInfinite(to)) {
+            throw new IllegalArgumentException("window of a road must run forward, got " + from + " m to " + to + " m");
+        }
+        int first = 0;
+        while (first < joints.length && joints[first] < from) {
+            first++;
+        }
+        int last = first;
+        while (last < joints.length && joints[last] <= to) {
+            last++;
+        }
+        // a joint at either end belongs to the window with the sections on both sides of it
+        first = Math.max(0, first - 1);
+        last = Math.min(joints.length - 1, last);
+        if (first == 0 && last == joints.length - 1) {
+            return this;
+        }
+        if (first >= last) {
+            double height = first == 0 ? before : after;
+            return new RoadProfile(new double[0], new Section[0], height, height);
+        }
+        double start = first == 0 ? before : sections[first].height(joints[first]);
+        double end = last == sections.length ? after : sections[last - 1].height(joints[last]);
+        return new RoadProfile(
+                Arrays.copyOfRange(joints, first, last + 1), Arrays.copyOfRange(sections, first, last), start, end);
+    }
+
     /** Number of sections; 0 for a level road. */
     public int sections() {
         return sections.length;

@@ -157,15 +157,20 @@ public final class SampledFilter {
     /** x_{n+1} from x_n and the samples n − M + 1 to n + M, which begin at {@code from} in u. */
     void advance(double[] u, int from, double[] x, double[] next) {
         int taps = InterpolationKernel.TAPS;
-        for (int i = 0; i < order; i++) {
+        // two states a section, which later sections do not act on; two sums side by side keep the processor busy
+        for (int i = 0; i < order; i += 2) {
             double s = 0;
-            for (int j = 0; j < order; j++) {
+            double t = 0;
+            for (int j = 0; j < i + 2; j++) {
                 s += transition[i * order + j] * x[j];
+                t += transition[(i + 1) * order + j] * x[j];
             }
             for (int k = 0; k < taps; k++) {
                 s += weights[i * taps + k] * u[from + k];
+                t += weights[(i + 1) * taps + k] * u[from + k];
             }
             next[i] = s;
+            next[i + 1] = t;
         }
     }
 

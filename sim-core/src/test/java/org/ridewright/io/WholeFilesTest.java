@@ -179,7 +179,7 @@ class WholeFilesTest {
         Scenario scenario = ScenarioFile.read(SampleFiles.at("whole/every-key-scenario.yaml"));
 
         assertThat(scenario.entrants()).hasSize(2);
-        holds(scenario.entrants().get(1).speeds().get(0), 8 / 3.6);
+        holds(scenario.entrants().get(1).speeds().get(0).legs().get(0).speed(), 8 / 3.6);
         assertThat(scenario.braked()).isTrue();
         assertThat(scenario.start()).isEqualTo(Scenario.Start.FROM_ABOVE);
         holds(scenario.samplingRate(), 500);

@@ -226,7 +226,10 @@ class HardVehicleTest {
                 "tilt",
                 "",
                 List.of(new Scenario.Entrant(
-                        Fleet.described(top), "top.yaml", List.of(), List.of(Measure.of(speed, QuantityKind.SPEED)))),
+                        Fleet.described(top),
+                        "top.yaml",
+                        List.of(),
+                        List.of(SpeedPlan.steady(Measure.of(speed, QuantityKind.SPEED))))),
                 List.of(new Road(
                         "kerb",
                         List.of(new Obstacle.Step(
@@ -234,6 +237,7 @@ class HardVehicleTest {
                                 GeneratedRoad.length(0.35),
                                 Optional.of(GeneratedRoad.length(1)))),
                         Optional.empty())),
+                Optional.empty(),
                 Optional.empty(),
                 Measure.of(100, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,

@@ -70,15 +70,16 @@ class RideTestTest {
     }
 
     private static Scenario scenario(Vehicle vehicle, Road road, double rate, double... speeds) {
-        List<Measure> list = new ArrayList<>();
+        List<SpeedPlan> list = new ArrayList<>();
         for (double v : speeds) {
-            list.add(Measure.of(v, QuantityKind.SPEED));
+            list.add(SpeedPlan.steady(Measure.of(v, QuantityKind.SPEED)));
         }
         return new Scenario(
                 "test",
                 "",
                 List.of(new Scenario.Entrant(vehicle, "test.yaml", List.of(), list)),
                 List.of(road),
+                Optional.empty(),
                 Optional.empty(),
                 Measure.of(rate, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
@@ -208,11 +209,12 @@ class RideTestTest {
     void theRegimeSolverAgreesWithTheReferenceSolver(Vehicle vehicle) {
         VehicleModel model = VehicleModel.assemble(vehicle, vehicle.loadCases().get(0), Optional.empty(), false);
         double speed = 3;
-        Heights heights = new Heights(model, road(hump(0.03)), speed);
+        Heights heights = new Heights(
+                model, road(hump(0.03)), new Travel(SpeedPlan.steady(Measure.of(speed, QuantityKind.SPEED))));
         double duration = 2.2;
         Problem problem = new Problem(
                 model.equations(),
-                heights.all(model, duration),
+                heights.all(duration),
                 model.rest().q(),
                 new double[model.equations().size()],
                 model.rest().friction(),
@@ -252,6 +254,7 @@ class RideTestTest {
                 plain.entrants(),
                 plain.roads(),
                 plain.duration(),
+                plain.distance(),
                 plain.samplingRate(),
                 Scenario.Start.FROM_ABOVE,
                 false,
@@ -279,6 +282,7 @@ class RideTestTest {
                     plain.entrants(),
                     plain.roads(),
                     Optional.of(Measure.of(duration, QuantityKind.TIME)),
+                    Optional.empty(),
                     plain.samplingRate(),
                     plain.start(),
                     false,

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.math.PiecewisePolynomial;
+import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.QuantityKind;
 import org.ridewright.road.Obstacle;
 import org.ridewright.road.Road;
 import org.ridewright.signal.Channel;
@@ -29,13 +31,13 @@ record Trial(VehicleModel model, Problem problem) {
     static Trial of(Vehicle vehicle, LoadCase load, Road road, double speed, double runOut, int settled) {
         VehicleModel model =
                 VehicleModel.assemble(vehicle, load, road.groundRate(), false).settled(settled);
-        Heights heights = new Heights(model, road, speed);
-        double duration = heights.lastContact().orElse(0.0) + runOut;
+        Heights heights = new Heights(model, road, new Travel(SpeedPlan.steady(Measure.of(speed, QuantityKind.SPEED))));
+        double duration = Heights.lastContact(heights.axleTimes()).orElse(0.0) + runOut;
         return new Trial(
                 model,
                 new Problem(
                         model.equations(),
-                        heights.all(model, duration),
+                        heights.all(duration),
                         model.rest().q(),
                         new double[model.equations().size()],
                         model.rest().friction(),
@@ -53,11 +55,6 @@ record Trial(VehicleModel model, Problem problem) {
     /** Rises, rolls and pitches from rest, their speeds and accelerations, by {@link ReadOffs#coordinates()}. */
     List<Channel> motion(double rate) {
         return record(new ReadOffs(model).coordinates(), rate);
-    }
-
-    /** Everything that goes into the traces of a ride test at this speed. */
-    List<Channel> traces(double rate, double speed) {
-        return record(new ReadOffs(model).traces(List.of(), speed), rate);
     }
 
     private List<Channel> record(List<ReadOff> readOffs, double rate) {

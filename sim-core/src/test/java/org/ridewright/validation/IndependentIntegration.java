@@ -7,6 +7,7 @@ import org.ridewright.quantity.QuantityKind;
 import org.ridewright.ride.Fleet;
 import org.ridewright.ride.RideRunner;
 import org.ridewright.ride.Scenario;
+import org.ridewright.ride.SpeedPlan;
 import org.ridewright.road.Obstacle;
 import org.ridewright.road.Road;
 import org.ridewright.vehicle.Vehicle;
@@ -52,9 +53,10 @@ final class IndependentIntegration implements ReferenceProblem {
                         vehicle,
                         "",
                         List.of(vehicle.loadCases().get(0).name()),
-                        List.of(Measure.of(3, QuantityKind.SPEED)))),
+                        List.of(SpeedPlan.steady(Measure.of(3, QuantityKind.SPEED))))),
                 List.of(new Road("hump", List.of(hump), Optional.empty())),
                 Optional.of(Measure.of(2.2, QuantityKind.TIME)),
+                Optional.empty(),
                 Measure.of(100, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
                 false,
