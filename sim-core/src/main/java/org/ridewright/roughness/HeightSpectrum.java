@@ -1,5 +1,6 @@
 package org.ridewright.roughness;
 
+import java.util.List;
 import org.ridewright.signal.PowerSpectrum;
 
 /**
@@ -56,6 +57,13 @@ public final class HeightSpectrum {
      */
     public double height(double from, double to) {
         return slope(from, to) / (4 * Math.PI * Math.PI * from * to);
+    }
+
+    /** Gd in all smoothing bands that can be trusted, from long waves to short. */
+    public List<SpectrumPoint> smoothed() {
+        return Band.smoothing(lowest(), highest()).stream()
+                .map(b -> new SpectrumPoint(b.centre(), height(b.from(), b.to()), degreesOfFreedom(b.from(), b.to())))
+                .toList();
     }
 
     /** Mean density of the slope over a band (m). */
