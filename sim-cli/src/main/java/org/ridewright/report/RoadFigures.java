@@ -75,14 +75,17 @@ public final class RoadFigures {
 
     private static Optional<Panel> indexPanel(SurveyedRoad road, AxisSpec station) {
         List<Series> lines = new ArrayList<>();
+        double greatest = 0;
         for (SurveyedTrack track : road.tracks()) {
             List<Double> sections = track.roughness().index().sections();
             if (sections.size() >= 2) {
                 double[] x = new double[sections.size() + 1];
                 double[] y = new double[sections.size() + 1];
                 for (int i = 0; i < x.length; i++) {
-                    x[i] = track.roughness().start() + i * RoughnessIndex.SECTION;
+                    double end = track.roughness().start() + track.roughness().length();
+                    x[i] = Math.min(end, track.roughness().start() + i * RoughnessIndex.SECTION);
                     y[i] = MILLI * sections.get(Math.min(i, sections.size() - 1));
+                    greatest = Math.max(greatest, y[i]);
                 }
                 lines.add(Series.line(lines.size(), track.name(), x, y).as(Trace.STEP));
             }
@@ -92,7 +95,7 @@ public final class RoadFigures {
                 : Optional.of(Panel.of(
                         "Roughness index of each 100 m",
                         station,
-                        AxisSpec.of("IRI", "m/km").from(0),
+                        AxisSpec.of("IRI", "m/km").between(0, greatest > 0 ? 1.2 * greatest : 1),
                         lines.toArray(Series[]::new)));
     }
 

@@ -21,8 +21,10 @@ import org.ridewright.roughness.SurveyedRoad.SurveyedTrack;
 final class RoadSpectrumFigure {
     private static final double MICRO = 1e6;
 
-    /** Room above and below the curves, as a ratio. */
-    private static final double ROOM = 3;
+    /** Room above and below the curves, as a ratio: wide enough for the class limits next to them. */
+    private static final double ABOVE = 3;
+
+    private static final double BELOW = 12;
 
     private RoadSpectrumFigure() {}
 
@@ -115,7 +117,7 @@ final class RoadSpectrumFigure {
             }
         }
         AxisSpec axis = AxisSpec.of(quantity, unit).logarithmic();
-        return low <= high ? axis.between(low / ROOM, high * ROOM) : axis;
+        return low <= high ? axis.between(low / BELOW, high * ABOVE) : axis;
     }
 
     private static String caption(SurveyedRoad road) {

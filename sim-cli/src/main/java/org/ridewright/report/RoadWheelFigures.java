@@ -23,6 +23,8 @@ import org.ridewright.roughness.SurveyedRoad.SurveyedTrack;
 final class RoadWheelFigures {
     private static final double MILLI = 1000;
     private static final double PERCENT = 100;
+    /** Lines that can be told apart in one plot. */
+    private static final int MOST_LINES = 5;
 
     private RoadWheelFigures() {}
 
@@ -46,7 +48,9 @@ final class RoadWheelFigures {
                 length[i] = 1 / each.band().centre();
                 share[i] = PERCENT * each.share();
             }
-            lines.add(Series.line(w, wheels.get(w).label(), length, share));
+            if (wheels.size() - w < MOST_LINES || lines.isEmpty()) {
+                lines.add(Series.line(lines.size(), wheels.get(w).label(), length, share));
+            }
             double jolting = PERCENT * road.jolting(w);
             (wheels.get(w) instanceof Disc ? rigid : soft).add(new double[] {diameter(wheels.get(w)), jolting});
             said.add("%s: %s %%".formatted(wheels.get(w).label(), Numbers.of(jolting, 2)));
@@ -130,7 +134,8 @@ final class RoadWheelFigures {
         List<Series> lines = new ArrayList<>();
         lines.add(new Series("road", x, milli(excerpt.road()), LineStyle.SOLID, Tone.AMBER, Trace.LINE));
         for (int w = 0; w < wheels.size(); w++) {
-            if (w == 0 || w == wheels.size() - 1 || wheels.size() <= 3 || w == wheels.size() / 2) {
+            // the first, one in the middle and the last
+            if (w == 0 || w == wheels.size() / 2 || w == wheels.size() - 1) {
                 lines.add(Series.line(
                         lines.size() - 1,
                         wheels.get(w).label(),

@@ -12,13 +12,6 @@ import org.ridewright.roughness.TrackSurvey;
 
 /** Roads of white slope, with and without stones, for the tests of figures and pages. */
 final class SampleRoads {
-    static final List<SampledWheel> WHEELS = List.of(
-            new SampledWheel.Pneumatic(0.4, 0.1),
-            new SampledWheel.Disc(0.6),
-            new SampledWheel.Disc(0.9),
-            new SampledWheel.Disc(1.2),
-            new SampledWheel.Disc(1.5));
-
     private SampleRoads() {}
 
     static SurveyedRoad gravel(double metres, double spacing) {
@@ -52,6 +45,6 @@ final class SampleRoads {
             heights[i] = height + pattern.applyAsDouble(i * spacing);
             height = 0.9995 * height + spacing * deviation * random.nextGaussian();
         }
-        return new SurveyedTrack(name, TrackSurvey.of(HeightSource.of(0, spacing, heights), WHEELS));
+        return new SurveyedTrack(name, TrackSurvey.of(HeightSource.of(0, spacing, heights), SampledWheel.USUAL));
     }
 }

@@ -56,12 +56,12 @@ public record Band(double from, double to) {
         return bands;
     }
 
-    /** Thirds of an octave between two ends, which are met exactly by centres at 2^(k/3) cycle/m. */
-    static List<Band> thirds(double lowest, double highest) {
+    /** Octaves whose centres lie a third of an octave apart, so that they overlap: all that lie between two ends. */
+    static List<Band> overlapping(double lowest, double highest) {
         List<Band> bands = new ArrayList<>();
-        int first = (int) Math.ceil(3 * Math.log(lowest) / Math.log(2) + 0.5 - 1e-9);
-        for (int k = first; Math.pow(2, (k + 0.5) / 3) <= highest * (1 + 1e-9); k++) {
-            bands.add(new Band(Math.pow(2, (k - 0.5) / 3), Math.pow(2, (k + 0.5) / 3)));
+        int first = (int) Math.ceil(3 * Math.log(lowest) / Math.log(2) + 1.5 - 1e-9);
+        for (int k = first; Math.pow(2, (k + 1.5) / 3) <= highest * (1 + 1e-9); k++) {
+            bands.add(new Band(Math.pow(2, (k - 1.5) / 3), Math.pow(2, (k + 1.5) / 3)));
         }
         return bands;
     }

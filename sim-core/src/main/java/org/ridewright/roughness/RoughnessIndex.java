@@ -127,9 +127,13 @@ public final class RoughnessIndex {
         return sum / intervals;
     }
 
-    /** Index of each whole hundred metres (m/m), in order. */
+    /** Index of each hundred metres (m/m), in order; a last, shorter piece counts if it is at least half as long. */
     public List<Double> sections() {
-        return List.copyOf(sections);
+        List<Double> all = new ArrayList<>(sections);
+        if (2 * inSection >= sectionIntervals) {
+            all.add(sectionSum / inSection);
+        }
+        return all;
     }
 
     /** Length over which the slopes were taken (m). */

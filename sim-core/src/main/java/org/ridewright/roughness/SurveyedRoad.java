@@ -41,11 +41,11 @@ public record SurveyedRoad(String name, String source, List<SurveyedTrack> track
                 .toList();
     }
 
-    /** Over all tracks, in thirds of an octave, from the longest waves to the shortest that the heights show. */
+    /** Over all tracks, in octaves a third of an octave apart, from the longest waves to the shortest that the heights show. */
     public List<Passed> passed(int wheel) {
         List<Passed> passed = new ArrayList<>();
         HeightSpectrum first = road(tracks.get(0));
-        for (Band band : Band.thirds(longest(first), shortest(first))) {
+        for (Band band : Band.overlapping(longest(first), shortest(first))) {
             double path = 0;
             double road = 0;
             for (SurveyedTrack track : tracks) {

@@ -15,7 +15,7 @@ public final class TrackSurvey {
     private static final int WINDOW = 8192;
 
     /** The stretch shown with its wheel paths (m), and the pieces in which it is looked for. */
-    private static final double EXCERPT = 3;
+    private static final double EXCERPT = 2;
 
     private static final double PIECE = 0.5;
 

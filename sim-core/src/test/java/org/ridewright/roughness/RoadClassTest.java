@@ -120,12 +120,13 @@ class RoadClassTest {
     }
 
     @Test
-    void thirdsOfAnOctaveFollowOneAnother() {
-        List<Band> bands = Band.thirds(0.05, 20);
-        assertThat(bands.get(0).from()).isGreaterThanOrEqualTo(0.05);
-        assertThat(bands.get(bands.size() - 1).to()).isLessThanOrEqualTo(20);
+    void overlappingOctavesLieWithinTheirEndsAThirdOfAnOctaveApart() {
+        List<Band> bands = Band.overlapping(0.05, 20);
+        assertThat(bands.get(0).from()).isGreaterThanOrEqualTo(0.05).isLessThan(0.05 * 1.26);
+        assertThat(bands.get(bands.size() - 1).to()).isLessThanOrEqualTo(20).isGreaterThan(20 / 1.26);
         for (int i = 1; i < bands.size(); i++) {
-            assertThat(bands.get(i).from()).isCloseTo(bands.get(i - 1).to(), within(1e-12));
+            assertThat(bands.get(i).octaves()).isCloseTo(1, within(1e-12));
+            assertThat(bands.get(i).centre() / bands.get(i - 1).centre()).isCloseTo(Math.cbrt(2), within(1e-12));
         }
     }
 }

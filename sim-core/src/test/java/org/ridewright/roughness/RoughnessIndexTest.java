@@ -88,7 +88,7 @@ class RoughnessIndexTest {
             from = to;
         }
         assertThat(pieces.value()).isEqualTo(whole.value());
-        assertThat(pieces.sections()).isEqualTo(whole.sections()).hasSize(5);
+        assertThat(pieces.sections()).isEqualTo(whole.sections()).hasSize(6);
     }
 
     @Test
