@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.ridewright.comfort.Axis;
+import org.ridewright.comfort.Position;
 import org.ridewright.comfort.VibrationMetrics;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.ride.RideResult;
@@ -108,11 +109,11 @@ public final class MetricsJson {
         ArrayNode values = node.putArray("values");
         peak(values, "greatest vertical acceleration, unweighted", seat.greatest(), ACCELERATION);
         peak(values, "least vertical acceleration, unweighted", seat.least(), ACCELERATION);
-        value(values, "total of the weighted r.m.s. at the seat", seat.seatTotal(), ACCELERATION);
-        value(values, "total of the weighted r.m.s. at the feet", seat.feetTotal(), ACCELERATION);
+        value(values, "total of the weighted r.m.s. at the seat", seat.total(Position.SEAT), ACCELERATION);
+        value(values, "total of the weighted r.m.s. at the feet", seat.total(Position.FEET), ACCELERATION);
         value(values, "time off the seat", seat.timeOff(), "s");
         axes(node.putObject("at the seat"), seat.metrics());
-        axes(node.putObject("at the feet"), seat.feet());
+        axes(node.putObject("at the feet"), seat.metrics(Position.FEET));
     }
 
     private static void axes(ObjectNode node, Map<Axis, VibrationMetrics> byAxis) {

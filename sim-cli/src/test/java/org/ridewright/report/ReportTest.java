@@ -169,6 +169,7 @@ class ReportTest {
                 r.draught(),
                 r.energy(),
                 r.statistics(),
+                r.spectra(),
                 r.remarks());
     }
 }

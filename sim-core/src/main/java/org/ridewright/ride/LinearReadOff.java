@@ -26,7 +26,8 @@ final class LinearReadOff implements ReadOff {
         COMPRESSION,
         FORCE,
         FRICTION,
-        HEIGHT
+        HEIGHT,
+        HEIGHT_SPEED
     }
 
     private record Term(Source source, int index, double factor) {}
@@ -103,6 +104,7 @@ final class LinearReadOff implements ReadOff {
                 case FORCE -> step.addForce(term.index(), term.factor(), out);
                 case FRICTION -> step.addFriction(term.index(), term.factor(), out);
                 case HEIGHT -> step.addHeight(term.index(), term.factor(), out);
+                case HEIGHT_SPEED -> step.addHeightSpeed(term.index(), term.factor(), out);
             }
         }
         return step.degree();

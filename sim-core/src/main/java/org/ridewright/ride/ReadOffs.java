@@ -2,6 +2,7 @@ package org.ridewright.ride;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ridewright.dynamics.Coordinates;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.PointMotion;
@@ -79,6 +80,24 @@ final class ReadOffs {
                         .build(),
                 LinearReadOff.named(name + " vertical acceleration", "m/s²")
                         .plusRow(Source.ACCELERATION, rise)
+                        .build());
+    }
+
+    /** Of the body, as far as it rolls. */
+    Optional<ReadOff> rollAcceleration() {
+        return turn("body roll acceleration", model.coordinates().roll());
+    }
+
+    /** Of the body, as far as it pitches. */
+    Optional<ReadOff> pitchAcceleration() {
+        return turn("body pitch acceleration", model.coordinates().pitch());
+    }
+
+    private static Optional<ReadOff> turn(String name, int coordinate) {
+        return coordinate < 0
+                ? Optional.empty()
+                : Optional.of(LinearReadOff.named(name, "rad/s²")
+                        .plus(Source.ACCELERATION, coordinate, 1)
                         .build());
     }
 

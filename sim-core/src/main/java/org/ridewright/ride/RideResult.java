@@ -1,10 +1,14 @@
 package org.ridewright.ride;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ridewright.comfort.Axis;
+import org.ridewright.comfort.AxisVibration;
+import org.ridewright.comfort.Position;
 import org.ridewright.comfort.VibrationMetrics;
+import org.ridewright.comfort.VibrationTotal;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.road.Road;
@@ -19,7 +23,7 @@ import org.ridewright.solver.Solution;
  * @param model the vehicle under its load
  * @param plan of speeds
  * @param duration of the run (s)
- * @param traces sampled read-offs at the scenario's rate
+ * @param traces sampled read-offs at the scenario's rate; of a run longer than 2 minutes the stretch around its greatest acceleration
  * @param wheelPaths of each wheel of the model, against the wheel's station (m)
  * @param axles when each axle met and left the obstacles; empty on a road without any
  * @param window over which metrics are taken
@@ -29,6 +33,7 @@ import org.ridewright.solver.Solution;
  * @param wheels of every wheel
  * @param draught greatest horizontal force against the motion (N)
  * @param energy where the energy went
+ * @param spectra from the road to each seat, or to each point where nobody is aboard; none of a short run
  * @param remarks where the model is near its limits, in words
  */
 public record RideResult(
@@ -48,8 +53,10 @@ public record RideResult(
         Peak draught,
         EnergyBalance energy,
         Solution.Statistics statistics,
+        List<RideSpectra> spectra,
         List<String> remarks) {
     public RideResult {
+        spectra = List.copyOf(spectra);
         traces = List.copyOf(traces);
         wheelPaths = List.copyOf(wheelPaths);
         axles = List.copyOf(axles);
@@ -84,9 +91,7 @@ public record RideResult(
      *
      * @param greatest extreme of the unweighted vertical acceleration upward (m/s²)
      * @param least extreme of the same downward (m/s²)
-     * @param metrics ISO 2631-1 at the seat, by axis
-     * @param feet the same at the feet
-     * @param seatTotal point vibration total value at the seat (m/s²)
+     * @param felt what ISO 2631-1 and BS 6841 say, by position and axis; empty of a run shorter than 1 s
      * @param timeOff during which the rider was off the seat (s)
      */
     public record SeatResult(
@@ -94,14 +99,33 @@ public record RideResult(
             String person,
             Peak greatest,
             Peak least,
-            Map<Axis, VibrationMetrics> metrics,
-            Map<Axis, VibrationMetrics> feet,
-            double seatTotal,
-            double feetTotal,
+            Map<Position, Map<Axis, AxisVibration>> felt,
             double timeOff) {
         public SeatResult {
-            metrics = Map.copyOf(metrics);
-            feet = Map.copyOf(feet);
+            felt = Map.copyOf(felt);
+        }
+
+        /** ISO 2631-1 at a position, by axis. */
+        public Map<Axis, VibrationMetrics> metrics(Position position) {
+            Map<Axis, VibrationMetrics> metrics = new EnumMap<>(Axis.class);
+            felt.getOrDefault(position, Map.of()).forEach((axis, vibration) -> metrics.put(axis, vibration.metrics()));
+            return metrics;
+        }
+
+        /** ISO 2631-1 at the seat, by axis. */
+        public Map<Axis, VibrationMetrics> metrics() {
+            return metrics(Position.SEAT);
+        }
+
+        /** Point vibration total value over x, y and z at a position (m/s²); not a number where nothing was measured. */
+        public double total(Position position) {
+            Map<Axis, Double> rms = new EnumMap<>(Axis.class);
+            metrics(position).forEach((axis, m) -> {
+                if (axis == Axis.X || axis == Axis.Y || axis == Axis.Z) {
+                    rms.put(axis, m.rms());
+                }
+            });
+            return rms.isEmpty() ? Double.NaN : VibrationTotal.ofPoint(position, rms);
         }
 
         /** Greatest vertical acceleration, up or down (m/s²). */

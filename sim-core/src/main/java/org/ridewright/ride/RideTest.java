@@ -1,20 +1,19 @@
 package org.ridewright.ride;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.ridewright.comfort.Axis;
-import org.ridewright.comfort.Position;
-import org.ridewright.comfort.VibrationMetrics;
-import org.ridewright.comfort.VibrationTotal;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.ridewright.comfort.Window;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.SeatPlace;
 import org.ridewright.dynamics.StaticState;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.dynamics.WheelPlace;
+import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.math.PolynomialRange;
 import org.ridewright.quantity.Measure;
 import org.ridewright.road.Road;
@@ -33,7 +32,6 @@ import org.ridewright.wheel.Contact;
  * a second whatever the rate of the traces; extremes are those of the polynomials.
  */
 final class RideTest {
-    private static final double COMFORT_RATE = 2000;
     private static final double REFERENCE_TOLERANCE = 1e-11;
     /** Time after the last axle that belongs to the window (s). */
     private static final double AFTER_LAST_AXLE = 2;
@@ -97,22 +95,42 @@ final class RideTest {
     RideResult run() {
         ReadOffs readOffs = new ReadOffs(model);
         List<Scenario.Point> points = points();
-        SampleRecorder traces = new SampleRecorder(
-                readOffs.traces(points, travel), scenario.samplingRate().value(), duration);
-        List<ReadOff> felt = feltAt(readOffs);
-        SampleRecorder comfort = new SampleRecorder(felt, COMFORT_RATE, duration);
+        List<ReadOff> traced = readOffs.traces(points, travel);
+        TraceKeeper traces = new TraceKeeper(
+                traced, judges(traced, points), scenario.samplingRate().value(), duration);
+        Optional<FeltMeters> felt = span().map(span -> new FeltMeters(model, readOffs, span, duration));
+        List<PathOfVibration> ways = span().map(span -> PathOfVibration.of(model, points, span, duration))
+                .orElse(List.of());
         RangeRecorder ranges = new RangeRecorder(ranged(readOffs, points));
-        Draught draught = new Draught(model.wheels(), travel);
-        TimeRecorder times = new TimeRecorder(model.equations(), draught);
+        TimeRecorder times = new TimeRecorder(model.equations(), new Draught(model.wheels(), travel));
         TiltWatch tilt = new TiltWatch(model);
         Solution solution = RegimeSolver.solve(problem(), step -> {
             tilt.step(step);
             traces.step(step);
-            comfort.step(step);
+            felt.ifPresent(f -> f.step(step));
+            ways.forEach(way -> way.step(step));
             ranges.step(step);
             times.step(step);
         });
-        return result(points, traces, comfort.channels(), ranges, times, solution);
+        return result(points, traces.channels(), felt, ways, ranges, times, solution);
+    }
+
+    /** Window of the metrics, 1 s long at least; none of a run that is too short for one. */
+    private Optional<Window> span() {
+        Window span = new Window(window.from(), Math.max(window.to(), window.from() + 1));
+        return span.to() <= duration ? Optional.of(span) : Optional.empty();
+    }
+
+    /** Vertical accelerations at seats, or at points where nobody is aboard. */
+    private int[] judges(List<ReadOff> traced, List<Scenario.Point> points) {
+        Set<String> places = new HashSet<>();
+        model.seats().forEach(seat -> places.add(seat.name() + " seat vertical acceleration"));
+        if (places.isEmpty()) {
+            points.forEach(point -> places.add(point.name() + " vertical acceleration"));
+        }
+        return IntStream.range(0, traced.size())
+                .filter(i -> places.contains(traced.get(i).name()))
+                .toArray();
     }
 
     /**
@@ -163,16 +181,6 @@ final class RideTest {
         };
     }
 
-    /** Seat and feet accelerations, three axes each, seat after seat. */
-    private List<ReadOff> feltAt(ReadOffs readOffs) {
-        List<ReadOff> list = new ArrayList<>();
-        for (SeatPlace seat : model.seats()) {
-            list.addAll(readOffs.seat(seat));
-            list.addAll(readOffs.feet(seat));
-        }
-        return list;
-    }
-
     /** Read-offs whose extremes are wanted: seats, points, wheel loads, travels and forces, draught. */
     private List<ReadOff> ranged(ReadOffs readOffs, List<Scenario.Point> points) {
         List<ReadOff> list = new ArrayList<>();
@@ -195,15 +203,16 @@ final class RideTest {
 
     private RideResult result(
             List<Scenario.Point> points,
-            SampleRecorder traces,
-            List<Channel> felt,
+            List<Channel> traces,
+            Optional<FeltMeters> felt,
+            List<PathOfVibration> ways,
             RangeRecorder ranges,
             TimeRecorder times,
             Solution solution) {
         int next = 0;
         List<RideResult.SeatResult> seats = new ArrayList<>();
         for (int i = 0; i < model.seats().size(); i++) {
-            seats.add(seat(model.seats().get(i), felt.subList(6 * i, 6 * i + 6), ranges.range(next++), times));
+            seats.add(seat(i, felt, ranges.range(next++), times));
         }
         List<RideResult.PointResult> pointResults = new ArrayList<>();
         for (Scenario.Point point : points) {
@@ -233,8 +242,8 @@ final class RideTest {
                 road,
                 plan,
                 duration,
-                traces.channels(),
-                heights.paths(0, Math.min(duration, LONGEST_PATH)),
+                traces,
+                paths(traces),
                 axles,
                 window,
                 seats,
@@ -244,6 +253,7 @@ final class RideTest {
                 draught,
                 solution.energy(),
                 solution.statistics(),
+                ways.stream().map(PathOfVibration::spectra).toList(),
                 remarks);
     }
 
@@ -269,38 +279,22 @@ final class RideTest {
                 problem(), model.wheels(), first, place, ranges.range(0).greatestSize()));
     }
 
+    /** Wheel paths, of a long road while traces were kept. */
+    private List<PiecewisePolynomial> paths(List<Channel> traces) {
+        double from = traces.get(0).start();
+        return heights.paths(from, Math.min(traces.get(0).end(), from + LONGEST_PATH));
+    }
+
     private RideResult.SeatResult seat(
-            SeatPlace seat, List<Channel> felt, PolynomialRange vertical, TimeRecorder times) {
-        Map<Axis, VibrationMetrics> atSeat = metrics(felt.subList(0, 3), Position.SEAT);
-        Map<Axis, VibrationMetrics> atFeet = metrics(felt.subList(3, 6), Position.FEET);
+            int number, Optional<FeltMeters> felt, PolynomialRange vertical, TimeRecorder times) {
+        SeatPlace seat = model.seats().get(number);
         return new RideResult.SeatResult(
                 seat.name(),
                 seat.person(),
                 greatest(vertical),
                 least(vertical),
-                atSeat,
-                atFeet,
-                total(Position.SEAT, atSeat),
-                total(Position.FEET, atFeet),
+                felt.map(f -> f.at(number)).orElse(Map.of()),
                 seat.element() >= 0 ? times.off(seat.element()) : 0);
-    }
-
-    private Map<Axis, VibrationMetrics> metrics(List<Channel> felt, Position position) {
-        Map<Axis, VibrationMetrics> result = new EnumMap<>(Axis.class);
-        Axis[] axes = {Axis.X, Axis.Y, Axis.Z};
-        Window span = new Window(window.from(), Math.max(window.to(), window.from() + 1));
-        for (int i = 0; i < axes.length; i++) {
-            if (span.to() <= felt.get(i).end()) {
-                result.put(axes[i], VibrationMetrics.of(felt.get(i), position, axes[i], span));
-            }
-        }
-        return result;
-    }
-
-    private static double total(Position position, Map<Axis, VibrationMetrics> metrics) {
-        Map<Axis, Double> rms = new EnumMap<>(Axis.class);
-        metrics.forEach((axis, m) -> rms.put(axis, m.rms()));
-        return rms.isEmpty() ? Double.NaN : VibrationTotal.ofPoint(position, rms);
     }
 
     private RideResult.ElementResult element(

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ridewright.comfort.Position;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.math.PiecewisePolynomial;
@@ -166,8 +167,8 @@ class RideTestTest {
         RideResult coarse = ride(vehicle, road(plank(0.03, Side.BOTH)), 50, 2);
         RideResult fine = ride(vehicle, road(plank(0.03, Side.BOTH)), 3000, 2);
         assertThat(coarse.seats().get(0).peak()).isEqualTo(fine.seats().get(0).peak());
-        assertThat(coarse.seats().get(0).seatTotal())
-                .isEqualTo(fine.seats().get(0).seatTotal());
+        assertThat(coarse.seats().get(0).total(Position.SEAT))
+                .isEqualTo(fine.seats().get(0).total(Position.SEAT));
     }
 
     @Test
