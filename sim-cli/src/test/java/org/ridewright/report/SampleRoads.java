@@ -30,6 +30,7 @@ final class SampleRoads {
         return new SurveyedRoad(
                 name,
                 "made for a test",
+                List.of(),
                 List.of(
                         track("left track", 1, metres, spacing, atReference, pattern),
                         track("right track", 2, metres, spacing, atReference, pattern)));

@@ -26,7 +26,7 @@ public final class RoadRemarks {
 
     /** Whole sentences, the same one once for all tracks. */
     public static List<String> of(SurveyedRoad road) {
-        Set<String> remarks = new LinkedHashSet<>();
+        Set<String> remarks = new LinkedHashSet<>(road.notes());
         for (SurveyedTrack track : road.tracks()) {
             add(remarks, track);
         }

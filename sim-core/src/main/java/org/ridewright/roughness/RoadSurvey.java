@@ -27,8 +27,8 @@ public record RoadSurvey(double halfTrack, double spacing, Optional<Double> leng
     /** Length of an endless road that is looked at unless stated (m). */
     public static final double USUAL_LENGTH = 1000;
 
-    /** Level road looked at before the first obstacle and behind the last (m): the reach of any wheel. */
-    private static final double ROOM = 2;
+    /** Level road looked at before the first obstacle and behind the last (m): enough to show waves of 5 m. */
+    private static final double ROOM = 10;
 
     /** Shorter stretches (m) are not cut down to leave out where a surface grows. */
     private static final double SHORTEST = 20;
@@ -69,7 +69,15 @@ public record RoadSurvey(double halfTrack, double spacing, Optional<Double> leng
             found = List.of(
                     new SurveyedRoad.SurveyedTrack("either track", found.get(0).roughness()));
         }
-        return Optional.of(new SurveyedRoad(road.name(), source, found));
+        return Optional.of(new SurveyedRoad(road.name(), source, notes(road), found));
+    }
+
+    private static List<String> notes(Road road) {
+        return road.surfaces().isEmpty()
+                ? List.of(
+                        "The road is level but for its obstacles: its spectrum and its roughness index depend on how much level road around them "
+                                + "is looked at, here " + Math.round(ROOM) + " m.")
+                : List.of();
     }
 
     private record Span(double from, double to) {}

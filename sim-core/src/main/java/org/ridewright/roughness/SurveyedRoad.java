@@ -8,9 +8,10 @@ import java.util.List;
  *
  * @param name of the road
  * @param source where its heights come from, in a few words
+ * @param notes on how the heights were come by: whole sentences, none as a rule
  * @param tracks from left to right, at least one, surveyed with the same wheels and the same spacing
  */
-public record SurveyedRoad(String name, String source, List<SurveyedTrack> tracks) {
+public record SurveyedRoad(String name, String source, List<String> notes, List<SurveyedTrack> tracks) {
     /** Longest waves looked at for wheels (m): longer ones every wheel follows. */
     public static final double LONGEST_WAVE = 5;
 
@@ -21,6 +22,7 @@ public record SurveyedRoad(String name, String source, List<SurveyedTrack> track
     private static final double NOTHING = 1e-5;
 
     public SurveyedRoad {
+        notes = List.copyOf(notes);
         tracks = List.copyOf(tracks);
     }
 
