@@ -104,7 +104,7 @@ final class RoadTables {
                 ? "roughness index "
                         + Numbers.of(MILLI * track.roughness().index().value()) + " m/km"
                 : "no roughness index";
-        return track.name() + " " + roadClass + ", " + index;
+        return track.name() + ", " + roadClass + ", " + index;
     }
 
     private static String wheelAnswer(SurveyedRoad road) {

@@ -26,6 +26,9 @@ final class RoadWheelFigures {
     /** Lines that can be told apart in one plot. */
     private static final int MOST_LINES = 5;
 
+    /** A share that needs a word of explanation. */
+    private static final double MUCH_LONGER = 1.2;
+
     private RoadWheelFigures() {}
 
     /** How much of waves of each length reaches the axle, and how much of all of them, against the size of the wheel. */
@@ -35,6 +38,7 @@ final class RoadWheelFigures {
         List<double[]> rigid = new ArrayList<>();
         List<double[]> soft = new ArrayList<>();
         List<String> said = new ArrayList<>();
+        boolean longer = false;
         for (int w = 0; w < wheels.size(); w++) {
             List<Passed> passed = road.passed(w);
             if (passed.size() < 2) {
@@ -47,6 +51,7 @@ final class RoadWheelFigures {
                 Passed each = passed.get(passed.size() - 1 - i);
                 length[i] = 1 / each.band().centre();
                 share[i] = PERCENT * each.share();
+                longer |= each.share() > MUCH_LONGER;
             }
             if (wheels.size() - w < MOST_LINES || lines.isEmpty()) {
                 lines.add(Series.line(lines.size(), wheels.get(w).label(), length, share));
@@ -76,12 +81,15 @@ final class RoadWheelFigures {
         String caption =
                 ("How much of %s reaches the axle, tracks taken together; 100 %% is a wheel without size, which would follow every "
                                 + "grain. Left: root of the spectrum of the wheel's path over that of the road, for waves of each length. Right: the r.m.s. "
-                                + "up-and-down speed of the axle from waves of %s to %s m (%s).")
+                                + "up-and-down speed of the axle from waves of %s to %s m (%s).%s")
                         .formatted(
                                 road.name(),
                                 Numbers.of(shortest(lines)),
                                 Numbers.of(longest(lines)),
-                                String.join("; ", said));
+                                String.join("; ", said),
+                                longer
+                                        ? " More than 100 % of a wave: a wheel turns something short and steep into a longer and gentler rise."
+                                        : "");
         return Optional.of(new Figure(
                 RideName.slug(road.name()) + "-wheels",
                 RideFigures.upperFirst(road.name()) + ": what reaches the axle, by size of wheel",
