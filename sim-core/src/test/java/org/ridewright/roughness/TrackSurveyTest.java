@@ -74,21 +74,29 @@ class TrackSurveyTest {
         }
     }
 
-    /** Where the slope is white, an octave's share is the root mean square of the sinc over it. */
+    /**
+     * An octave's share is the root mean square of the footprint's gain over it. Between heights Δ apart the road runs straight: the gain is
+     * {@code sin(πnL)/((L/Δ) tan(πnΔ))}, which is the sinc for n Δ ≪ 1, and a white slope between heights is
+     * {@code (πnΔ/sin πnΔ)²} of one at them.
+     */
     @Test
     void aFootprintPassesItsSinc() {
         SurveyedRoad road = road(rough(RoadClass.D, 200_000, 9), new Footprint(0.1));
         for (Passed each : road.passed(0)) {
             double sum = 0;
-            int n = 400;
-            for (int i = 0; i < n; i++) {
-                double at = each.band().from() + (each.band().to() - each.band().from()) * (i + 0.5) / n;
-                double sinc = Math.sin(Math.PI * at * 0.1) / (Math.PI * at * 0.1);
-                sum += sinc * sinc / n;
+            double weights = 0;
+            for (int i = 0; i < 400; i++) {
+                double n = each.band().from() + (each.band().to() - each.band().from()) * (i + 0.5) / 400;
+                double x = Math.PI * n * SPACING;
+                double gain = Math.sin(Math.PI * n * 0.1) / (0.1 / SPACING * Math.tan(x));
+                double weight = Math.pow(x / Math.sin(x), 2);
+                sum += gain * gain * weight;
+                weights += weight;
             }
+            double expected = Math.sqrt(sum / weights);
             assertThat(each.share())
                     .as("at %s cycle/m", each.band().centre())
-                    .isCloseTo(Math.sqrt(sum), within(0.01));
+                    .isCloseTo(expected, within(0.03 * expected));
         }
     }
 
