@@ -11,7 +11,6 @@ import org.ridewright.quantity.Measure;
 import org.ridewright.ride.Scenario;
 import org.ridewright.road.Road;
 import org.ridewright.roughness.RoadSurvey;
-import org.ridewright.roughness.SampledWheel;
 import org.ridewright.roughness.SurveyedRoad;
 import org.ridewright.vehicle.Axle;
 
@@ -29,7 +28,7 @@ record RoadSources(Path file, String name, String about, List<Road> roads, RoadS
         Scenario scenario = ScenarioFile.read(file);
         double halfTrack = track.or(() -> track(scenario)).map(t -> t / 2).orElse(RoadSurvey.USUAL_HALF_TRACK);
         RoadSurvey survey =
-                new RoadSurvey(halfTrack, spacing.orElse(RoadSurvey.USUAL_SPACING), length, SampledWheel.USUAL);
+                new RoadSurvey(halfTrack, spacing.orElse(RoadSurvey.USUAL_SPACING), length, RoadSurvey.USUAL_WHEELS);
         return new RoadSources(file, scenario.name(), scenario.about(), scenario.roads(), survey);
     }
 

@@ -120,7 +120,7 @@ final class RoadTables {
         if (large <= small) {
             return "";
         }
-        return (" A wheel (%s) takes %s of the road's up-and-down speed to its axle, one of the same kind but larger (%s) takes %s.")
+        return " A wheel (%s) takes %s of the road's up-and-down speed to its axle, one of the same kind but larger (%s) takes %s."
                 .formatted(
                         wheels.get(small).label(),
                         Numbers.percent(road.jolting(small)),

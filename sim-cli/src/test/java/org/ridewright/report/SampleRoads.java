@@ -5,7 +5,7 @@ import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.ridewright.roughness.HeightSource;
 import org.ridewright.roughness.RoadClass;
-import org.ridewright.roughness.SampledWheel;
+import org.ridewright.roughness.RoadSurvey;
 import org.ridewright.roughness.SurveyedRoad;
 import org.ridewright.roughness.SurveyedRoad.SurveyedTrack;
 import org.ridewright.roughness.TrackSurvey;
@@ -46,6 +46,6 @@ final class SampleRoads {
             heights[i] = height + pattern.applyAsDouble(i * spacing);
             height = 0.9995 * height + spacing * deviation * random.nextGaussian();
         }
-        return new SurveyedTrack(name, TrackSurvey.of(HeightSource.of(0, spacing, heights), SampledWheel.USUAL));
+        return new SurveyedTrack(name, TrackSurvey.of(HeightSource.of(0, spacing, heights), RoadSurvey.USUAL_WHEELS));
     }
 }

@@ -142,7 +142,9 @@ public final class VehicleModel {
     }
 
     private void checkRest() {
-        // The free state of an enclosed gas lies far above where the vehicle stands, and says nothing of its attitude.
+        // The free state of an enclosed gas lies far above where the vehicle stands: its compression says nothing, nor,
+        // where one axle
+        // has gas, the attitude that is counted from there.
         boolean gas = equations.elements().stream().anyMatch(e -> e.law().gas().isPresent());
         for (int i : new int[] {coordinates.roll(), coordinates.pitch()}) {
             if (!gas && i >= 0 && Math.abs(rest.q()[i]) > GREATEST_TILT) {
@@ -159,7 +161,9 @@ public final class VehicleModel {
         }
         for (int e = 0; e < equations.elements().size(); e++) {
             Element element = equations.elements().get(e);
-            if (!gas && element.kind() == Element.Kind.SPRING && rest.compression()[e] > GREATEST_COMPRESSION) {
+            if (element.kind() == Element.Kind.SPRING
+                    && element.law().gas().isEmpty()
+                    && rest.compression()[e] > GREATEST_COMPRESSION) {
                 throw new RideException(String.format(
                         Locale.ROOT,
                         "'%s', load case '%s': the vehicle falls through its springs: '%s' is compressed by %.2f m standing "

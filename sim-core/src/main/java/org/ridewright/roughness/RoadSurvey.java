@@ -18,6 +18,18 @@ import org.ridewright.road.Track;
  * @param wheels whose paths are wanted
  */
 public record RoadSurvey(double halfTrack, double spacing, Optional<Double> length, List<SampledWheel> wheels) {
+    /**
+     * Wheels of old and new vehicles: a small pneumatic one, and rigid ones from the barrow's to the coach's. The footprint is a quarter of
+     * the diameter (common practice).
+     */
+    public static final List<SampledWheel> USUAL_WHEELS = List.of(
+            new SampledWheel.Pneumatic(0.4, 0.1),
+            new SampledWheel.Disc(0.4),
+            new SampledWheel.Disc(0.6),
+            new SampledWheel.Disc(0.9),
+            new SampledWheel.Disc(1.2),
+            new SampledWheel.Disc(1.5));
+
     /** Spacing unless stated (m): ten heights on the shortest wave that is looked at are more than enough. */
     public static final double USUAL_SPACING = 0.01;
 

@@ -1,7 +1,6 @@
 package org.ridewright.roughness;
 
 import java.math.BigDecimal;
-import java.util.List;
 
 /**
  * A wheel that makes a path of its own from a profile given at equal spacing, straight from height to height.
@@ -15,13 +14,6 @@ import java.util.List;
  * for riding; this one is for spectra, which need a million heights and no pieces.
  */
 public sealed interface SampledWheel {
-    /**
-     * Wheels of old and new vehicles: a small pneumatic one, and rigid ones from the barrow's to the coach's. The footprint is a quarter of
-     * the diameter (common practice).
-     */
-    List<SampledWheel> USUAL =
-            List.of(new Pneumatic(0.4, 0.1), new Disc(0.4), new Disc(0.6), new Disc(0.9), new Disc(1.2), new Disc(1.5));
-
     /** Length of road needed on each side of the wheel's centre (m). */
     double reach();
 

@@ -15,7 +15,7 @@ import org.ridewright.road.Obstacle.Side;
 import org.ridewright.road.Road;
 
 class RoadSurveyTest {
-    private static final RoadSurvey SURVEY = new RoadSurvey(0.75, 0.01, Optional.empty(), SampledWheel.USUAL);
+    private static final RoadSurvey SURVEY = new RoadSurvey(0.75, 0.01, Optional.empty(), RoadSurvey.USUAL_WHEELS);
 
     private static Measure metres(double length) {
         return Measure.of(length, QuantityKind.LENGTH);

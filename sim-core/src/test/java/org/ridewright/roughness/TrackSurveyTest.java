@@ -130,14 +130,14 @@ class TrackSurveyTest {
 
     @Test
     void heightsFarApartSayNothingOfWheels() {
-        TrackRoughness found = TrackSurvey.of(HeightSource.of(0, 0.25, new double[4000]), SampledWheel.USUAL);
+        TrackRoughness found = TrackSurvey.of(HeightSource.of(0, 0.25, new double[4000]), RoadSurvey.USUAL_WHEELS);
         assertThat(found.wheels()).isEmpty();
         assertThat(found.excerpt()).isEmpty();
     }
 
     @Test
     void aSingleHeightIsARoadOfNothing() {
-        TrackRoughness found = TrackSurvey.of(HeightSource.of(0, 0.01, new double[1]), SampledWheel.USUAL);
+        TrackRoughness found = TrackSurvey.of(HeightSource.of(0, 0.01, new double[1]), RoadSurvey.USUAL_WHEELS);
         assertThat(found.spectrum()).isEmpty();
         assertThat(found.index().isKnown()).isFalse();
     }
@@ -146,7 +146,7 @@ class TrackSurveyTest {
     void aHeightThatIsNoneIsRefusedWithItsStation() {
         double[] heights = new double[2000];
         heights[700] = Double.NaN;
-        assertThatThrownBy(() -> TrackSurvey.of(HeightSource.of(100, 0.01, heights), SampledWheel.USUAL))
+        assertThatThrownBy(() -> TrackSurvey.of(HeightSource.of(100, 0.01, heights), RoadSurvey.USUAL_WHEELS))
                 .hasMessageContaining("NaN m at station 107");
     }
 

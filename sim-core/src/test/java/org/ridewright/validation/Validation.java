@@ -28,6 +28,10 @@ final class Validation {
             new LeafSprings(),
             new Weightings(),
             new MeasuresOfVibration(),
+            new KindsOfMotion(),
+            new Exposures(),
+            new Spectra(),
+            new OccupantModels(),
             new RoadClasses(),
             new RoughnessIndices());
 
