@@ -11,7 +11,8 @@ import org.ridewright.figure.LegendPlace;
 import org.ridewright.figure.Level;
 import org.ridewright.figure.Panel;
 import org.ridewright.figure.Series;
-import org.ridewright.roughness.RoadClass;
+import org.ridewright.road.RoughnessClass;
+import org.ridewright.road.RoughnessSpectrum;
 import org.ridewright.roughness.SpectrumPoint;
 import org.ridewright.roughness.StraightFit;
 import org.ridewright.roughness.SurveyedRoad;
@@ -73,12 +74,16 @@ final class RoadSpectrumFigure {
 
     private static List<Guide> limits() {
         List<Guide> guides = new ArrayList<>();
-        RoadClass below = null;
-        for (RoadClass each : RoadClass.values()) {
+        RoughnessClass below = null;
+        for (RoughnessClass each : RoughnessClass.values()) {
             if (below != null) {
                 double at = each.lower();
-                guides.add(
-                        new Guide(RoadClass.REFERENCE, at, 10 * RoadClass.REFERENCE, at / 100, below + " | " + each));
+                guides.add(new Guide(
+                        RoughnessSpectrum.REFERENCE,
+                        at,
+                        10 * RoughnessSpectrum.REFERENCE,
+                        at / 100,
+                        below + " | " + each));
             }
             below = each;
         }
@@ -87,8 +92,8 @@ final class RoadSpectrumFigure {
 
     private static List<Level> levels() {
         List<Level> levels = new ArrayList<>();
-        RoadClass below = null;
-        for (RoadClass each : RoadClass.values()) {
+        RoughnessClass below = null;
+        for (RoughnessClass each : RoughnessClass.values()) {
             if (below != null) {
                 levels.add(new Level(MICRO * each.lower(), below + " | " + each));
             }

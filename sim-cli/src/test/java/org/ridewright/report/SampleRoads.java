@@ -3,8 +3,9 @@ package org.ridewright.report;
 import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import org.ridewright.road.RoughnessClass;
+import org.ridewright.road.RoughnessSpectrum;
 import org.ridewright.roughness.HeightSource;
-import org.ridewright.roughness.RoadClass;
 import org.ridewright.roughness.RoadSurvey;
 import org.ridewright.roughness.SurveyedRoad;
 import org.ridewright.roughness.SurveyedRoad.SurveyedTrack;
@@ -15,11 +16,11 @@ final class SampleRoads {
     private SampleRoads() {}
 
     static SurveyedRoad gravel(double metres, double spacing) {
-        return road("gravel lane", metres, spacing, RoadClass.D.geometricMean(), x -> 0);
+        return road("gravel lane", metres, spacing, RoughnessClass.D.geometricMean(), x -> 0);
     }
 
     static SurveyedRoad setts() {
-        return road("setts at the mill <old>", 300, 0.01, RoadClass.B.geometricMean(), x -> {
+        return road("setts at the mill <old>", 300, 0.01, RoughnessClass.B.geometricMean(), x -> {
             double along = (x % 0.16 - 0.08) / 0.08;
             return Math.abs(along) > 0.9 ? -0.02 : -0.008 * along * along;
         });
@@ -38,7 +39,8 @@ final class SampleRoads {
 
     private static SurveyedTrack track(
             String name, long seed, double metres, double spacing, double atReference, DoubleUnaryOperator pattern) {
-        double deviation = Math.sqrt(atReference * Math.pow(2 * Math.PI * RoadClass.REFERENCE, 2) / (2 * spacing));
+        double deviation =
+                Math.sqrt(atReference * Math.pow(2 * Math.PI * RoughnessSpectrum.REFERENCE, 2) / (2 * spacing));
         Random random = new Random(seed);
         double[] heights = new double[(int) Math.round(metres / spacing) + 1];
         double height = 0;

@@ -17,6 +17,9 @@ public final class HeightSpectrum {
     /** Lines whose estimate the removed mean and the window touch. */
     private static final double SPOILT_LINES = 1.5;
 
+    /** A slope below this part of the middle one is none. */
+    private static final double NOTHING = 1e-3;
+
     /** Share of half the sampling rate up to which heights are looked at: beyond, a profile is mostly what lay between the samples. */
     private static final double TRUSTED = 0.8;
 
@@ -59,11 +62,27 @@ public final class HeightSpectrum {
         return slope(from, to) / (4 * Math.PI * Math.PI * from * to);
     }
 
-    /** Gd in all smoothing bands that can be trusted, from long waves to short. */
+    /**
+     * Gd in the smoothing bands that can be trusted, from long waves to short. Bands in which the slope is less than a thousandth of
+     * what it is in the middle one hold nothing of the road, only what the window lets over from others; they are left out.
+     */
     public List<SpectrumPoint> smoothed() {
-        return Band.smoothing(lowest(), highest()).stream()
-                .map(b -> new SpectrumPoint(b.centre(), height(b.from(), b.to()), degreesOfFreedom(b.from(), b.to())))
+        List<Band> bands = Band.smoothing(lowest(), highest());
+        double[] slopes = bands.stream()
+                .mapToDouble(b -> slope(b.from(), b.to()))
+                .sorted()
+                .toArray();
+        double least = slopes.length == 0 ? 0 : NOTHING * slopes[slopes.length / 2];
+        return bands.stream()
+                .filter(b -> slope(b.from(), b.to()) > least)
+                .map(b -> new SpectrumPoint(b, height(b.from(), b.to()), degreesOfFreedom(b.from(), b.to())))
                 .toList();
+    }
+
+    /** Upper end of the last band that holds anything of the road (cycle/m); 0 for a level road. */
+    public double end() {
+        List<SpectrumPoint> points = smoothed();
+        return points.isEmpty() ? 0 : points.get(points.size() - 1).band().to();
     }
 
     /** Mean density of the slope over a band (m). */

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.ridewright.road.RoughnessClass;
 import org.ridewright.roughness.SurveyedRoad.SurveyedTrack;
 
 /** What a reader of a road's figures should know of their limits. */
@@ -69,7 +70,7 @@ public final class RoadRemarks {
     }
 
     private static void addClass(Set<String> remarks, String track, StraightFit fit) {
-        RoadClass roadClass = fit.roadClass();
+        RoughnessClass roadClass = fit.roadClass();
         if (fit.confidence(roadClass) < SURE) {
             remarks.add(String.format(
                     Locale.ROOT,

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.hipparchus.special.Erf;
 import org.hipparchus.special.Gamma;
+import org.ridewright.road.RoughnessClass;
+import org.ridewright.road.RoughnessSpectrum;
 
 /**
  * A straight line through a road's spectrum on logarithmic axes, {@code Gd(n) = Gd(n₀) (n/n₀)^−w}, twice: with w = 2, by which the
@@ -60,7 +62,7 @@ public record StraightFit(
                 double half = spectrum.degreesOfFreedom(band.from(), band.to()) / 2;
                 double low = Gamma.digamma(half) - Math.log(half);
                 points.add(new Point(
-                        Math.log(band.centre() / RoadClass.REFERENCE),
+                        Math.log(band.centre() / RoughnessSpectrum.REFERENCE),
                         Math.log(height) - low,
                         band.octaves(),
                         Gamma.trigamma(half)));
@@ -69,7 +71,7 @@ public record StraightFit(
                 octaves += band.octaves();
             }
         }
-        boolean reaches = from <= RoadClass.REFERENCE && to >= RoadClass.REFERENCE;
+        boolean reaches = from <= RoughnessSpectrum.REFERENCE && to >= RoughnessSpectrum.REFERENCE;
         return !reaches || octaves < LEAST_OCTAVES || points.size() < LEAST_BANDS
                 ? Optional.empty()
                 : Optional.of(of(points, from, to));
@@ -129,8 +131,8 @@ public record StraightFit(
     }
 
     /** The class, by w = 2. */
-    public RoadClass roadClass() {
-        return RoadClass.of(atReference);
+    public RoughnessClass roadClass() {
+        return RoughnessClass.of(atReference);
     }
 
     /** Lower end of the interval that holds Gd(n₀), w = 2, with 95 % confidence (m³). */
@@ -144,7 +146,7 @@ public record StraightFit(
     }
 
     /** Confidence that the road is of a class, 0 to 1: share of the distribution of ln Gd(n₀) within its limits. */
-    public double confidence(RoadClass candidate) {
+    public double confidence(RoughnessClass candidate) {
         return below(candidate.upper()) - below(candidate.lower());
     }
 

@@ -43,11 +43,12 @@ public record SurveyedRoad(String name, String source, List<String> notes, List<
                 .toList();
     }
 
-    /** Over all tracks, in octaves a third of an octave apart, from the longest waves to the shortest that the heights show. */
+    /** Over all tracks, in octaves a third of an octave apart, from the longest waves to the shortest that the road has and its heights show. */
     public List<Passed> passed(int wheel) {
         List<Passed> passed = new ArrayList<>();
         HeightSpectrum first = road(tracks.get(0));
-        for (Band band : Band.overlapping(longest(first), shortest(first))) {
+        double end = tracks.stream().mapToDouble(t -> road(t).end()).max().orElseThrow();
+        for (Band band : Band.overlapping(longest(first), Math.min(end, shortest(first)))) {
             double path = 0;
             double road = 0;
             for (SurveyedTrack track : tracks) {

@@ -9,6 +9,8 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ridewright.road.RoughnessClass;
+import org.ridewright.road.RoughnessSpectrum;
 
 class RoughnessIndexTest {
     private static double[] heights(int n, double spacing, DoubleUnaryOperator road) {
@@ -108,7 +110,7 @@ class RoughnessIndexTest {
     @Test
     void aGaussianRoadOfWhiteSlopeHasTheIndexOfItsSpectrum() {
         double spacing = 0.05;
-        double density = RoadClass.C.geometricMean() * Math.pow(2 * Math.PI * RoadClass.REFERENCE, 2);
+        double density = RoughnessClass.C.geometricMean() * Math.pow(2 * Math.PI * RoughnessSpectrum.REFERENCE, 2);
         double deviation = Math.sqrt(density / (2 * spacing));
         Random random = new Random(42);
         RoughnessIndex index = RoughnessIndex.unaveraged(spacing);

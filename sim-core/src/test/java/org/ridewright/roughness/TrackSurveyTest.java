@@ -8,6 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.ridewright.road.RoughnessClass;
+import org.ridewright.road.RoughnessSpectrum;
 import org.ridewright.roughness.SampledWheel.Disc;
 import org.ridewright.roughness.SampledWheel.Footprint;
 import org.ridewright.roughness.SurveyedRoad.Passed;
@@ -17,8 +19,8 @@ class TrackSurveyTest {
     private static final double SPACING = 0.01;
 
     /** Heights whose slope is white, of a class's geometric mean. */
-    private static double[] rough(RoadClass roadClass, int n, long seed) {
-        double density = roadClass.geometricMean() * Math.pow(2 * Math.PI * RoadClass.REFERENCE, 2);
+    private static double[] rough(RoughnessClass roadClass, int n, long seed) {
+        double density = roadClass.geometricMean() * Math.pow(2 * Math.PI * RoughnessSpectrum.REFERENCE, 2);
         double step = Math.sqrt(density * SPACING / 2);
         Random random = new Random(seed);
         double[] y = new double[n];
@@ -35,7 +37,7 @@ class TrackSurveyTest {
 
     @Test
     void aPathWorkedOutInWindowsIsThatOfTheWholeRoad() {
-        double[] heights = rough(RoadClass.E, 30_000, 3);
+        double[] heights = rough(RoughnessClass.E, 30_000, 3);
         Disc disc = new Disc(0.9);
         HeightSpectrum inWindows =
                 road(heights, disc).tracks().get(0).roughness().wheels().get(0).spectrum();
@@ -54,7 +56,7 @@ class TrackSurveyTest {
 
     @Test
     void theLargerARigidWheelTheLessOfTheRoadReachesItsAxle() {
-        SurveyedRoad road = road(rough(RoadClass.D, 60_000, 1), new Disc(0.4), new Disc(0.9), new Disc(1.5));
+        SurveyedRoad road = road(rough(RoughnessClass.D, 60_000, 1), new Disc(0.4), new Disc(0.9), new Disc(1.5));
         assertThat(road.jolting(0)).isLessThan(1);
         assertThat(road.jolting(1)).isLessThan(0.95 * road.jolting(0));
         assertThat(road.jolting(2)).isLessThan(0.95 * road.jolting(1));
@@ -68,7 +70,7 @@ class TrackSurveyTest {
 
     @Test
     void everyWheelFollowsWavesOfSeveralMetres() {
-        SurveyedRoad road = road(rough(RoadClass.C, 60_000, 1), new Disc(0.4), new Disc(1.5), new Footprint(0.1));
+        SurveyedRoad road = road(rough(RoughnessClass.C, 60_000, 1), new Disc(0.4), new Disc(1.5), new Footprint(0.1));
         for (int w = 0; w < 3; w++) {
             assertThat(road.passed(w).get(0).share()).isCloseTo(1, within(0.02));
         }
@@ -81,7 +83,7 @@ class TrackSurveyTest {
      */
     @Test
     void aFootprintPassesItsSinc() {
-        SurveyedRoad road = road(rough(RoadClass.D, 200_000, 9), new Footprint(0.1));
+        SurveyedRoad road = road(rough(RoughnessClass.D, 200_000, 9), new Footprint(0.1));
         for (Passed each : road.passed(0)) {
             double sum = 0;
             double weights = 0;
@@ -119,7 +121,7 @@ class TrackSurveyTest {
 
     @Test
     void theOutlineHoldsEveryHeight() {
-        double[] heights = rough(RoadClass.C, 12_345, 2);
+        double[] heights = rough(RoughnessClass.C, 12_345, 2);
         Outline outline = road(heights).tracks().get(0).roughness().outline();
         assertThat(outline.low().length).isLessThanOrEqualTo(1500);
         for (int i = 0; i < heights.length; i++) {

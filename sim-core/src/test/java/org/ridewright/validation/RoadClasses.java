@@ -1,7 +1,7 @@
 package org.ridewright.validation;
 
 import java.util.List;
-import org.ridewright.roughness.RoadClass;
+import org.ridewright.road.RoughnessClass;
 
 /** Classes of road roughness, {@code Gd(n) = Gd(n₀)(n/n₀)^−2} with n₀ = 0.1 cycle/m. */
 final class RoadClasses implements ReferenceProblem {
@@ -23,7 +23,7 @@ final class RoadClasses implements ReferenceProblem {
         Rows rows = new Rows(this);
         for (ReferenceTable.Row row : ReferenceTable.read("iso8608_classes.csv").rows()) {
             String name = row.text("class");
-            RoadClass ours = RoadClass.valueOf(name);
+            RoughnessClass ours = RoughnessClass.valueOf(name);
             double mean = row.number("Gd_n0_geomean_m3");
             rows.relative(MEANS, name + ": geometric mean", "m³", mean, ours.geometricMean(), 1e-12);
             row.given("Gd_n0_upper_m3")

@@ -9,13 +9,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ridewright.road.RoughnessClass;
+import org.ridewright.road.RoughnessSpectrum;
 
-class RoadClassTest {
+class StraightFitTest {
     private static final double SPACING = 0.02;
 
     /** Heights whose slope is white: {@code Gs = 2 σ² Δ}, so that Gd(n₀) = Gs/(2π n₀)². */
     private static HeightSpectrum whiteSlope(double atReference, int n, long seed) {
-        double density = atReference * Math.pow(2 * Math.PI * RoadClass.REFERENCE, 2);
+        double density = atReference * Math.pow(2 * Math.PI * RoughnessSpectrum.REFERENCE, 2);
         double deviation = Math.sqrt(density / (2 * SPACING));
         Random random = new Random(seed);
         HeightSpectrumAccumulator spectrum = new HeightSpectrumAccumulator(SPACING, n);
@@ -29,7 +31,7 @@ class RoadClassTest {
 
     @ParameterizedTest
     @EnumSource
-    void aRoadOfAClassIsFoundToBeOfIt(RoadClass roadClass) {
+    void aRoadOfAClassIsFoundToBeOfIt(RoughnessClass roadClass) {
         StraightFit fit = StraightFit.of(whiteSlope(roadClass.geometricMean(), 100_000, 5))
                 .orElseThrow();
         assertThat(fit.roadClass()).isEqualTo(roadClass);
