@@ -56,7 +56,8 @@ final class RoadCommand implements Callable<Integer> {
     @Option(
             names = "--spacing",
             paramLabel = "LENGTH",
-            description = "Distance of the heights looked at, such as '5 mm'; 10 mm unless stated.")
+            description =
+                    "Distance of the heights looked at, such as '5 mm'; 10 mm unless stated, and that of a measured profile.")
     private String spacing;
 
     @Option(

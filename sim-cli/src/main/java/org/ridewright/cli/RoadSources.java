@@ -27,8 +27,7 @@ record RoadSources(Path file, String name, String about, List<Road> roads, RoadS
     static RoadSources read(Path file, Optional<Double> length, Optional<Double> spacing, Optional<Double> track) {
         Scenario scenario = ScenarioFile.read(file);
         double halfTrack = track.or(() -> track(scenario)).map(t -> t / 2).orElse(RoadSurvey.USUAL_HALF_TRACK);
-        RoadSurvey survey =
-                new RoadSurvey(halfTrack, spacing.orElse(RoadSurvey.USUAL_SPACING), length, RoadSurvey.USUAL_WHEELS);
+        RoadSurvey survey = new RoadSurvey(halfTrack, spacing, length, RoadSurvey.USUAL_WHEELS);
         return new RoadSources(file, scenario.name(), scenario.about(), scenario.roads(), survey);
     }
 

@@ -15,7 +15,8 @@ import org.ridewright.road.Obstacle.Side;
 import org.ridewright.road.Road;
 
 class RoadSurveyTest {
-    private static final RoadSurvey SURVEY = new RoadSurvey(0.75, 0.01, Optional.empty(), RoadSurvey.USUAL_WHEELS);
+    private static final RoadSurvey SURVEY =
+            new RoadSurvey(0.75, Optional.empty(), Optional.empty(), RoadSurvey.USUAL_WHEELS);
 
     private static Measure metres(double length) {
         return Measure.of(length, QuantityKind.LENGTH);
@@ -57,7 +58,7 @@ class RoadSurveyTest {
 
     @Test
     void noMoreIsLookedAtThanAskedFor() {
-        SurveyedRoad road = new RoadSurvey(0, 0.01, Optional.of(12.0), List.of())
+        SurveyedRoad road = new RoadSurvey(0, Optional.empty(), Optional.of(12.0), List.of())
                 .of(planks(Side.BOTH, 40), "test")
                 .orElseThrow();
         assertThat(road.tracks()).extracting(SurveyedRoad.SurveyedTrack::name).containsExactly("centre line");
@@ -66,11 +67,11 @@ class RoadSurveyTest {
 
     @Test
     void numbersThatCannotBeAreRefused() {
-        assertThatThrownBy(() -> new RoadSurvey(-1, 0.01, Optional.empty(), List.of()))
+        assertThatThrownBy(() -> new RoadSurvey(-1, Optional.empty(), Optional.empty(), List.of()))
                 .hasMessageContaining("≥ 0 m");
-        assertThatThrownBy(() -> new RoadSurvey(1, 0, Optional.empty(), List.of()))
+        assertThatThrownBy(() -> new RoadSurvey(1, Optional.of(0.0), Optional.empty(), List.of()))
                 .hasMessageContaining("> 0 m");
-        assertThatThrownBy(() -> new RoadSurvey(1, 0.01, Optional.of(-3.0), List.of()))
+        assertThatThrownBy(() -> new RoadSurvey(1, Optional.empty(), Optional.of(-3.0), List.of()))
                 .hasMessageContaining("> 0 m");
     }
 }
