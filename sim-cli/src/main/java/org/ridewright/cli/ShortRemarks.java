@@ -28,7 +28,7 @@ final class ShortRemarks {
         return text.split("(?<=\\.)\\s+(?=\\p{Lu})", 2)[0];
     }
 
-    private static void wrap(String text, List<String> lines) {
+    static void wrap(String text, List<String> lines) {
         StringBuilder line = new StringBuilder("    -");
         for (String word : text.split(" ", -1)) {
             if (line.length() + 1 + word.length() > WIDTH) {
