@@ -15,6 +15,7 @@ import org.ridewright.suspension.FrictionLaw;
  */
 public final class StaticEquilibrium {
     private static final int MOST_STEPS = 400;
+    /** ‖r‖ at rest over the greatest entry of g_q: round-off of the sums. */
     private static final double RELATIVE_RESIDUAL = 1e-13;
 
     private final Equations equations;

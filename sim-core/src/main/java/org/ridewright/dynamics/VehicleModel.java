@@ -19,8 +19,11 @@ public final class VehicleModel {
     /** Standard acceleration of free fall (m/s²), exact by definition (CGPM 1901). */
     public static final double GRAVITY = 9.80665;
 
+    /** No spring of a vehicle gives more standing still (m). */
     private static final double GREATEST_COMPRESSION = 1.0;
+    /** Beyond this angles are not small any more: the sine is off by 0.7 % (rad). */
     private static final double GREATEST_TILT = 0.2;
+    /** Clearances measured at one another's load cases are found by turns. */
     private static final int MOST_PASSES = 60;
 
     private final Vehicle vehicle;

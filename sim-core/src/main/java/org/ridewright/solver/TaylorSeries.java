@@ -31,11 +31,15 @@ final class TaylorSeries {
     /** Row k: coefficient k of each speed; row order + 1 is the first that is cut off. */
     final double[] v;
 
+    /** Row k: coefficient k of each compression (m, or rad of what turns). */
     final double[] c;
+    /** The same of ċ (m/s). */
     final double[] speed;
+    /** The same of the force passed on (N, or N·m). */
     final double[] force;
+    /** Row k: coefficient k of each height (m). */
     final double[] u;
-    /** {@code Σ_{k≥1} |ċ_k|} of each element. */
+    /** {@code Σ_{k≥1} |ċ_k|} of each element (m/s). */
     final double[] reach;
 
     private final double[] acceleration;
