@@ -73,12 +73,13 @@ class SurgeTest {
 
     @ParameterizedTest
     @MethodSource("fleet")
-    void bothSolversAgreeWithSurgeAndSway(Vehicle vehicle) {
-        for (Road road : List.of(plank(0.012, Side.LEFT), hump(0.03))) {
-            Agreement agreement = Agreement.of(Trial.of(vehicle, road, 2.5, 0.5));
+    void bothSolversAgreeWithSurgeAndSwayOverEveryObstacle(Vehicle vehicle) {
+        double speed = 1.01 * Math.sqrt(vehicle.topSpeed().orElseThrow().value());
+        for (Obstacle obstacle : Obstacles.everyKind(1)) {
+            Agreement agreement = Agreement.of(Trial.of(vehicle, Trial.road(obstacle), speed, 1));
             assertThat(agreement.worst())
-                    .as(agreement.readOff() + " on " + road)
-                    .isLessThan(1e-7);
+                    .as(Obstacles.name(obstacle) + ": " + agreement.readOff())
+                    .isLessThan(FleetAgreementTest.AGREED);
         }
     }
 
