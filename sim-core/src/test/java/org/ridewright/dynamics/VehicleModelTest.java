@@ -209,18 +209,18 @@ class VehicleModelTest {
                       - {weight: 1, unsprung: {axle: front}}
                       - {weight: -1, unsprung: {axle: rear}}
                 """;
-        Vehicle vehicle = Fleet.described(Fleet.symmetrical("") + lifting);
-        assertThatThrownBy(() -> model(vehicle, vehicle.loadCases().get(0)))
-                .isInstanceOf(RideException.class)
+        assertThatThrownBy(() -> Fleet.described(Fleet.symmetrical("") + lifting))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("connections[0]")
                 .hasMessageContaining("lever")
                 .hasMessageContaining("pitch");
     }
 
     @Test
     void aVehicleTooHeavyForItsSpringsIsRefused() {
-        Vehicle vehicle = Fleet.described(Fleet.symmetrical("").replace("rate: 34 kN/m", "rate: 34 N/m"));
-        assertThatThrownBy(() -> model(vehicle, vehicle.loadCases().get(0)))
-                .isInstanceOf(RideException.class)
-                .hasMessageContaining("twin");
+        String soft = Fleet.symmetrical("").replace("rate: 34 kN/m", "rate: 34 N/m");
+        assertThatThrownBy(() -> Fleet.described(soft))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("axles[1].springs[0].rate: 34 N/m");
     }
 }

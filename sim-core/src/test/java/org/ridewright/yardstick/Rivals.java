@@ -27,7 +27,8 @@ final class Rivals {
         this.out = Files.createDirectories(out).toAbsolutePath();
         List<String> failed = new ArrayList<>();
         for (String program : List.of("multistep", "rungekutta")) {
-            // made anew each time: the rule's name is a file too where somebody has built the programs in their own folder
+            // made anew each time: the rule's name is a file too where somebody has built the programs in their own
+            // folder
             Files.deleteIfExists(this.out.resolve(program));
             run(List.of("make", "-B", "OUT=" + this.out + "/", program));
             if (!Files.isExecutable(this.out.resolve(program))) {
