@@ -27,6 +27,8 @@ public record FigureGroup(String heading, List<Figure> figures) {
         Set<String> taken = new HashSet<>();
         List<FigureGroup> groups = new ArrayList<>();
         add(groups, "All ride tests on equal axes", ComparisonFigures.of(results), taken);
+        add(groups, "What riders feel against speed", SpeedFigures.of(results), taken);
+        add(groups, "When friction locks the springs", FrictionFigure.of(results), taken);
         List<Figure> paths = new ArrayList<>();
         Set<List<String>> seen = new LinkedHashSet<>();
         for (RideResult result : results) {

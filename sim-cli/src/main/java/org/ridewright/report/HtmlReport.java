@@ -41,6 +41,9 @@ public final class HtmlReport {
         model.put("asked", asked(scenario, results));
         model.put("answers", Answer.sentences(scenario, results));
         model.put("comparison", ComparisonTable.rows(results));
+        model.put("kinds", RiderTables.kinds(results));
+        model.put("riders", RiderTables.riders(scenario, results));
+        model.put("exposureCaution", RiderTables.caution(scenario).orElse(""));
         model.put("groups", groups(scenario, results, figures));
         StringWriter out = new StringWriter();
         try {

@@ -28,6 +28,7 @@ record Rides(Scenario scenario, List<RideResult> results) {
                 scenario.samplingRate(),
                 scenario.start(),
                 scenario.braked(),
-                scenario.points());
+                scenario.points(),
+                scenario.ridingADay());
     }
 }

@@ -42,6 +42,18 @@ public enum Discomfort {
         return Arrays.stream(values()).filter(word -> word.holds(total)).toList();
     }
 
+    /**
+     * The words as what riders of public transport are likely to say; where bands overlap, some will say the one and some the other.
+     *
+     * @param total a_v (m/s²), ≥ 0
+     */
+    public static String likely(double total) {
+        List<Discomfort> words = words(total);
+        return words.size() == 1
+                ? "likely to be called " + words.get(0).label
+                : "likely to be called " + words.get(0).label + " by some, " + words.get(1).label + " by others";
+    }
+
     /** In running text. */
     public String label() {
         return label;

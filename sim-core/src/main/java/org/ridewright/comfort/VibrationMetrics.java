@@ -29,6 +29,12 @@ public record VibrationMetrics(Window window, double rms, double mtvv, double vd
     public static final double ESTIMATED_VDV_FACTOR = 1.4;
 
     /**
+     * Weighted peak that half of alert people just feel, with Wk (m/s²); the middle half of them between 0.01 and 0.02. ISO 2631-1:1997,
+     * annex C.3 (from memory).
+     */
+    public static final double PERCEPTION_THRESHOLD = 0.015;
+
+    /**
      * Weights the whole channel, then takes the metrics over the window.
      *
      * @param acceleration not weighted, unit that of the axis; should begin at rest or well before the window, see
@@ -93,6 +99,11 @@ public record VibrationMetrics(Window window, double rms, double mtvv, double vd
     /** VDV/(a_w T^¼) (1); NaN where nothing moved. */
     public double vdvRatio() {
         return vdv / (rms * fourthRootOfLength());
+    }
+
+    /** Whether the weighted peak is below {@link #PERCEPTION_THRESHOLD}: fewer than half of alert people would feel it. */
+    public boolean isHardlyFelt() {
+        return peak < PERCEPTION_THRESHOLD;
     }
 
     /** Whether the crest factor is above 9. */

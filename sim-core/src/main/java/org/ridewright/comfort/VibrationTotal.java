@@ -1,6 +1,7 @@
 package org.ridewright.comfort;
 
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.Map;
 
 /**
@@ -10,6 +11,9 @@ import java.util.Map;
  * Source: ISO 2631-1:1997, 6.5 and 8.2.3.
  */
 public final class VibrationTotal {
+    /** k of x and y at the seat where the backrest was not measured (1). ISO 2631-1:1997, 8.2.3 (from memory). */
+    public static final double FACTOR_WITHOUT_BACKREST = 1.4;
+
     private VibrationTotal() {}
 
     /**
@@ -31,6 +35,19 @@ public final class VibrationTotal {
             sum += value * value;
         }
         return Math.sqrt(sum);
+    }
+
+    /**
+     * a_v of a seat whose backrest was not measured: with k = {@value #FACTOR_WITHOUT_BACKREST} on x and y in place of 1, which stands for
+     * what the backrest would add.
+     *
+     * @param rms a_w by axis at the seat, as above
+     */
+    public static double ofSeatWithoutBackrest(Map<Axis, Double> rms) {
+        Map<Axis, Double> raised = new EnumMap<>(Axis.class);
+        rms.forEach((axis, value) ->
+                raised.put(axis, axis == Axis.X || axis == Axis.Y ? FACTOR_WITHOUT_BACKREST * value : value));
+        return ofPoint(Position.SEAT, raised);
     }
 
     /**

@@ -1,5 +1,6 @@
 /**
- * Human response to vibration after ISO 2631-1:1997, from acceleration channels alone; knows no vehicle.
+ * Human response to vibration after ISO 2631-1:1997, BS 6841:1987 and Directive 2002/44/EC, from accelerations alone; knows no
+ * vehicle.
  *
  * <table>
  * <caption>Symbols</caption>
@@ -13,6 +14,9 @@
  * 1.4 a_w T^¼</td></tr>
  * <tr><td>k</td><td>1</td><td>1 or m/rad</td><td>multiplying factor of a position and axis</td></tr>
  * <tr><td>a_v</td><td>1</td><td>m/s²</td><td>vibration total value, {Σ k² a_w²}^½</td></tr>
+ * <tr><td>A(8), t</td><td>1</td><td>m/s², s</td><td>daily exposure k a_w (t/8 h)^½, time of riding a day</td></tr>
+ * <tr><td>MSDV_z</td><td>1</td><td>m/s^1.5</td><td>motion sickness dose value {∫ a_wf² dt}^½</td></tr>
+ * <tr><td>AM, T</td><td>1</td><td>kg, 1</td><td>apparent mass on a seat, transmissibility</td></tr>
  * </table>
  *
  * <p>For an axis in rotation, rad takes the place of m until k is applied.

@@ -13,6 +13,8 @@ public record Element(String name, Kind kind, double[] row, int input, ForceLaw 
     /** What an element is. */
     public enum Kind {
         SPRING,
+        /** A spring on a sum of travels of which not all shorten as the vehicle sinks. */
+        LINKAGE,
         DAMPER,
         ANTI_ROLL_BAR,
         TWIST,

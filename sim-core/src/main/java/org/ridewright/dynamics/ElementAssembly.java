@@ -88,7 +88,8 @@ final class ElementAssembly {
             for (double y : acrossAt(axle, spring.attachment())) {
                 String name = Element.nameOf(axle.name(), spring.name()) + side(y);
                 double[] row = scaled(spring.motionRatio(), geometry.cornerCompression(i, y));
-                addStaged(name, Element.Kind.SPRING, row, law, spring.stages());
+                double rate = SpringLaws.workingRate(spring.kind(), spring.elasticity());
+                addStaged(name, Element.Kind.SPRING, row, law, rate, spring.stages());
             }
         }
         for (Damper damper : axle.dampers()) {
@@ -120,8 +121,13 @@ final class ElementAssembly {
         return SpringLaws.withFriction(law, spring.elasticity(), spring.friction());
     }
 
-    /** Adds an element after placing its gapped stages. */
-    void addStaged(String name, Element.Kind kind, double[] row, ForceLaw law, List<GappedStage> stages) {
+    /**
+     * Adds an element after placing its gapped stages.
+     *
+     * @param workingRate of the law without them, of a gas at its stated load (N/m)
+     */
+    void addStaged(
+            String name, Element.Kind kind, double[] row, ForceLaw law, double workingRate, List<GappedStage> stages) {
         ForceLaw staged = law;
         List<String> names = new ArrayList<>();
         for (GappedStage stage : stages) {
@@ -143,11 +149,11 @@ final class ElementAssembly {
                     side);
         }
         stageNames.put(name, List.copyOf(names));
-        elements.add(new Element(name, kind, row, -1, checkedFriction(name, staged)));
+        elements.add(new Element(name, kind, row, -1, checkedFriction(name, staged, workingRate)));
     }
 
-    private static ForceLaw checkedFriction(String name, ForceLaw law) {
-        double needed = law.friction().share() * law.greatestRate();
+    private static ForceLaw checkedFriction(String name, ForceLaw law, double workingRate) {
+        double needed = law.friction().share() * Math.max(workingRate, law.greatestRate());
         if (law.friction().lockedRate() > 0 && !(law.friction().weakestLockedRate() > needed)) {
             throw RideException.tooSoft(
                     name,

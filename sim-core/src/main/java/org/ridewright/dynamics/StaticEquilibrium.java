@@ -32,7 +32,8 @@ public final class StaticEquilibrium {
      * Finds the position of rest.
      *
      * @param heights u of each input (m)
-     * @param settled +1 if friction holds the vehicle up ({@code s = +S}, settled from above), −1 down, 0 not at all
+     * @param settled +1 if friction holds the vehicle up ({@code s = +S}, settled from above), −1 down, 0 not at all; what twists and
+     *     linkages hold nothing in either case
      * @throws RideException if nothing holds the vehicle in some direction or no equilibrium is found
      */
     public static StaticState solve(Equations equations, double[] heights, int settled) {
@@ -149,9 +150,12 @@ public final class StaticEquilibrium {
         return Math.sqrt(sum);
     }
 
-    /** What twists has no above and below, and holds no friction however the body settled. */
+    /** What twists or weighs one travel against another has no above and below, and holds no friction however the body settled. */
     private double settled(Element element) {
-        return element.kind() == Element.Kind.TWIST ? 0 : settled;
+        return switch (element.kind()) {
+            case TWIST, LINKAGE -> 0;
+            default -> settled;
+        };
     }
 
     private double force(Element element, double c) {

@@ -152,7 +152,9 @@ public final class VehicleModel {
     }
 
     private void checkRest() {
-        // The free state of an enclosed gas lies far above where the vehicle stands, and says nothing of its attitude.
+        // The free state of an enclosed gas lies far above where the vehicle stands: its compression says nothing, nor,
+        // where one axle
+        // has gas, the attitude that is counted from there.
         boolean gas = equations.elements().stream().anyMatch(e -> e.law().gas().isPresent());
         for (int i : new int[] {coordinates.roll(), coordinates.pitch()}) {
             if (!gas && i >= 0 && Math.abs(rest.q()[i]) > GREATEST_TILT) {
@@ -167,7 +169,7 @@ public final class VehicleModel {
                         GREATEST_TILT));
             }
         }
-        Optional<Element> lowest = gas ? Optional.empty() : mostCompressed();
+        Optional<Element> lowest = mostCompressed();
         if (lowest.isPresent() && compression(lowest.get()) > GREATEST_COMPRESSION) {
             throw RideException.tooSoft(
                     lowest.get().name(),
@@ -183,10 +185,10 @@ public final class VehicleModel {
         }
     }
 
-    /** The spring that yields most standing still. */
+    /** The spring that yields most standing still; a gas is excused, whose free state lies far above. */
     private Optional<Element> mostCompressed() {
         return equations.elements().stream()
-                .filter(e -> e.kind() == Element.Kind.SPRING)
+                .filter(e -> e.kind() == Element.Kind.SPRING && e.law().gas().isEmpty())
                 .max(Comparator.comparingDouble(this::compression));
     }
 

@@ -27,7 +27,8 @@ record ScenarioReader(EntrantReader entrants) {
         "sampling rate",
         "start",
         "brakes",
-        "read off"
+        "read off",
+        "riding a day"
     };
     private static final Words<Start> STARTS = Words.of("a start", Arrays.asList(Start.values()), Start::word);
     private static final Words<Boolean> BRAKES =
@@ -47,7 +48,8 @@ record ScenarioReader(EntrantReader entrants) {
                 scenario.measureOr("sampling rate", SAMPLING_RATE),
                 scenario.wordIfAny("start", STARTS).orElse(Start.UNSTRESSED),
                 scenario.wordIfAny("brakes", BRAKES).orElse(false),
-                points(scenario, taking.stream().map(Entrant::vehicle).toList()));
+                points(scenario, taking.stream().map(Entrant::vehicle).toList()),
+                scenario.measureIfAny("riding a day", QuantityKind.TIME));
     }
 
     private static List<Point> points(Part scenario, List<Vehicle> vehicles) {

@@ -16,7 +16,8 @@ record SeatReader(Layout layout) {
     private static final double USUAL_SHARE_ON_SEAT = 0.75;
 
     List<Seat> read(Part vehicle) {
-        List<Part> seats = vehicle.parts("seats", "a seat", "name", "at", "feet", "cushion", "stages", "share on seat");
+        List<Part> seats = vehicle.parts(
+                "seats", "a seat", "name", "at", "feet", "backrest", "cushion", "stages", "share on seat");
         return seats.stream().map(part -> seat(part, seats.size() == 1)).toList();
     }
 
@@ -27,6 +28,7 @@ record SeatReader(Layout layout) {
                 seat.name(only, "seat"),
                 places.read(seat, "at"),
                 places.readIfAny(seat, "feet"),
+                places.readIfAny(seat, "backrest"),
                 stages,
                 seat.measureOr("share on seat", usualShare(stages.isEmpty())));
     }

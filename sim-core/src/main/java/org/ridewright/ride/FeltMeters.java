@@ -4,55 +4,74 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ridewright.comfort.Axis;
 import org.ridewright.comfort.AxisMeter;
 import org.ridewright.comfort.AxisVibration;
+import org.ridewright.comfort.MotionSickness;
+import org.ridewright.comfort.MotionSicknessMeter;
+import org.ridewright.comfort.PersonVibration;
 import org.ridewright.comfort.Position;
+import org.ridewright.comfort.SeatEffectiveness;
+import org.ridewright.comfort.StartUp;
 import org.ridewright.comfort.Window;
 import org.ridewright.dynamics.SeatPlace;
-import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.solver.Step;
 import org.ridewright.solver.StepListener;
 
-/** Measures what riders feel while the run goes on: each position and axis of each occupied seat, by ISO 2631-1. */
+/** Measures what one rider feels while the run goes on, in memory that does not grow. */
 final class FeltMeters implements StepListener {
     /** Whatever the rate of the traces (Hz). */
     static final double RATE = 2000;
+    /** Rides shorter than this say nothing about motion sickness (s). */
+    private static final double SHORTEST_SICKENING = 60;
 
     private final List<Felt> felt = new ArrayList<>();
     private final AxisMeter[] meters;
+    private final Optional<AxisMeter> floor;
+    private final Optional<MotionSicknessMeter> sickness;
+    private final Window window;
     private final EvenSampler sampler;
+    private int vertical;
 
-    private record Felt(int seat, Position position, Axis axis, ReadOff readOff) {}
+    private record Felt(Position position, Axis axis, ReadOff readOff) {}
 
-    FeltMeters(VehicleModel model, ReadOffs readOffs, Window window, double duration) {
-        for (int i = 0; i < model.seats().size(); i++) {
-            SeatPlace seat = model.seats().get(i);
-            add(i, Position.SEAT, readOffs.seat(seat));
-            add(i, Position.FEET, readOffs.feet(seat));
-            addTurns(i, readOffs);
-        }
+    FeltMeters(SeatPlace seat, ReadOffs readOffs, Window window, double duration) {
+        this.window = window;
+        add(Position.SEAT, readOffs.seat(seat));
+        vertical = felt.size() - 1;
+        add(Position.FEET, readOffs.feet(seat));
+        readOffs.backrest(seat).ifPresent(xyz -> add(Position.BACKREST, xyz));
+        readOffs.rollAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.ROLL, r)));
+        readOffs.pitchAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.PITCH, r)));
         meters = felt.stream()
                 .map(f -> new AxisMeter(f.position(), f.axis(), window, RATE))
                 .toArray(AxisMeter[]::new);
-        sampler = new EvenSampler(felt.stream().map(Felt::readOff).toList(), RATE, duration, this::accept);
+        List<ReadOff> sampled = new ArrayList<>(felt.stream().map(Felt::readOff).toList());
+        if (seat.element() >= 0) {
+            floor = Optional.of(new AxisMeter(Position.SEAT, Axis.Z, window, RATE));
+            sampled.add(readOffs.floor(seat));
+        } else {
+            floor = Optional.empty();
+        }
+        sickness = window.length() < SHORTEST_SICKENING
+                ? Optional.empty()
+                : Optional.of(new MotionSicknessMeter(window, RATE, 0, StartUp.AT_REST));
+        sampler = new EvenSampler(sampled, RATE, duration, this::accept);
     }
 
-    private void add(int seat, Position position, List<ReadOff> xyz) {
-        felt.add(new Felt(seat, position, Axis.X, xyz.get(0)));
-        felt.add(new Felt(seat, position, Axis.Y, xyz.get(1)));
-        felt.add(new Felt(seat, position, Axis.Z, xyz.get(2)));
-    }
-
-    private void addTurns(int seat, ReadOffs readOffs) {
-        readOffs.rollAcceleration().ifPresent(r -> felt.add(new Felt(seat, Position.SEAT, Axis.ROLL, r)));
-        readOffs.pitchAcceleration().ifPresent(r -> felt.add(new Felt(seat, Position.SEAT, Axis.PITCH, r)));
+    private void add(Position position, List<ReadOff> xyz) {
+        felt.add(new Felt(position, Axis.X, xyz.get(0)));
+        felt.add(new Felt(position, Axis.Y, xyz.get(1)));
+        felt.add(new Felt(position, Axis.Z, xyz.get(2)));
     }
 
     private void accept(double[] values) {
         for (int i = 0; i < meters.length; i++) {
             meters[i].accept(values[i]);
         }
+        floor.ifPresent(meter -> meter.accept(values[meters.length]));
+        sickness.ifPresent(meter -> meter.accept(values[vertical]));
     }
 
     @Override
@@ -60,16 +79,24 @@ final class FeltMeters implements StepListener {
         sampler.step(step);
     }
 
-    /** What was measured at a seat. */
-    Map<Position, Map<Axis, AxisVibration>> at(int seat) {
-        Map<Position, Map<Axis, AxisVibration>> result = new EnumMap<>(Position.class);
+    /** Everything about the rider. */
+    PersonVibration person() {
+        Map<Position, Map<Axis, AxisVibration>> points = new EnumMap<>(Position.class);
         for (int i = 0; i < meters.length; i++) {
             Felt f = felt.get(i);
-            if (f.seat() == seat) {
-                result.computeIfAbsent(f.position(), p -> new EnumMap<>(Axis.class))
-                        .put(f.axis(), meters[i].result());
-            }
+            points.computeIfAbsent(f.position(), p -> new EnumMap<>(Axis.class)).put(f.axis(), meters[i].result());
         }
-        return result;
+        return new PersonVibration(points);
+    }
+
+    /** What the seat does, if it is sprung. */
+    Optional<SeatEffectiveness> effectiveness() {
+        return floor.map(meter -> new SeatEffectiveness(
+                meter.result().metrics(), meters[vertical].result().metrics()));
+    }
+
+    /** Of the ride itself, if it is long enough. */
+    Optional<MotionSickness> sickness() {
+        return sickness.map(meter -> meter.result(window.length()));
     }
 }

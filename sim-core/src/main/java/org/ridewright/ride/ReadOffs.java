@@ -55,6 +55,22 @@ final class ReadOffs {
         return accelerations(seat.name() + " feet", motion, motion.rise());
     }
 
+    /** Accelerations at the backrest of a seat, x, y and z, where its place is given. */
+    Optional<List<ReadOff>> backrest(SeatPlace seat) {
+        return seat.seat().backrest().map(place -> {
+            PointMotion motion = model.motionAt(place);
+            return accelerations(seat.name() + " backrest", motion, motion.rise());
+        });
+    }
+
+    /** Vertical acceleration of the body below a seat. */
+    ReadOff floor(SeatPlace seat) {
+        return LinearReadOff.named(seat.name() + " floor vertical acceleration", "m/s²")
+                .plusRow(
+                        Source.ACCELERATION, model.motionAt(seat.seat().place()).rise())
+                .build();
+    }
+
     /** Motion at a named point: accelerations x, y, z, rise and its speed. */
     List<ReadOff> point(String name, Place place) {
         PointMotion motion = model.motionAt(place);

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ridewright.comfort.Axis;
-import org.ridewright.comfort.AxisVibration;
+import org.ridewright.comfort.MotionSickness;
+import org.ridewright.comfort.PersonVibration;
 import org.ridewright.comfort.Position;
+import org.ridewright.comfort.SeatEffectiveness;
 import org.ridewright.comfort.VibrationMetrics;
 import org.ridewright.comfort.VibrationTotal;
 import org.ridewright.dynamics.VehicleModel;
@@ -91,7 +93,9 @@ public record RideResult(
      *
      * @param greatest extreme of the unweighted vertical acceleration upward (m/s²)
      * @param least extreme of the same downward (m/s²)
-     * @param felt what ISO 2631-1 and BS 6841 say, by position and axis; empty of a run shorter than 1 s
+     * @param felt what ISO 2631-1 and BS 6841 say; absent of a run shorter than 1 s
+     * @param effectiveness what a sprung seat does for its rider; absent of a rigid one
+     * @param sickness motion sickness dose of the ride itself; absent of a run shorter than 1 minute
      * @param timeOff during which the rider was off the seat (s)
      */
     public record SeatResult(
@@ -99,17 +103,13 @@ public record RideResult(
             String person,
             Peak greatest,
             Peak least,
-            Map<Position, Map<Axis, AxisVibration>> felt,
+            Optional<PersonVibration> felt,
+            Optional<SeatEffectiveness> effectiveness,
+            Optional<MotionSickness> sickness,
             double timeOff) {
-        public SeatResult {
-            felt = Map.copyOf(felt);
-        }
-
         /** ISO 2631-1 at a position, by axis. */
         public Map<Axis, VibrationMetrics> metrics(Position position) {
-            Map<Axis, VibrationMetrics> metrics = new EnumMap<>(Axis.class);
-            felt.getOrDefault(position, Map.of()).forEach((axis, vibration) -> metrics.put(axis, vibration.metrics()));
-            return metrics;
+            return felt.map(person -> person.metrics(position)).orElse(Map.of());
         }
 
         /** ISO 2631-1 at the seat, by axis. */

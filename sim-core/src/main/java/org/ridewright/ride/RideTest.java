@@ -1,9 +1,9 @@
 package org.ridewright.ride;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -33,6 +33,9 @@ import org.ridewright.wheel.Contact;
  */
 final class RideTest {
     private static final double REFERENCE_TOLERANCE = 1e-11;
+    /** A coordinate that moves by a smaller share of the one that moves most stirs by round-off. */
+    private static final double LEAST_SHARE = 1e-9;
+
     /** Time after the last axle that belongs to the window (s). */
     private static final double AFTER_LAST_AXLE = 2;
     /** Time after the last axle that a run of no stated duration goes on (s). */
@@ -98,7 +101,10 @@ final class RideTest {
         List<ReadOff> traced = readOffs.traces(points, travel);
         TraceKeeper traces = new TraceKeeper(
                 traced, judges(traced, points), scenario.samplingRate().value(), duration);
-        Optional<FeltMeters> felt = span().map(span -> new FeltMeters(model, readOffs, span, duration));
+        List<FeltMeters> felt = span().map(span -> model.seats().stream()
+                        .map(seat -> new FeltMeters(seat, readOffs, span, duration))
+                        .toList())
+                .orElse(List.of());
         List<PathOfVibration> ways = span().map(span -> PathOfVibration.of(model, points, span, duration))
                 .orElse(List.of());
         RangeRecorder ranges = new RangeRecorder(ranged(readOffs, points));
@@ -107,7 +113,7 @@ final class RideTest {
         Solution solution = RegimeSolver.solve(problem(), step -> {
             tilt.step(step);
             traces.step(step);
-            felt.ifPresent(f -> f.step(step));
+            felt.forEach(f -> f.step(step));
             ways.forEach(way -> way.step(step));
             ranges.step(step);
             times.step(step);
@@ -136,7 +142,8 @@ final class RideTest {
     /**
      * The same problem by the reference solver.
      *
-     * @return greatest over the coordinates of the r.m.s. difference of accelerations over their r.m.s.
+     * @return greatest over the coordinates of the r.m.s. difference of accelerations over their r.m.s., of which a billionth of the
+     *     greatest is the least; infinite where only this solver moves, NaN where there is nothing to compare
      */
     double differenceFromReference() {
         int count = model.coordinates().size();
@@ -147,17 +154,20 @@ final class RideTest {
         List<Channel> channels = recorder.channels();
         double[] error = new double[count];
         double[] whole = new double[count];
+        int[] samples = {0};
         ReferenceSolver.solve(problem, REFERENCE_TOLERANCE, rate, (t, q, v, a) -> {
             int i = (int) Math.round(t * rate);
+            samples[0]++;
             for (int j = 0; j < count; j++) {
                 double own = channels.get(3 * j + 2).sample(i);
                 error[j] += (own - a[j]) * (own - a[j]);
                 whole[j] += a[j] * a[j];
             }
         });
-        double worst = 0;
+        double least = LEAST_SHARE * LEAST_SHARE * Arrays.stream(whole).max().orElse(Double.NaN);
+        double worst = samples[0] > 0 ? 0 : Double.NaN;
         for (int j = 0; j < count; j++) {
-            worst = Math.max(worst, whole[j] > 0 ? Math.sqrt(error[j] / whole[j]) : 0);
+            worst = Math.max(worst, error[j] == 0 ? 0 : Math.sqrt(error[j] / Math.max(least, whole[j])));
         }
         return worst;
     }
@@ -204,7 +214,7 @@ final class RideTest {
     private RideResult result(
             List<Scenario.Point> points,
             List<Channel> traces,
-            Optional<FeltMeters> felt,
+            List<FeltMeters> felt,
             List<PathOfVibration> ways,
             RangeRecorder ranges,
             TimeRecorder times,
@@ -286,14 +296,17 @@ final class RideTest {
     }
 
     private RideResult.SeatResult seat(
-            int number, Optional<FeltMeters> felt, PolynomialRange vertical, TimeRecorder times) {
+            int number, List<FeltMeters> meters, PolynomialRange vertical, TimeRecorder times) {
+        Optional<FeltMeters> felt = meters.isEmpty() ? Optional.empty() : Optional.of(meters.get(number));
         SeatPlace seat = model.seats().get(number);
         return new RideResult.SeatResult(
                 seat.name(),
                 seat.person(),
                 greatest(vertical),
                 least(vertical),
-                felt.map(f -> f.at(number)).orElse(Map.of()),
+                felt.map(FeltMeters::person),
+                felt.flatMap(FeltMeters::effectiveness),
+                felt.flatMap(FeltMeters::sickness),
                 seat.element() >= 0 ? times.off(seat.element()) : 0);
     }
 
@@ -315,7 +328,7 @@ final class RideTest {
 
     private static String kind(Element.Kind kind) {
         return switch (kind) {
-            case SPRING -> "spring";
+            case SPRING, LINKAGE -> "spring";
             case DAMPER -> "damper";
             case ANTI_ROLL_BAR -> "anti-roll bar";
             case TWIST -> "twist";

@@ -16,6 +16,7 @@ import org.ridewright.vehicle.Vehicle;
  * @param distance that the front axle goes in each run (m), in place of a duration
  * @param samplingRate of the traces (Hz), > 0
  * @param points read off in every vehicle besides its occupied seats
+ * @param ridingADay for which daily exposures are worked out (s), at most 24 h; absent: they are not
  */
 public record Scenario(
         String name,
@@ -27,7 +28,8 @@ public record Scenario(
         Measure samplingRate,
         Start start,
         boolean braked,
-        List<Point> points) {
+        List<Point> points,
+        Optional<Measure> ridingADay) {
     public Scenario {
         entrants = List.copyOf(entrants);
         roads = List.copyOf(roads);

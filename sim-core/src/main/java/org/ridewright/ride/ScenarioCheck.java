@@ -16,6 +16,7 @@ import org.ridewright.vehicle.check.Faults;
 public final class ScenarioCheck {
     private static final double LONGEST = 36_000;
     private static final double FARTHEST = 100_000;
+    private static final double DAY = 86_400;
     private static final double MOST_SAMPLES = 100_000;
 
     private final Scenario scenario;
@@ -54,6 +55,12 @@ public final class ScenarioCheck {
                         "is given beside 'duration'",
                         "one of them",
                         "remove 'distance' or 'duration'");
+            }
+        });
+        scenario.ridingADay().ifPresent(riding -> {
+            faults.positive("riding a day", riding);
+            if (riding.value() > DAY) {
+                faults.within("riding a day", riding, 0, DAY, "check the unit");
             }
         });
         faults.positive("sampling rate", scenario.samplingRate());

@@ -41,12 +41,10 @@ final class FlatLaws {
     final double[] stageSlope;
     final double[] stageAt;
     final int[] stageSide;
-    final int[] stageElement;
     final int[] speedFrom;
     final double[] speedSlope;
     final double[] speedAt;
     final int[] speedSide;
-    final int[] speedElement;
     final int[] sliderFrom;
     final double[] sliderShare;
     final double[] sliderRate;
@@ -88,11 +86,9 @@ final class FlatLaws {
         stageSlope = new double[stageFrom[ne]];
         stageAt = new double[stageFrom[ne]];
         stageSide = new int[stageFrom[ne]];
-        stageElement = new int[stageFrom[ne]];
         speedSlope = new double[speedFrom[ne]];
         speedAt = new double[speedFrom[ne]];
         speedSide = new int[speedFrom[ne]];
-        speedElement = new int[speedFrom[ne]];
         sliderShare = new double[sliderFrom[ne]];
         sliderRate = new double[sliderFrom[ne]];
         sliderElement = new int[sliderFrom[ne]];
@@ -139,7 +135,6 @@ final class FlatLaws {
             stageSlope[at] = law.stages().slope(p);
             stageAt[at] = law.stages().at(p);
             stageSide[at] = law.stages().side(p);
-            stageElement[at] = e;
         }
         double greatestDamping = Math.abs(law.damping());
         for (int p = 0; p < law.speedStages().count(); p++) {
@@ -147,7 +142,6 @@ final class FlatLaws {
             speedSlope[at] = law.speedStages().slope(p);
             speedAt[at] = law.speedStages().at(p);
             speedSide[at] = law.speedStages().side(p);
-            speedElement[at] = e;
             greatestDamping += Math.abs(law.speedStages().slope(p));
         }
         double[] shares = friction.limitShares();

@@ -1,8 +1,9 @@
 package org.ridewright.solver;
 
 /**
- * Forces, accelerations and guards at one instant, each law written out as it reads; for the reference solver, which shares nothing else
- * with the series. Mutable, one per run.
+ * Forces, accelerations and guards at one instant, each law written out as it reads; for the reference solver. Of what the series uses it
+ * takes rows, laws and {@code −M⁻¹B_iᵀ} from {@link FlatLaws}, the list of guards from {@link GuardTable}, and from {@link Regime}
+ * the present pieces with their straight laws. Mutable, one per run.
  */
 final class PointLaws {
     private final FlatLaws laws;

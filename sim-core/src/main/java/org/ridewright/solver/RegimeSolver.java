@@ -61,7 +61,7 @@ public final class RegimeSolver {
         guards = new Guards(laws, table, held, series, MOST);
         audit = new EnergyAudit(laws, regime, held, series, curved, MOST);
         heights = new HeightCursor(problem.heights(), MOST);
-        tally = new Tally(table);
+        tally = new Tally(table, SHORTEST_STEP);
         view = new Step(order, laws, series, regime);
         q = problem.q().clone();
         v = problem.v().clone();

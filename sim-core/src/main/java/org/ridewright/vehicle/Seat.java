@@ -10,10 +10,17 @@ import org.ridewright.quantity.Measure;
  * @param name unique in the vehicle
  * @param place of the person's seat, where seat acceleration is read
  * @param feet where the feet rest; absent: straight below the seat
+ * @param backrest where the back leans, at the height at which it is felt; absent: not read off
  * @param stages sprung stages from the floor up; none: the person is carried rigidly
  * @param shareOnSeat of the person's mass; the rest is carried rigidly at the feet
  */
-public record Seat(String name, Place place, Optional<Place> feet, List<SeatStage> stages, Measure shareOnSeat) {
+public record Seat(
+        String name,
+        Place place,
+        Optional<Place> feet,
+        Optional<Place> backrest,
+        List<SeatStage> stages,
+        Measure shareOnSeat) {
     public Seat {
         stages = List.copyOf(stages);
     }

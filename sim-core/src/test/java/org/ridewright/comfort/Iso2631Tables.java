@@ -24,7 +24,12 @@ public final class Iso2631Tables {
 
     /** Rows of a file under {@code iso2631/}, in order. */
     public static List<List<String>> rows(String file) {
-        try (InputStream in = Iso2631Tables.class.getResourceAsStream("/iso2631/" + file)) {
+        return resource("/iso2631/" + file);
+    }
+
+    /** Rows of a table anywhere in the test resources, in order. */
+    static List<List<String>> resource(String path) {
+        try (InputStream in = Iso2631Tables.class.getResourceAsStream(path)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .filter(line -> !line.isBlank() && !line.startsWith("#"))

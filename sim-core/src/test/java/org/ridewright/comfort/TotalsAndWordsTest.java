@@ -80,6 +80,66 @@ class TotalsAndWordsTest {
                 .isEqualTo(limits.get("eVDV_coefficient_(eVDV=1.4*aw*T^(1/4))"));
     }
 
+    static Stream<List<String>> healthFactors() {
+        return group("health_k");
+    }
+
+    @ParameterizedTest
+    @MethodSource("healthFactors")
+    void factorsForHealthAreTheStandards(List<String> row) {
+        String[] parts = row.get(1).split("_", -1);
+        Axis axis = AXES.get(parts[1]);
+        assertThat(Position.SEAT.weighting(axis).symbol()).isEqualTo(parts[2]);
+        assertThat(DailyExposure.factor(axis)).isEqualTo(Double.parseDouble(row.get(2)));
+    }
+
+    @Test
+    void thresholdsAndDurationAreTheDirectives() {
+        Map<String, Double> directive = values("eu_2002_44");
+        assertThat(ExposureThreshold.DIRECTIVE_ACTION.eightHours()).isEqualTo(directive.get("wbv_action_A8"));
+        assertThat(ExposureThreshold.DIRECTIVE_LIMIT.eightHours()).isEqualTo(directive.get("wbv_limit_A8"));
+        assertThat(ExposureThreshold.DIRECTIVE_ACTION.dose()).isEqualTo(directive.get("wbv_action_VDV"));
+        assertThat(ExposureThreshold.DIRECTIVE_LIMIT.dose()).isEqualTo(directive.get("wbv_limit_VDV"));
+        assertThat(DailyExposure.REFERENCE_DURATION).isEqualTo(directive.get("reference_duration"));
+        assertThat(DailyExposure.factor(Axis.X)).isEqualTo(directive.get("k_x_y"));
+        assertThat(DailyExposure.factor(Axis.Y)).isEqualTo(directive.get("k_x_y"));
+        assertThat(DailyExposure.factor(Axis.Z)).isEqualTo(directive.get("k_z"));
+    }
+
+    @Test
+    void healthGuidanceZonePerceptionAndSicknessAreTheStandards() {
+        Map<String, Double> zone = values("health_zone");
+        assertThat(ExposureThreshold.GUIDANCE_LOWER.eightHours()).isEqualTo(zone.get("A8_lower_8h"));
+        assertThat(ExposureThreshold.GUIDANCE_UPPER.eightHours()).isEqualTo(zone.get("A8_upper_8h"));
+        assertThat(ExposureThreshold.GUIDANCE_LOWER.dose()).isEqualTo(zone.get("VDV_lower"));
+        assertThat(ExposureThreshold.GUIDANCE_UPPER.dose()).isEqualTo(zone.get("VDV_upper"));
+        assertThat(VibrationMetrics.PERCEPTION_THRESHOLD)
+                .isEqualTo(values("perception").get("median_threshold_peak_Wk"));
+        assertThat(MotionSickness.KM)
+                .isEqualTo(values("motion_sickness").get("Km_(vomit_percent=Km*MSDVz)"), within(5e-5));
+        assertThat(VibrationTotal.FACTOR_WITHOUT_BACKREST)
+                .isEqualTo(values("comfort_k").get("seat_x_y_when_backrest_not_measured_Wd"));
+    }
+
+    private static Map<String, Double> values(String group) {
+        return group(group)
+                .collect(java.util.stream.Collectors.toMap(r -> r.get(1), r -> Double.parseDouble(r.get(2))));
+    }
+
+    @Test
+    void likelihoodNamesBothWordsWhereBandsOverlap() {
+        assertThat(Discomfort.likely(0.7)).isEqualTo("likely to be called fairly uncomfortable");
+        assertThat(Discomfort.likely(0.9))
+                .isEqualTo("likely to be called fairly uncomfortable by some, uncomfortable by others");
+    }
+
+    @Test
+    void aSeatWithoutBackrestCountsTheHorizontalAxesMore() {
+        Map<Axis, Double> rms = Map.of(Axis.X, 0.3, Axis.Y, 0.4, Axis.Z, 1.2);
+        // 1.96 (0.09 + 0.16) + 1.44
+        assertThat(VibrationTotal.ofSeatWithoutBackrest(rms)).isEqualTo(Math.sqrt(1.93), within(1e-12));
+    }
+
     @Test
     void overlappingBandsGiveTwoWords() {
         assertThat(Discomfort.words(0)).containsExactly(NOT_UNCOMFORTABLE);

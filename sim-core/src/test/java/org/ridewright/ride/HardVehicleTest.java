@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
@@ -195,12 +196,35 @@ class HardVehicleTest {
         right(trial(yaml, 3));
     }
 
-    /** A load that rubs without a constant part: where the spring pulls, there is nothing to rub. */
+    /** A load that rubs without a constant part: where the spring pulls, there is nothing to rub but round-off of the limit. */
     @Test
     void aSpringThatIsPulledDoesNotRub() {
         Trial trial = dropped(Fleet.symmetrical(", friction: {share of load: 8 %}"), 0.4);
         Solution solution = right(trial);
         assertThat(solution.statistics().frictionSwitches()).isPositive();
+        List<Element> elements = trial.problem().equations().elements();
+        int[] pulled = {0};
+        int[] rubbed = {0};
+        trial.solve(step -> {
+            for (int e = 0; e < elements.size(); e++) {
+                if (elements.get(e).law().friction().states() > 0) {
+                    double[] c = new double[SampleRecorder.ROOM];
+                    double[] s = new double[SampleRecorder.ROOM];
+                    step.addCompression(e, 1, c);
+                    step.addFriction(e, 1, s);
+                    double middle = step.end() / 2;
+                    boolean pulls = elements.get(e).law().elasticForce(LawScan.value(c, middle)) < 0;
+                    double rubbing = LawScan.value(s, middle);
+                    pulled[0] += pulls ? 1 : 0;
+                    rubbed[0] += !pulls && rubbing != 0 ? 1 : 0;
+                    if (pulls) {
+                        assertThat(rubbing).isCloseTo(0, within(1e-7));
+                    }
+                }
+            }
+        });
+        assertThat(pulled[0]).isPositive();
+        assertThat(rubbed[0]).isPositive();
     }
 
     /** Together stiff enough, but the one that bears most of the limit alone is not: it could not let go as the load falls. */
@@ -242,7 +266,8 @@ class HardVehicleTest {
                 Measure.of(100, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
                 false,
-                List.of());
+                List.of(),
+                Optional.empty());
         assertThatThrownBy(() -> RideRunner.run(scenario, r -> {}))
                 .isInstanceOf(RideException.class)
                 .hasMessageContaining("rad")

@@ -210,6 +210,31 @@ class WelchAccumulatorTest {
         }
     }
 
+    /** White noise that comes a tenth of a segment later: Hann's window meets itself to 1 − (2π²/3)/100 or so. */
+    @Test
+    void aDelayLowersTheGainByWhatTheWindowLosesOfItself() {
+        int late = 26;
+        double[] x = new Random(8).doubles((1 << 17) + late, -1, 1).toArray();
+        Channel early = channel(100, Arrays.copyOfRange(x, late, x.length));
+        Channel delayed = channel(100, Arrays.copyOf(x, x.length - late));
+        TransferFunction h =
+                WelchAccumulator.of(256, Detrend.NONE, early, delayed).transfer(0, 1);
+        double sum = 0;
+        double phase = 0;
+        for (int k = 1; k < h.size() - 1; k++) {
+            Complex advanced = h.gain(k)
+                    .multiply(Complex.I
+                            .multiply(2 * Math.PI * h.frequency(k) * late / 100)
+                            .exp());
+            sum += advanced.getRealPart();
+            phase += advanced.getImaginaryPart();
+        }
+        double delta = late / 256.0;
+        double own = 1 - 2 * Math.PI * Math.PI / 3 * delta * delta;
+        assertThat(sum / (h.size() - 2)).isEqualTo(own, within(0.01));
+        assertThat(phase / (h.size() - 2)).isEqualTo(0, within(0.01));
+    }
+
     @Test
     void aSignalFollowsItselfExactly() {
         WelchSpectra spectra = WelchAccumulator.of(64, Detrend.NONE, channel(100, noise(1, 400)));

@@ -27,7 +27,11 @@ final class Validation {
             new IndependentIntegration(),
             new LeafSprings(),
             new Weightings(),
-            new MeasuresOfVibration());
+            new MeasuresOfVibration(),
+            new KindsOfMotion(),
+            new Exposures(),
+            new Spectra(),
+            new OccupantModels());
 
     private static final Map<ReferenceProblem, List<Check>> SOLVED = new LinkedHashMap<>();
 

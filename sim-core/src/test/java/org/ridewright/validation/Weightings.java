@@ -2,9 +2,12 @@ package org.ridewright.validation;
 
 import java.util.List;
 import java.util.Locale;
+import org.hipparchus.complex.Complex;
 import org.ridewright.comfort.Iso2631Tables;
 import org.ridewright.comfort.Weighting;
+import org.ridewright.signal.AnalogueFilter;
 import org.ridewright.signal.Channel;
+import org.ridewright.signal.SampledFilter;
 import org.ridewright.signal.Sines;
 
 /**
@@ -43,6 +46,9 @@ final class Weightings implements ReferenceProblem {
         }
         for (double frequency : new double[] {1, 4, 8, 16, 63}) {
             addDigital(rows, frequency);
+        }
+        for (double rate : new double[] {50, 100, 500, 2000, 20_000}) {
+            addWorstDigital(rows, rate);
         }
         return rows.list();
     }
@@ -108,6 +114,32 @@ final class Weightings implements ReferenceProblem {
                 0,
                 design,
                 NOMINAL);
+    }
+
+    /** All weightings as a record of this rate passes them, at the nominal centres up to 0.4 of it; in gain and phase. */
+    private static void addWorstDigital(Rows rows, double rate) {
+        double worst = 0;
+        int centres = 0;
+        for (String symbol : List.of("Wk", "Wd", "Wf", "Wc", "We", "Wj")) {
+            AnalogueFilter analogue = Iso2631Tables.weighting(symbol).filter();
+            SampledFilter digital = analogue.at(rate);
+            for (List<String> row : rowsOf(symbol)) {
+                double f = Double.parseDouble(row.get(2));
+                if (f <= 0.4 * rate) {
+                    Complex exact = analogue.response(f);
+                    worst = Math.max(worst, digital.response(f).subtract(exact).norm() / exact.norm());
+                    centres++;
+                }
+            }
+        }
+        rows.absolute(
+                ANNEX,
+                String.format(
+                        Locale.ROOT, "all at %.0f Hz sampling: worst of %d centres, gain and phase", rate, centres),
+                "1",
+                0,
+                worst,
+                2e-4);
     }
 
     /** Gain of the digital Wk at 500 samples a second. */
