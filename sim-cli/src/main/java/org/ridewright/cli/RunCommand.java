@@ -101,10 +101,11 @@ final class RunCommand implements Callable<Integer> {
 
     private void compareSolvers(Scenario scenario) {
         PrintWriter out = spec.commandLine().getOut();
-        for (double difference : RideRunner.differencesFromReference(scenario)) {
-            out.printf(
-                    Locale.ROOT, "relative r.m.s. difference of accelerations, worst coordinate: %.1e%n", difference);
-        }
+        out.println(scenario.name() + ": relative r.m.s. difference of accelerations, worst coordinate");
+        RideRunner.differencesFromReference(scenario, (test, difference) -> {
+            out.printf(Locale.ROOT, "  %.1e  %s%n", difference, test);
+            out.flush();
+        });
     }
 
     private void tell(RideResult ride) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.ridewright.quantity.Measure;
 import org.ridewright.vehicle.BodyFigures;
 import org.ridewright.vehicle.LoadCase.Aboard;
+import org.ridewright.vehicle.Place;
 import org.ridewright.vehicle.Seat;
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.vehicle.check.Faults;
@@ -109,7 +110,7 @@ record Overhang(Item item, double centre, double edge, String load) {
 
     /** As the file has it: a place ahead of the axle, or right of the centre, is kept with its sign turned. */
     private static String written(Measure place) {
-        return place.written().replaceFirst("^minus ", "");
+        return place.written().replaceFirst("^" + Place.OPPOSITE, "");
     }
 
     void addTo(Faults faults) {

@@ -172,6 +172,11 @@ final class RideTest {
         return worst;
     }
 
+    /** Vehicle, load, road and speed. */
+    String name() {
+        return String.join(", ", model.vehicle().name(), model.loadCase().name(), road.name(), plan.title());
+    }
+
     private Problem problem() {
         StaticState start = model.rest();
         return new Problem(
@@ -244,8 +249,8 @@ final class RideTest {
             elements.add(element(e, ranges.range(next++), ranges.range(next++), times, solution));
         }
         RideResult.Peak draught = greatest(ranges.range(next));
-        List<String> remarks = new Remarks(scenario, model, road, plan.greatest())
-                .of(seats, wheels, times, liveliness(points, ranges, wheels));
+        List<String> remarks =
+                new Remarks(scenario, model, road, plan).of(seats, wheels, times, liveliness(points, ranges, wheels));
         return new RideResult(
                 file,
                 model,

@@ -111,7 +111,10 @@ public final class StandingCheck {
         }
         for (int c = 0; c < vehicle.connections().size(); c++) {
             if (name.startsWith(vehicle.connections().get(c).name())) {
-                found.add(new Suspect("connections[" + c + "]", "", byRate ? "check its rate and the unit" : "check its terms and their weights"));
+                found.add(new Suspect(
+                        "connections[" + c + "]",
+                        "",
+                        byRate ? "check its rate and the unit" : "check its terms and their weights"));
             }
         }
         return found.stream().findFirst();

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.ridewright.quantity.Measure;
 import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.LoadCase.Aboard;
+import org.ridewright.vehicle.Place;
 import org.ridewright.vehicle.Seat;
 import org.ridewright.vehicle.Vehicle;
 
@@ -73,7 +74,7 @@ record LoadCaseCheck(Vehicle vehicle, Faults faults) {
         if (out > FARTHEST_OUT) {
             faults.add(
                     at,
-                    behind.written().replaceFirst("^minus ", ""),
+                    behind.written().replaceFirst("^" + Place.OPPOSITE, ""),
                     "is " + Faults.plain(out) + " m beyond the outermost axle",
                     "a place within " + Faults.plain(FARTHEST_OUT) + " m of it",
                     "check the decimal point and the unit",
