@@ -111,7 +111,7 @@ final class FigureLayout {
                 plot,
                 x,
                 y,
-                Ticks.level(x, plot.getWidth()),
+                Bars.count(panel) ? Ticks.counting(x, plot.getWidth()) : Ticks.level(x, plot.getWidth()),
                 Ticks.upright(y, plot.getHeight()),
                 numbered(i),
                 notes,

@@ -49,6 +49,8 @@ record Rides(Scenario scenario, List<RideResult> results) {
                 r.springs(),
                 r.wheels(),
                 r.draught(),
+                r.speedGained(),
+                r.missed(),
                 r.energy(),
                 r.statistics(),
                 r.spectra(),

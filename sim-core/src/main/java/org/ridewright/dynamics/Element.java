@@ -20,6 +20,10 @@ public record Element(String name, Kind kind, double[] row, int input, ForceLaw 
         TWIST,
         SEAT,
         HITCH,
+        /** What holds the vehicle fore and aft. */
+        HOLD,
+        /** What holds the body sideways at an axle. */
+        SWAY,
         CONTACT
     }
 

@@ -22,6 +22,7 @@ import org.ridewright.vehicle.Seat;
 import org.ridewright.vehicle.Spring;
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.wheel.Contact;
+import org.ridewright.wheel.Ground;
 
 /** The force elements of a vehicle: their rows and laws. */
 final class ElementAssembly {
@@ -41,9 +42,9 @@ final class ElementAssembly {
         this.places = places;
     }
 
-    void build(LoadedBody body, Optional<Measure> groundRate) {
+    void build(LoadedBody body, Ground ground) {
         for (int i = 0; i < vehicle.axles().size(); i++) {
-            addContacts(i, groundRate);
+            addContacts(i, ground);
         }
         for (int i = 0; i < vehicle.axles().size(); i++) {
             addAxle(i);
@@ -58,11 +59,11 @@ final class ElementAssembly {
         }
     }
 
-    private void addContacts(int i, Optional<Measure> groundRate) {
+    private void addContacts(int i, Ground ground) {
         Axle axle = vehicle.axles().get(i);
         for (double y : geometry.wheelPlaces(i)) {
             double[] rise = geometry.unsprungRise(i, y);
-            Contact contact = Contact.of(axle.wheel(), groundRate, effectiveMass(axle, y));
+            Contact contact = Contact.of(axle.wheel(), ground, effectiveMass(axle, y));
             String name = axle.name() + " wheel" + side(y);
             double[] row = Geometry.combine(-1, rise, 0, rise);
             wheels.add(new WheelPlace(name, i, axle.x(), y, elements.size(), inputs, contact));

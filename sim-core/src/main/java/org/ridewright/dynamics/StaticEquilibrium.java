@@ -16,6 +16,7 @@ import org.ridewright.suspension.FrictionLaw;
  */
 public final class StaticEquilibrium {
     private static final int MOST_STEPS = 400;
+    /** ‖r‖ at rest over the greatest entry of g_q: round-off of the sums. */
     private static final double RELATIVE_RESIDUAL = 1e-13;
 
     private final Equations equations;
@@ -107,6 +108,10 @@ public final class StaticEquilibrium {
         for (int i = 0; i < n; i++) {
             double own = Math.abs(k.get(i, i));
             unit[i] = own > 0 ? 1 / Math.sqrt(own) : 1;
+            if (nothingActs(k, i) && r[i] == 0) {
+                // A vehicle that rolls freely rests anywhere along its way.
+                k.set(i, i, 1);
+            }
         }
         DMatrixRMaj right = new DMatrixRMaj(n, 1);
         for (int i = 0; i < n; i++) {
@@ -126,6 +131,15 @@ public final class StaticEquilibrium {
             delta.set(i, 0, unit[i] * delta.get(i, 0));
         }
         return delta.getData().clone();
+    }
+
+    private boolean nothingActs(DMatrixRMaj k, int i) {
+        for (int j = 0; j < n; j++) {
+            if (k.get(i, j) != 0 || k.get(j, i) != 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private double residual(double[] q, double[] u, double[] r) {

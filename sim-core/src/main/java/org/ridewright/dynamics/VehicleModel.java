@@ -13,14 +13,18 @@ import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.Place;
 import org.ridewright.vehicle.Spring;
 import org.ridewright.vehicle.Vehicle;
+import org.ridewright.wheel.Ground;
 
 /** A vehicle under one load case as equations of motion, with the places where it is read off; immutable. */
 public final class VehicleModel {
     /** Standard acceleration of free fall (m/s²), exact by definition (CGPM 1901). */
     public static final double GRAVITY = 9.80665;
 
+    /** No spring of a vehicle gives more standing still (m). */
     private static final double GREATEST_COMPRESSION = 1.0;
+    /** Beyond this angles are not small any more: the sine is off by 0.7 % (rad). */
     private static final double GREATEST_TILT = 0.2;
+    /** Clearances measured at one another's load cases are found by turns. */
     private static final int MOST_PASSES = 60;
 
     private final Vehicle vehicle;
@@ -35,17 +39,19 @@ public final class VehicleModel {
     private final StaticState rest;
     private final Map<String, List<String>> stageNames;
 
-    private VehicleModel(
-            Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked, StagePlaces places) {
+    private VehicleModel(Vehicle vehicle, LoadCase loadCase, Ground ground, boolean braked, StagePlaces places) {
         this.vehicle = vehicle;
         this.loadCase = loadCase;
         body = LoadedBody.of(vehicle, loadCase);
-        coordinates = new Coordinates(vehicle, sprung(body));
+        coordinates = new Coordinates(vehicle, sprung(body), braked);
         geometry = new Geometry(vehicle, coordinates, body);
         masses = new MassAssembly(vehicle, coordinates, geometry, body, braked);
         ElementAssembly elements = new ElementAssembly(vehicle, coordinates, geometry, places);
-        elements.build(body, groundRate);
-        equations = masses.equations(elements.elements(), elements.inputs());
+        elements.build(body, ground);
+        HorizontalAssembly horizontal = new HorizontalAssembly(vehicle, coordinates, geometry, masses);
+        elements.elements().addAll(horizontal.elements());
+        equations = horizontal.withPushes(
+                masses.equations(elements.elements(), elements.inputs() + horizontal.inputs()), elements.inputs());
         wheels = List.copyOf(elements.wheels());
         stageNames = elements.stageNames();
         seats = seatPlaces();
@@ -78,17 +84,22 @@ public final class VehicleModel {
                 : new VehicleModel(this, StaticEquilibrium.solve(equations, new double[equations.inputs()], settled));
     }
 
+    /** As the other, on ground of which at most the rate is stated (N/m). */
+    public static VehicleModel assemble(
+            Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked) {
+        return assemble(vehicle, loadCase, new Ground(groundRate, Optional.empty()), braked);
+    }
+
     /**
      * Assembles the equations for one load case and finds its position of rest.
      *
-     * @param groundRate of the ground under the wheels (N/m), absent if unyielding
+     * @param ground under the wheels
      * @param braked whether the wheels are held by the brake, which changes what the body pitches about
      * @throws RideException if the vehicle cannot stand as described
      */
-    public static VehicleModel assemble(
-            Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked) {
+    public static VehicleModel assemble(Vehicle vehicle, LoadCase loadCase, Ground ground, boolean braked) {
         try {
-            VehicleModel model = new VehicleModel(vehicle, loadCase, groundRate, braked, stagePlaces(vehicle));
+            VehicleModel model = new VehicleModel(vehicle, loadCase, ground, braked, stagePlaces(vehicle));
             model.checkRest();
             return model;
         } catch (IllegalArgumentException e) {
@@ -107,7 +118,7 @@ public final class VehicleModel {
             for (String name : measured) {
                 LoadCase load = vehicle.loadCase(name)
                         .orElseThrow(() -> new IllegalArgumentException("no load case named '" + name + "'"));
-                VehicleModel standing = new VehicleModel(vehicle, load, Optional.empty(), false, places);
+                VehicleModel standing = new VehicleModel(vehicle, load, Ground.UNYIELDING, false, places);
                 for (int e = 0; e < standing.equations.elements().size(); e++) {
                     String element = standing.equations.elements().get(e).name();
                     double by = places.put(name, element, standing.rest.compression()[e]);
@@ -124,7 +135,7 @@ public final class VehicleModel {
         // a spring far too soft shows itself so too: what the vehicle does on its springs alone tells
         for (String name : measured) {
             LoadCase load = vehicle.loadCase(name).orElseThrow();
-            new VehicleModel(vehicle, load, Optional.empty(), false, new StagePlaces()).checkRest();
+            new VehicleModel(vehicle, load, Ground.UNYIELDING, false, new StagePlaces()).checkRest();
         }
         if (!measured.isEmpty()) {
             throw RideException.at(
@@ -238,8 +249,14 @@ public final class VehicleModel {
             longitudinal[coordinates.pitch()] = z - masses.pitchAxisHeight();
             longitudinalTilt[coordinates.pitch()] = -GRAVITY;
         }
+        if (coordinates.surge() >= 0) {
+            longitudinal[coordinates.surge()] = 1;
+        }
         double[] roll = geometry.bodyRoll(x);
         double[] lateral = Geometry.combine(-(z - masses.rollAxisHeight(x)), roll, 0, roll);
+        if (coordinates.sway() >= 0) {
+            lateral[coordinates.sway()] = 1;
+        }
         double[] lateralTilt = Geometry.combine(GRAVITY, roll, 0, roll);
         return new PointMotion(geometry.bodyRise(x, place.y()), longitudinal, longitudinalTilt, lateral, lateralTilt);
     }

@@ -7,7 +7,7 @@ import org.ridewright.road.Road;
 
 /** Reads {@code roads}, or the only {@code road}. */
 final class RoadReader {
-    private static final String[] KEYS = {"name", "ground rate", "obstacles"};
+    private static final String[] KEYS = {"name", "ground rate", "ground damping", "obstacles"};
 
     private RoadReader() {}
 
@@ -28,6 +28,9 @@ final class RoadReader {
         return new Road(
                 road.name(only, "road"),
                 ObstacleReader.read(road),
-                road.measureIfAny("ground rate", QuantityKind.RATE));
+                List.of(),
+                Road.RUN_UP,
+                road.measureIfAny("ground rate", QuantityKind.RATE),
+                road.measureIfAny("ground damping", QuantityKind.DAMPING));
     }
 }

@@ -11,6 +11,7 @@ import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.road.Road;
 import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.Vehicle;
+import org.ridewright.wheel.Ground;
 
 /** Runs every ride test of a scenario. */
 public final class RideRunner {
@@ -64,8 +65,11 @@ public final class RideRunner {
         for (Scenario.Entrant entrant : scenario.entrants()) {
             for (LoadCase load : loadCases(entrant)) {
                 for (Road road : scenario.roads()) {
-                    VehicleModel model =
-                            VehicleModel.assemble(entrant.vehicle(), load, road.groundRate(), scenario.braked());
+                    VehicleModel model = VehicleModel.assemble(
+                            entrant.vehicle(),
+                            load,
+                            new Ground(road.groundRate(), road.groundDamping()),
+                            scenario.braked());
                     for (SpeedPlan plan : entrant.speeds()) {
                         action.accept(new RideTest(scenario, entrant.file(), model, road, plan));
                     }

@@ -30,6 +30,14 @@ public sealed interface Surface {
     }
 
     /**
+     * A random surface of a given spectrum, Gaussian and stationary but for its run-up.
+     *
+     * @param coherence from track to track
+     * @param seed which of all such surfaces
+     */
+    record Spectral(Stretch stretch, RoughnessSpectrum spectrum, Coherence coherence, long seed) implements Surface {}
+
+    /**
      * Corrugation square across the road, from the level down: {@code −h/2 (1 − cos 2πφ)}, φ growing by 1 from crest to crest.
      *
      * @param pitch mean distance from crest to crest (m), > 0

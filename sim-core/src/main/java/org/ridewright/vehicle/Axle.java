@@ -15,6 +15,8 @@ import org.ridewright.quantity.Measure;
  * @param rollInertia of a beam with its wheels about its centre (kg·m²); absent: estimated
  * @param rollAxisHeight where the body's roll axis passes this axle, above ground (m)
  * @param antiRollBar torsional rate between axle and body per angle of roll between them (N·m/rad)
+ * @param swayRate with which it holds the body sideways at the roll axis (N/m)
+ * @param swayDamping of the same (N·s/m)
  */
 public record Axle(
         String name,
@@ -27,7 +29,9 @@ public record Axle(
         Wheel wheel,
         List<Spring> springs,
         List<Damper> dampers,
-        Optional<Measure> antiRollBar) {
+        Optional<Measure> antiRollBar,
+        Optional<Measure> swayRate,
+        Optional<Measure> swayDamping) {
     public Axle {
         springs = List.copyOf(springs);
         dampers = List.copyOf(dampers);

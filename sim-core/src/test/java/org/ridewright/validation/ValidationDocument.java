@@ -149,7 +149,9 @@ final class ValidationDocument {
                 "| " + check.quantity() + unit,
                 check.source().toString(),
                 Numbers.rounded(check.expected(), place),
-                check.expected() == 0 ? Numbers.bounded(check.computed(), place) : Numbers.rounded(check.computed(), place),
+                check.expected() == 0
+                        ? Numbers.bounded(check.computed(), place)
+                        : Numbers.rounded(check.computed(), place),
                 check.expected() == 0
                         ? Numbers.bounded(check.difference(), differencePlace)
                         : Numbers.rounded(check.difference(), differencePlace),
