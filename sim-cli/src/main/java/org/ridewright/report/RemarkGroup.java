@@ -21,7 +21,7 @@ import org.ridewright.ride.RideResult;
 public record RemarkGroup(String text, List<String> rides) {
     /** Measured numbers: with decimals, or before a unit; others belong to names. */
     private static final Pattern NUMBER =
-            Pattern.compile("(?<![\\w.])\\d+\\.\\d+(?![\\w.])|(?<![\\w.])\\d+(?= (?:N|%|km/h|mph)(?!\\w))");
+            Pattern.compile("(?<![\\w.])\\d+\\.\\d+(?!\\w|\\.\\d)|(?<![\\w.])\\d+(?= (?:N|%|km/h|mph)(?!\\w))");
 
     public RemarkGroup {
         rides = List.copyOf(rides);

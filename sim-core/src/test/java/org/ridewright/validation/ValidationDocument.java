@@ -140,6 +140,7 @@ final class ValidationDocument {
 
     private void row(Check check) {
         boolean relative = check.scale() == Check.Scale.RELATIVE;
+        boolean nought = check.expected() == 0 && check.tolerance() > 0;
         int place = Numbers.lastPlace(check.allowed(), check.expected());
         int differencePlace = Numbers.lastPlace(check.tolerance(), 0);
         String tolerance = Numbers.brief(check.tolerance()) + (relative ? " rel." : "");
@@ -149,10 +150,10 @@ final class ValidationDocument {
                 "| " + check.quantity() + unit,
                 check.source().toString(),
                 Numbers.rounded(check.expected(), place),
-                check.expected() == 0
+                nought
                         ? Numbers.bounded(check.computed(), place)
                         : Numbers.rounded(check.computed(), place),
-                check.expected() == 0
+                nought
                         ? Numbers.bounded(check.difference(), differencePlace)
                         : Numbers.rounded(check.difference(), differencePlace),
                 (check.isMet() ? tolerance : "**missed:** " + tolerance) + " |");
