@@ -10,6 +10,7 @@ import java.util.Set;
 import org.ridewright.figure.Figure;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.Scenario;
+import org.ridewright.roughness.SurveyedRoad;
 
 /**
  * Figures that belong under one heading.
@@ -49,6 +50,16 @@ public record FigureGroup(String heading, List<Figure> figures) {
                 add(groups, words, RideFigures.ofTest(ride), taken);
             }
         });
+        return List.copyOf(groups);
+    }
+
+    /** All figures of a survey, those of each road under its name; file names unlike. */
+    public static List<FigureGroup> of(List<SurveyedRoad> roads) {
+        Set<String> taken = new HashSet<>();
+        List<FigureGroup> groups = new ArrayList<>();
+        for (SurveyedRoad road : roads) {
+            add(groups, RideFigures.upperFirst(road.name()), RoadFigures.of(road), taken);
+        }
         return List.copyOf(groups);
     }
 

@@ -114,6 +114,11 @@ final class Part {
         return node(key).flatMap(value -> values.count(value, least)).orElse(otherwise);
     }
 
+    /** A seed: a whole number, 1 unless given. */
+    long seed() {
+        return node("seed").flatMap(values::seed).orElse(1L);
+    }
+
     /** A required text; {@code expected} says what it should be. */
     String text(String key, String expected) {
         if (!has(key)) {

@@ -12,10 +12,10 @@ public final class ScenarioFile {
     private ScenarioFile() {}
 
     /**
-     * The scenario that a file describes, with its vehicles from their own files.
+     * The scenario that a file describes, with its vehicles and measured roads from their own files.
      *
      * @param file YAML, or JSON if its name ends in {@code .json}
-     * @throws InputException if it or a vehicle file cannot be read, or describes what cannot be; with everything found wrong in all of
+     * @throws InputException if it or a file that it names cannot be read, or describes what cannot be; with everything found wrong in all of
      *     them, the scenario first
      */
     public static Scenario read(Path file) {
@@ -31,10 +31,12 @@ public final class ScenarioFile {
                     "name it in a scenario: vehicles: [{file: " + file.getFileName() + ", speeds: [8 km/h]}]");
             throw new InputException(reading.problems());
         }
-        Scenario scenario = new ScenarioReader(entrants).read(top, reading);
+        ProfileReader profiles = new ProfileReader(file.resolveSibling(""));
+        Scenario scenario = new ScenarioReader(entrants, profiles).read(top, reading);
         reading.faults(ScenarioCheck.faults(scenario));
         List<InputProblem> problems = new ArrayList<>(reading.problems());
         problems.addAll(entrants.problems());
+        problems.addAll(profiles.problems());
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }

@@ -15,6 +15,27 @@ interface SurfaceLayout {
         if (surface instanceof Surface.Spectral spectral) {
             return new SpectralSurface(spectral, lanes, runUp);
         }
+        if (surface instanceof Surface.Washboard washboard) {
+            return new WashboardSurface(washboard);
+        }
+        if (surface instanceof Surface.Setts setts) {
+            return new SettsSurface(setts);
+        }
+        if (surface instanceof Surface.Ruts ruts) {
+            return new RutsSurface(ruts);
+        }
+        if (surface instanceof Surface.Twist twist) {
+            return new TwistSurface(twist);
+        }
+        if (surface instanceof Surface.Joints joints) {
+            return new JointsSurface(joints);
+        }
+        if (surface instanceof Surface.Stones stones) {
+            return new StonesSurface(stones);
+        }
+        if (surface instanceof Surface.Measured measured) {
+            return new MeasuredSurface(measured, runUp);
+        }
         throw new IllegalStateException("no layout for " + surface.getClass());
     }
 }
