@@ -52,7 +52,7 @@ final class EstimatedFigures {
     }
 
     private static void axle(List<Entry> rows, Vehicle vehicle, Axle axle) {
-        String path = axle.name() + " axle as used › ";
+        String path = axle.title() + " as used › ";
         boolean beam = vehicle.layout().rolls() && axle.kind() == AxleKind.BEAM;
         if (beam && axle.rollInertia().isEmpty()) {
             add(rows, path + "roll inertia", AxleFigures.rollInertia(axle));

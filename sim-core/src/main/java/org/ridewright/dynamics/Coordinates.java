@@ -36,8 +36,7 @@ public final class Coordinates {
         for (Axle axle : vehicle.axles()) {
             axles.add(
                     switch (kind(layout, axle)) {
-                        case BEAM ->
-                            new int[] {add(axle.name() + " axle heave", "m"), add(axle.name() + " axle roll", "rad")};
+                        case BEAM -> new int[] {add(axle.title() + " heave", "m"), add(axle.title() + " roll", "rad")};
                         case INDEPENDENT ->
                             new int[] {add(axle.name() + " wheel left", "m"), add(axle.name() + " wheel right", "m")};
                         case SINGLE -> new int[] {add(axle.name() + " wheel", "m")};

@@ -27,6 +27,11 @@ public record Element(String name, Kind kind, double[] row, int input, ForceLaw 
         CONTACT
     }
 
+    /** What a spring or damper of an axle is called, before a word for its side. */
+    public static String nameOf(String axle, String part) {
+        return part.startsWith(axle) ? part : axle + " " + part;
+    }
+
     /** The same with another law. */
     public Element withLaw(ForceLaw newLaw) {
         return new Element(name, kind, row, input, newLaw);

@@ -1,6 +1,7 @@
 package org.ridewright.dynamics;
 
 import java.util.List;
+import java.util.Locale;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -77,8 +78,11 @@ public final class StaticEquilibrium {
             r = trialResidual.clone();
             norm = best;
         }
-        throw new RideException("no position of rest was found: the springs cannot carry the load (residual force "
-                + norm + " N of " + scale + " N)");
+        throw RideException.tooSoft(String.format(
+                Locale.ROOT,
+                "no position of rest was found: the springs cannot carry the load (%.3g kN of %.3g kN are left over)",
+                norm / 1000,
+                scale / 1000));
     }
 
     private double[] newtonStep(double[] q, double[] u, double[] r) {

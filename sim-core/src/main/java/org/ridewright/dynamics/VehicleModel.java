@@ -1,6 +1,7 @@
 package org.ridewright.dynamics;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -110,28 +111,37 @@ public final class VehicleModel {
     private static StagePlaces stagePlaces(Vehicle vehicle) {
         StagePlaces places = new StagePlaces();
         List<String> measured = measuredLoadCases(vehicle);
+        String mover = "";
         for (int pass = 0; pass < MOST_PASSES && !measured.isEmpty(); pass++) {
             double moved = 0;
+            mover = "";
             for (String name : measured) {
                 LoadCase load = vehicle.loadCase(name)
                         .orElseThrow(() -> new IllegalArgumentException("no load case named '" + name + "'"));
                 VehicleModel standing = new VehicleModel(vehicle, load, Ground.UNYIELDING, false, places);
                 for (int e = 0; e < standing.equations.elements().size(); e++) {
-                    moved = Math.max(
-                            moved,
-                            places.put(
-                                    name,
-                                    standing.equations.elements().get(e).name(),
-                                    standing.rest.compression()[e]));
+                    String element = standing.equations.elements().get(e).name();
+                    double by = places.put(name, element, standing.rest.compression()[e]);
+                    if (by > moved && !standing.stageNames(element).isEmpty()) {
+                        mover = element;
+                    }
+                    moved = Math.max(moved, by);
                 }
             }
             if (moved < 1e-12) {
                 return places;
             }
         }
+        // a spring far too soft shows itself so too: what the vehicle does on its springs alone tells
+        for (String name : measured) {
+            LoadCase load = vehicle.loadCase(name).orElseThrow();
+            new VehicleModel(vehicle, load, Ground.UNYIELDING, false, new StagePlaces()).checkRest();
+        }
         if (!measured.isEmpty()) {
-            throw new RideException("the clearances measured with load aboard contradict one another: "
-                    + "no position of the helpers and stops fits all of them");
+            throw RideException.at(
+                    mover,
+                    "the clearances measured with load aboard contradict one another: "
+                            + "no position of the helpers and stops fits all of them");
         }
         return places;
     }
@@ -159,9 +169,9 @@ public final class VehicleModel {
         boolean gas = equations.elements().stream().anyMatch(e -> e.law().gas().isPresent());
         for (int i : new int[] {coordinates.roll(), coordinates.pitch()}) {
             if (!gas && i >= 0 && Math.abs(rest.q()[i]) > GREATEST_TILT) {
-                throw new RideException(String.format(
+                throw RideException.tooSoft(String.format(
                         Locale.ROOT,
-                        "'%s', load case '%s': standing still, %s is %.3f rad; expected at most %.1f rad. "
+                        "'%s', load case '%s': standing still, %s is %.3g rad; expected at most %.1f rad. "
                                 + "Check the springs' rates and where the load lies",
                         vehicle.name(),
                         loadCase.name(),
@@ -170,22 +180,31 @@ public final class VehicleModel {
                         GREATEST_TILT));
             }
         }
-        for (int e = 0; e < equations.elements().size(); e++) {
-            Element element = equations.elements().get(e);
-            if (element.kind() == Element.Kind.SPRING
-                    && element.law().gas().isEmpty()
-                    && rest.compression()[e] > GREATEST_COMPRESSION) {
-                throw new RideException(String.format(
-                        Locale.ROOT,
-                        "'%s', load case '%s': the vehicle falls through its springs: '%s' is compressed by %.2f m standing "
-                                + "still; expected at most %.1f m. Check its rate and its unit",
-                        vehicle.name(),
-                        loadCase.name(),
-                        element.name(),
-                        rest.compression()[e],
-                        GREATEST_COMPRESSION));
-            }
+        Optional<Element> lowest = mostCompressed();
+        if (lowest.isPresent() && compression(lowest.get()) > GREATEST_COMPRESSION) {
+            throw RideException.tooSoft(
+                    lowest.get().name(),
+                    String.format(
+                            Locale.ROOT,
+                            "'%s', load case '%s': the vehicle falls through its springs: '%s' is compressed by %.2f m standing "
+                                    + "still; expected at most %.1f m. Check its rate and its unit",
+                            vehicle.name(),
+                            loadCase.name(),
+                            lowest.get().name(),
+                            compression(lowest.get()),
+                            GREATEST_COMPRESSION));
         }
+    }
+
+    /** The spring that yields most standing still; a gas is excused, whose free state lies far above. */
+    private Optional<Element> mostCompressed() {
+        return equations.elements().stream()
+                .filter(e -> e.kind() == Element.Kind.SPRING && e.law().gas().isEmpty())
+                .max(Comparator.comparingDouble(this::compression));
+    }
+
+    private double compression(Element element) {
+        return rest.compression()[equations.elements().indexOf(element)];
     }
 
     static List<Occupant> sprung(LoadedBody body) {

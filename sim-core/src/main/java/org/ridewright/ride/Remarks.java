@@ -30,13 +30,13 @@ final class Remarks {
     private final Scenario scenario;
     private final VehicleModel model;
     private final Road road;
-    private final double speed;
+    private final SpeedPlan plan;
 
-    Remarks(Scenario scenario, VehicleModel model, Road road, double speed) {
+    Remarks(Scenario scenario, VehicleModel model, Road road, SpeedPlan plan) {
         this.scenario = scenario;
         this.model = model;
         this.road = road;
-        this.speed = speed;
+        this.plan = plan;
     }
 
     List<String> of(
@@ -67,10 +67,10 @@ final class Remarks {
     private void topSpeed(List<String> remarks) {
         model.vehicle()
                 .topSpeed()
-                .filter(top -> speed > top.value() * (1 + 1e-9))
+                .filter(top -> plan.greatest() > top.value() * (1 + 1e-9))
                 .ifPresent(top -> remarks.add(text(
-                        "The speed, %.1f km/h, is above the vehicle's stated top speed of %.1f km/h.",
-                        3.6 * speed, 3.6 * top.value())));
+                        "The speed, %s, is above the vehicle's stated top speed of %s.",
+                        plan.greatestWritten(), top.written())));
     }
 
     private void standing(List<String> remarks) {
@@ -148,23 +148,25 @@ final class Remarks {
     /** Surge: the change of speed that the draught alone would give the whole vehicle. */
     private void draught(List<String> remarks, TimeRecorder times) {
         double change = times.greatestImpulse() / model.totalMass();
+        double speed = plan.greatest();
         if (change > POOR_SPEED * speed) {
             remarks.add(text(
-                    "The obstacles' draught would change the speed by about %.1f km/h of %.1f km/h if nothing pulled harder: "
+                    "The obstacles' draught would change the speed, %s, by about %.0f %% if nothing pulled harder: "
                             + "constant speed is a poor assumption here%s.",
-                    3.6 * change,
-                    3.6 * speed,
+                    plan.greatestWritten(),
+                    100 * change / speed,
                     change >= speed ? ", and without a stronger pull the vehicle would stop" : ""));
         }
     }
 
     private void surge(List<String> remarks, RideResult.Peak gained) {
         double change = Math.abs(gained.value());
+        double speed = plan.greatest();
         if (change > POOR_SPEED * speed) {
             remarks.add(text(
-                    "Surge changes the speed by %.1f km/h of %.1f km/h: the wheels would come to what follows at another time, which this "
+                    "Surge changes the speed, %s, by %.0f %%: the wheels would come to what follows at another time, which this "
                             + "model leaves out.",
-                    3.6 * change, 3.6 * speed));
+                    plan.greatestWritten(), 100 * change / speed));
         }
     }
 

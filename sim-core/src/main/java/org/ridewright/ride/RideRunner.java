@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Consumer;
+import java.util.function.ObjDoubleConsumer;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.road.Road;
@@ -52,13 +53,12 @@ public final class RideRunner {
     /**
      * Each ride test by both solvers, in the same order.
      *
-     * @return relative r.m.s. difference of the accelerations, of the coordinate that differs most, in each ride test
+     * @param told is told of each ride test as it is done: its name, and the relative r.m.s. difference of the accelerations, of the
+     *     coordinate that differs most
      * @throws RideException if a vehicle cannot stand or ride as described
      */
-    public static List<Double> differencesFromReference(Scenario scenario) {
-        List<Double> differences = new ArrayList<>();
-        forEach(scenario, test -> differences.add(test.differenceFromReference()));
-        return differences;
+    public static void differencesFromReference(Scenario scenario, ObjDoubleConsumer<String> told) {
+        forEach(scenario, test -> told.accept(test.name(), test.differenceFromReference()));
     }
 
     private static void forEach(Scenario scenario, Consumer<RideTest> action) {

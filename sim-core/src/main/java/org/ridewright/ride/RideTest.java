@@ -185,6 +185,11 @@ final class RideTest {
         return worst;
     }
 
+    /** Vehicle, load, road and speed. */
+    String name() {
+        return String.join(", ", model.vehicle().name(), model.loadCase().name(), road.name(), plan.title());
+    }
+
     private Problem problem() {
         StaticState start = model.rest();
         return new Problem(
@@ -263,7 +268,7 @@ final class RideTest {
         RideResult.Peak draught = greatest(ranges.range(next++));
         Optional<RideResult.Peak> speedGained =
                 model.coordinates().surge() >= 0 ? Optional.of(furthest(ranges.range(next))) : Optional.empty();
-        List<String> remarks = new Remarks(scenario, model, road, plan.greatest())
+        List<String> remarks = new Remarks(scenario, model, road, plan)
                 .of(seats, wheels, times, liveliness(points, ranges, wheels), speedGained, missed);
         return new RideResult(
                 file,

@@ -1,6 +1,7 @@
 package org.ridewright.vehicle;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.ridewright.quantity.Measure;
 
@@ -34,6 +35,11 @@ public record Axle(
     public Axle {
         springs = List.copyOf(springs);
         dampers = List.copyOf(dampers);
+    }
+
+    /** The name with the word axle, once. */
+    public String title() {
+        return name.toLowerCase(Locale.ROOT).endsWith("axle") ? name : name + " axle";
     }
 
     /** ISO 8855 longitudinal coordinate (m). */
