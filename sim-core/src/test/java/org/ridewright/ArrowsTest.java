@@ -35,6 +35,7 @@ class ArrowsTest {
                 arguments("road", "quantity signal math"),
                 arguments("wheel", "vehicle road quantity math"),
                 arguments("suspension", "vehicle quantity math"),
+                arguments("roughness", "road quantity signal math"),
                 arguments("dynamics", "suspension wheel vehicle road quantity math"),
                 arguments("solver", "dynamics suspension signal math"),
                 arguments("comfort", "signal"),

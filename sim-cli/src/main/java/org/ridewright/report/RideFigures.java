@@ -37,6 +37,7 @@ public final class RideFigures {
         figures.add(motion(name, result));
         wheelLoads(name, result).ifPresent(figures::add);
         loops(name, result).ifPresent(figures::add);
+        figures.addAll(SpectrumFigures.of(name, result));
         return List.copyOf(figures);
     }
 

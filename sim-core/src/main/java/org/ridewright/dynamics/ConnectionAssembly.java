@@ -88,6 +88,7 @@ final class ConnectionAssembly {
                         Element.Kind.SPRING,
                         Geometry.combine(1, ends, -1, geometry.bodyRise(x, y)),
                         law,
+                        SpringLaws.workingRate(tip.kind(), tip.elasticity()),
                         tip.stages());
             }
         }
@@ -115,7 +116,15 @@ final class ConnectionAssembly {
         }
         refuseBootstraps(sum);
         ForceLaw law = law(SpringKind.COIL, sum.elasticity(), sum.damping(), sum.friction());
-        elements.addStaged(sum.name(), Element.Kind.SPRING, row, law, sum.stages());
+        Element.Kind kind = allShorten(sum) ? Element.Kind.SPRING : Element.Kind.LINKAGE;
+        double rate = SpringLaws.workingRate(SpringKind.COIL, sum.elasticity());
+        elements.addStaged(sum.name(), kind, row, law, rate, sum.stages());
+    }
+
+    /** Whether every travel of a sum shortens it as the vehicle sinks: corners and axles push it up, points of the body down. */
+    private static boolean allShorten(Connection.Interconnection sum) {
+        return sum.terms().stream()
+                .allMatch(term -> term instanceof Connection.Term.BodyPoint ? term.weight() < 0 : term.weight() > 0);
     }
 
     private double[] travel(Connection.Term term) {
@@ -171,10 +180,12 @@ final class ConnectionAssembly {
             loose.add("pitch");
         }
         if (!loose.isEmpty()) {
-            throw new RideException("interconnection '" + sum.name()
-                    + "' would push against nothing: its travel changes when the whole vehicle moves as one piece in "
-                    + String.join(", ", loose)
-                    + "; balance the weights so that axle and body terms cancel");
+            throw RideException.at(
+                    sum.name(),
+                    "interconnection '" + sum.name()
+                            + "' would push against nothing: its travel changes when the whole vehicle moves as one piece in "
+                            + String.join(", ", loose)
+                            + "; balance the weights so that axle and body terms cancel");
         }
     }
 

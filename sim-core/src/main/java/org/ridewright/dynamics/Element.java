@@ -13,12 +13,23 @@ public record Element(String name, Kind kind, double[] row, int input, ForceLaw 
     /** What an element is. */
     public enum Kind {
         SPRING,
+        /** A spring on a sum of travels of which not all shorten as the vehicle sinks. */
+        LINKAGE,
         DAMPER,
         ANTI_ROLL_BAR,
         TWIST,
         SEAT,
         HITCH,
+        /** What holds the vehicle fore and aft. */
+        HOLD,
+        /** What holds the body sideways at an axle. */
+        SWAY,
         CONTACT
+    }
+
+    /** What a spring or damper of an axle is called, before a word for its side. */
+    public static String nameOf(String axle, String part) {
+        return part.startsWith(axle) ? part : axle + " " + part;
     }
 
     /** The same with another law. */

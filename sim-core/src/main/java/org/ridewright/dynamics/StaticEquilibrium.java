@@ -1,6 +1,7 @@
 package org.ridewright.dynamics;
 
 import java.util.List;
+import java.util.Locale;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -15,6 +16,7 @@ import org.ridewright.suspension.FrictionLaw;
  */
 public final class StaticEquilibrium {
     private static final int MOST_STEPS = 400;
+    /** ‖r‖ at rest over the greatest entry of g_q: round-off of the sums. */
     private static final double RELATIVE_RESIDUAL = 1e-13;
 
     private final Equations equations;
@@ -31,7 +33,8 @@ public final class StaticEquilibrium {
      * Finds the position of rest.
      *
      * @param heights u of each input (m)
-     * @param settled +1 if friction holds the vehicle up ({@code s = +S}, settled from above), −1 down, 0 not at all
+     * @param settled +1 if friction holds the vehicle up ({@code s = +S}, settled from above), −1 down, 0 not at all; what twists and
+     *     linkages hold nothing in either case
      * @throws RideException if nothing holds the vehicle in some direction or no equilibrium is found
      */
     public static StaticState solve(Equations equations, double[] heights, int settled) {
@@ -75,8 +78,11 @@ public final class StaticEquilibrium {
             r = trialResidual.clone();
             norm = best;
         }
-        throw new RideException("no position of rest was found: the springs cannot carry the load (residual force "
-                + norm + " N of " + scale + " N)");
+        throw RideException.tooSoft(String.format(
+                Locale.ROOT,
+                "no position of rest was found: the springs cannot carry the load (%.3g kN of %.3g kN are left over)",
+                norm / 1000,
+                scale / 1000));
     }
 
     private double[] newtonStep(double[] q, double[] u, double[] r) {
@@ -102,6 +108,10 @@ public final class StaticEquilibrium {
         for (int i = 0; i < n; i++) {
             double own = Math.abs(k.get(i, i));
             unit[i] = own > 0 ? 1 / Math.sqrt(own) : 1;
+            if (nothingActs(k, i) && r[i] == 0) {
+                // A vehicle that rolls freely rests anywhere along its way.
+                k.set(i, i, 1);
+            }
         }
         DMatrixRMaj right = new DMatrixRMaj(n, 1);
         for (int i = 0; i < n; i++) {
@@ -121,6 +131,15 @@ public final class StaticEquilibrium {
             delta.set(i, 0, unit[i] * delta.get(i, 0));
         }
         return delta.getData().clone();
+    }
+
+    private boolean nothingActs(DMatrixRMaj k, int i) {
+        for (int j = 0; j < n; j++) {
+            if (k.get(i, j) != 0 || k.get(j, i) != 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private double residual(double[] q, double[] u, double[] r) {
@@ -145,9 +164,12 @@ public final class StaticEquilibrium {
         return Math.sqrt(sum);
     }
 
-    /** What twists has no above and below, and holds no friction however the body settled. */
+    /** What twists or weighs one travel against another has no above and below, and holds no friction however the body settled. */
     private double settled(Element element) {
-        return element.kind() == Element.Kind.TWIST ? 0 : settled;
+        return switch (element.kind()) {
+            case TWIST, LINKAGE -> 0;
+            default -> settled;
+        };
     }
 
     private double force(Element element, double c) {

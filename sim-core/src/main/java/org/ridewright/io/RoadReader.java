@@ -6,12 +6,10 @@ import org.ridewright.quantity.QuantityKind;
 import org.ridewright.road.Road;
 
 /** Reads {@code roads}, or the only {@code road}. */
-final class RoadReader {
-    private static final String[] KEYS = {"name", "ground rate", "obstacles"};
+record RoadReader(SurfaceReader surfaces) {
+    private static final String[] KEYS = {"name", "ground rate", "ground damping", "run-up", "obstacles", "surfaces"};
 
-    private RoadReader() {}
-
-    static List<Road> read(Part scenario) {
+    List<Road> read(Part scenario) {
         Optional<String> key = scenario.oneOf("roads", "road");
         if (key.isEmpty()) {
             return List.of();
@@ -24,10 +22,13 @@ final class RoadReader {
         return roads.stream().map(part -> road(part, roads.size() == 1)).toList();
     }
 
-    private static Road road(Part road, boolean only) {
+    private Road road(Part road, boolean only) {
         return new Road(
                 road.name(only, "road"),
                 ObstacleReader.read(road),
-                road.measureIfAny("ground rate", QuantityKind.RATE));
+                surfaces.read(road),
+                road.measureOr("run-up", Road.RUN_UP),
+                road.measureIfAny("ground rate", QuantityKind.RATE),
+                road.measureIfAny("ground damping", QuantityKind.DAMPING));
     }
 }

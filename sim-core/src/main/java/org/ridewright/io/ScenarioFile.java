@@ -3,6 +3,7 @@ package org.ridewright.io;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ridewright.ride.Scenario;
 import org.ridewright.ride.ScenarioCheck;
 
@@ -11,19 +12,31 @@ public final class ScenarioFile {
     private ScenarioFile() {}
 
     /**
-     * The scenario that a file describes, with its vehicles from their own files.
+     * The scenario that a file describes, with its vehicles and measured roads from their own files.
      *
      * @param file YAML, or JSON if its name ends in {@code .json}
-     * @throws InputException if it or a vehicle file cannot be read, or describes what cannot be; with everything found wrong in all of
+     * @throws InputException if it or a file that it names cannot be read, or describes what cannot be; with everything found wrong in all of
      *     them, the scenario first
      */
     public static Scenario read(Path file) {
         Reading reading = new Reading(file.toString());
         EntrantReader entrants = new EntrantReader(file.resolveSibling(""));
-        Scenario scenario = new ScenarioReader(entrants).read(TreeFile.read(file, reading), reading);
+        Node top = TreeFile.read(file, reading);
+        if (FileKind.told(top).equals(Optional.of(FileKind.VEHICLE))) {
+            reading.problem(
+                    top,
+                    "",
+                    "this is a vehicle file",
+                    "a scenario, which says over what the vehicle rides and how fast",
+                    "name it in a scenario: vehicles: [{file: " + file.getFileName() + ", speeds: [8 km/h]}]");
+            throw new InputException(reading.problems());
+        }
+        ProfileReader profiles = new ProfileReader(file.resolveSibling(""));
+        Scenario scenario = new ScenarioReader(entrants, profiles).read(top, reading);
         reading.faults(ScenarioCheck.faults(scenario));
         List<InputProblem> problems = new ArrayList<>(reading.problems());
         problems.addAll(entrants.problems());
+        problems.addAll(profiles.problems());
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }

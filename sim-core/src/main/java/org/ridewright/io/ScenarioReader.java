@@ -15,7 +15,7 @@ import org.ridewright.vehicle.Layout;
 import org.ridewright.vehicle.Vehicle;
 
 /** Reads the top of a scenario file. */
-record ScenarioReader(EntrantReader entrants) {
+record ScenarioReader(EntrantReader entrants, ProfileReader profiles) {
     private static final String[] KEYS = {
         "scenario",
         "about",
@@ -42,7 +42,7 @@ record ScenarioReader(EntrantReader entrants) {
                 scenario.text("scenario", "its name"),
                 scenario.textIfAny("about", "a text").orElse(""),
                 taking,
-                RoadReader.read(scenario),
+                new RoadReader(new SurfaceReader(profiles)).read(scenario),
                 scenario.measureIfAny("duration", QuantityKind.TIME),
                 scenario.measureIfAny("distance", QuantityKind.LENGTH),
                 scenario.measureOr("sampling rate", SAMPLING_RATE),

@@ -40,7 +40,8 @@ final class TreeFile {
         }
     }
 
-    private static String text(Path file, Reading reading) {
+    /** @throws InputException if there is no such file, or it is not text in UTF-8 */
+    static String text(Path file, Reading reading) {
         try {
             byte[] bytes = Files.readAllBytes(file);
             String text = StandardCharsets.UTF_8

@@ -9,6 +9,8 @@ import org.ridewright.quantity.QuantityKind;
 
 /** Turns single values of a file into texts, measures, numbers and choices, noting those that cannot be. */
 final class Values {
+    private static final double GREATEST_SEED = 1e15;
+
     private final Reading reading;
 
     Values(Reading reading) {
@@ -64,6 +66,23 @@ final class Values {
                     "is not a count",
                     "a whole number from " + least + " to 10000",
                     "write a whole number in digits");
+            return Optional.empty();
+        });
+    }
+
+    /** A whole number that tells one random choice from another. */
+    Optional<Long> seed(Node node) {
+        return number(node).flatMap(number -> {
+            if (number == Math.rint(number) && number >= 0 && number <= GREATEST_SEED) {
+                return Optional.of(number.longValue());
+            }
+            String written = node instanceof Node.Scalar scalar ? scalar.text() : "";
+            reading.problem(
+                    node,
+                    written,
+                    "is not a seed",
+                    "a whole number from 0 to 10^15",
+                    "write any whole number in digits");
             return Optional.empty();
         });
     }

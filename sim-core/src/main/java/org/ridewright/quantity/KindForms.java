@@ -46,6 +46,7 @@ record KindForms(QuantityKind kind, int angle, boolean weightForMass, List<Strin
             case SPEED -> Units.METRE_PER_SECOND;
             case ACCELERATION -> Units.METRE_PER_SQUARE_SECOND;
             case FREQUENCY -> Units.HERTZ;
+            case WAVENUMBER -> AbstractUnit.ONE.divide(Units.METRE);
             case ANGLE, RATIO -> AbstractUnit.ONE;
             case FORCE -> Units.NEWTON;
             case TORQUE, ROLL_RATE -> Units.NEWTON.multiply(Units.METRE);
@@ -84,6 +85,8 @@ record KindForms(QuantityKind kind, int angle, boolean weightForMass, List<Strin
             case ACCELERATION -> plain(kind, "m/s², g, ft/s²", "2.5 m/s², 0.3 g, 8 ft/s²");
             case FREQUENCY ->
                 plain(kind, "Hz, 1/min, cycles/min, rpm, 1/s, kHz", "1.4 Hz, 84 1/min, 84 cycles/min, 840 rpm");
+            case WAVENUMBER ->
+                plain(kind, "cycle/m, cycles/m, 1/m, cycle/ft", "0.1 cycle/m, 2.8 cycles/m, 0.03 cycle/ft");
             case ANGLE -> plain(kind, "deg, rad, °, mrad", "2.5 deg, 2.5°, 0.044 rad, 44 mrad");
             case FORCE ->
                 weighty(kind, "N, kN, lbf, kgf, tonf, kg, lb", "350 N, 4.2 kN, 80 lbf, 35 kgf, 410 kg, 8 cwt 1 qr");

@@ -81,6 +81,7 @@ final class MeasureFormat {
             case SPEED -> List.of(new Scale(0, "m/s", 1));
             case ACCELERATION -> List.of(new Scale(0, "m/s²", 1));
             case FREQUENCY -> List.of(new Scale(0, "Hz", 1));
+            case WAVENUMBER -> List.of(new Scale(0, "cycle/m", 1));
             case ANGLE -> List.of(new Scale(0, "deg", Math.PI / 180));
             case FORCE -> List.of(new Scale(0, "N", 1), new Scale(10e3, "kN", 1e3));
             case TORQUE -> List.of(new Scale(0, "N·m", 1), new Scale(10e3, "kN·m", 1e3));

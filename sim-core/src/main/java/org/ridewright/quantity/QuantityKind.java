@@ -10,6 +10,7 @@ public enum QuantityKind {
     SPEED("speed", "m/s"),
     ACCELERATION("acceleration", "m/s²"),
     FREQUENCY("frequency", "Hz"),
+    WAVENUMBER("wavenumber", "cycle/m"),
     ANGLE("angle", "rad"),
     FORCE("force", "N"),
     TORQUE("torque", "N·m"),

@@ -39,7 +39,8 @@ record WrittenUnit(Unit<?> unit, int angle, int cycles) {
     /** Whether values of {@code kind} can be given in it without further convention. */
     boolean measures(QuantityKind kind) {
         KindForms forms = KindForms.of(kind);
-        boolean cyclesFit = cycles == 0 || (kind == QuantityKind.FREQUENCY && cycles == 1);
+        boolean cyclesFit =
+                cycles == 0 || (cycles == 1 && (kind == QuantityKind.FREQUENCY || kind == QuantityKind.WAVENUMBER));
         return cyclesFit && angle == forms.angle() && unit.isCompatible(forms.si());
     }
 

@@ -24,11 +24,11 @@ import org.ridewright.vehicle.Place;
  * the axle nearest to the place.
  */
 final class PathOfVibration implements StepListener {
-    private static final double RATE = 2000;
-    private static final int SHORTEST_SEGMENT = 4096;
-    private static final int LONGEST_SEGMENT = 32_768;
-    /** Segments that a window must hold for a spectrum to mean anything. */
-    private static final int LEAST_SEGMENTS = 4;
+    private static final double RATE = 1000;
+    private static final int SHORTEST_SEGMENT = 2048;
+    private static final int LONGEST_SEGMENT = 16_384;
+    /** Shortest window whose spectrum says anything: an obstacle is an event, not a steady road (s). */
+    private static final double SHORTEST_WINDOW = 20;
 
     private final VehicleModel model;
     private final String place;
@@ -60,8 +60,7 @@ final class PathOfVibration implements StepListener {
     /** Of each occupied seat, or of each named point where nobody is aboard; of a window too short of none. */
     static List<PathOfVibration> of(VehicleModel model, List<Scenario.Point> points, Window window, double duration) {
         List<PathOfVibration> all = new ArrayList<>();
-        if (window.length() * RATE < (LEAST_SEGMENTS + 1) / 2.0 * SHORTEST_SEGMENT
-                || model.wheels().isEmpty()) {
+        if (window.length() < SHORTEST_WINDOW || model.wheels().isEmpty()) {
             return all;
         }
         for (SeatPlace seat : model.seats()) {

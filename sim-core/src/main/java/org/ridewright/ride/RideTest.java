@@ -1,6 +1,7 @@
 package org.ridewright.ride;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +33,9 @@ import org.ridewright.wheel.Contact;
  */
 final class RideTest {
     private static final double REFERENCE_TOLERANCE = 1e-11;
+    /** A coordinate that moves by a smaller share of the one that moves most stirs by round-off. */
+    private static final double LEAST_SHARE = 1e-9;
+
     /** Time after the last axle that belongs to the window (s). */
     private static final double AFTER_LAST_AXLE = 2;
     /** Time after the last axle that a run of no stated duration goes on (s). */
@@ -106,6 +110,7 @@ final class RideTest {
         RangeRecorder ranges = new RangeRecorder(ranged(readOffs, points));
         TimeRecorder times = new TimeRecorder(model.equations(), new Draught(model.wheels(), travel));
         TiltWatch tilt = new TiltWatch(model);
+        Optional<FreerRun> freer = freerRun(points);
         Solution solution = RegimeSolver.solve(problem(), step -> {
             tilt.step(step);
             traces.step(step);
@@ -113,8 +118,20 @@ final class RideTest {
             ways.forEach(way -> way.step(step));
             ranges.step(step);
             times.step(step);
+            freer.ifPresent(f -> f.own().step(step));
         });
-        return result(points, traces.channels(), felt, ways, ranges, times, solution);
+        List<Missed> missed = freer.map(f -> f.run(road, travel, scenario.braked(), settled(scenario.start())))
+                .orElse(List.of());
+        return result(points, traces.channels(), felt, ways, ranges, times, solution, missed);
+    }
+
+    /** On rough roads, where somebody or something is read off. */
+    private Optional<FreerRun> freerRun(List<Scenario.Point> points) {
+        boolean lacks = !FreerRun.lacking(model, scenario.braked()).isEmpty();
+        boolean readOff = !model.seats().isEmpty() || !points.isEmpty();
+        return lacks && readOff && !axles.isEmpty()
+                ? Optional.of(new FreerRun(model, points, window, duration))
+                : Optional.empty();
     }
 
     /** Window of the metrics, 1 s long at least; none of a run that is too short for one. */
@@ -138,7 +155,8 @@ final class RideTest {
     /**
      * The same problem by the reference solver.
      *
-     * @return greatest over the coordinates of the r.m.s. difference of accelerations over their r.m.s.
+     * @return greatest over the coordinates of the r.m.s. difference of accelerations over their r.m.s., of which a billionth of the
+     *     greatest is the least; infinite where only this solver moves, NaN where there is nothing to compare
      */
     double differenceFromReference() {
         int count = model.coordinates().size();
@@ -149,19 +167,27 @@ final class RideTest {
         List<Channel> channels = recorder.channels();
         double[] error = new double[count];
         double[] whole = new double[count];
+        int[] samples = {0};
         ReferenceSolver.solve(problem, REFERENCE_TOLERANCE, rate, (t, q, v, a) -> {
             int i = (int) Math.round(t * rate);
+            samples[0]++;
             for (int j = 0; j < count; j++) {
                 double own = channels.get(3 * j + 2).sample(i);
                 error[j] += (own - a[j]) * (own - a[j]);
                 whole[j] += a[j] * a[j];
             }
         });
-        double worst = 0;
+        double least = LEAST_SHARE * LEAST_SHARE * Arrays.stream(whole).max().orElse(Double.NaN);
+        double worst = samples[0] > 0 ? 0 : Double.NaN;
         for (int j = 0; j < count; j++) {
-            worst = Math.max(worst, whole[j] > 0 ? Math.sqrt(error[j] / whole[j]) : 0);
+            worst = Math.max(worst, error[j] == 0 ? 0 : Math.sqrt(error[j] / Math.max(least, whole[j])));
         }
         return worst;
+    }
+
+    /** Vehicle, load, road and speed. */
+    String name() {
+        return String.join(", ", model.vehicle().name(), model.loadCase().name(), road.name(), plan.title());
     }
 
     private Problem problem() {
@@ -190,7 +216,7 @@ final class RideTest {
             list.add(readOffs.seat(seat).get(2));
         }
         for (Scenario.Point point : points) {
-            list.add(readOffs.point(point.name(), point.place()).get(2));
+            list.addAll(readOffs.point(point.name(), point.place()).subList(0, 3));
         }
         for (WheelPlace wheel : model.wheels()) {
             list.add(readOffs.wheelLoad(wheel));
@@ -200,6 +226,7 @@ final class RideTest {
             list.add(readOffs.force(e));
         }
         list.add(new Draught(model.wheels(), travel));
+        readOffs.speedGained().ifPresent(list::add);
         return list;
     }
 
@@ -210,7 +237,8 @@ final class RideTest {
             List<PathOfVibration> ways,
             RangeRecorder ranges,
             TimeRecorder times,
-            Solution solution) {
+            Solution solution,
+            List<Missed> missed) {
         int next = 0;
         List<RideResult.SeatResult> seats = new ArrayList<>();
         for (int i = 0; i < model.seats().size(); i++) {
@@ -218,8 +246,10 @@ final class RideTest {
         }
         List<RideResult.PointResult> pointResults = new ArrayList<>();
         for (Scenario.Point point : points) {
+            RideResult.Peak forward = furthest(ranges.range(next++));
+            RideResult.Peak aside = furthest(ranges.range(next++));
             PolynomialRange range = ranges.range(next++);
-            pointResults.add(new RideResult.PointResult(point.name(), greatest(range), least(range)));
+            pointResults.add(new RideResult.PointResult(point.name(), greatest(range), least(range), forward, aside));
         }
         List<RideResult.WheelResult> wheels = new ArrayList<>();
         for (WheelPlace wheel : model.wheels()) {
@@ -235,9 +265,11 @@ final class RideTest {
         for (int e : new ReadOffs(model).suspensionElements()) {
             elements.add(element(e, ranges.range(next++), ranges.range(next++), times, solution));
         }
-        RideResult.Peak draught = greatest(ranges.range(next));
-        List<String> remarks = new Remarks(scenario, model, road, plan.greatest())
-                .of(seats, wheels, times, liveliness(points, ranges, wheels));
+        RideResult.Peak draught = greatest(ranges.range(next++));
+        Optional<RideResult.Peak> speedGained =
+                model.coordinates().surge() >= 0 ? Optional.of(furthest(ranges.range(next))) : Optional.empty();
+        List<String> remarks = new Remarks(scenario, model, road, plan)
+                .of(seats, wheels, times, liveliness(points, ranges, wheels), speedGained, missed);
         return new RideResult(
                 file,
                 model,
@@ -253,6 +285,8 @@ final class RideTest {
                 elements,
                 wheels,
                 draught,
+                speedGained,
+                missed,
                 solution.energy(),
                 solution.statistics(),
                 ways.stream().map(PathOfVibration::spectra).toList(),
@@ -320,12 +354,14 @@ final class RideTest {
 
     private static String kind(Element.Kind kind) {
         return switch (kind) {
-            case SPRING -> "spring";
+            case SPRING, LINKAGE -> "spring";
             case DAMPER -> "damper";
             case ANTI_ROLL_BAR -> "anti-roll bar";
             case TWIST -> "twist";
             case SEAT -> "seat";
             case HITCH -> "hitch";
+            case HOLD -> "held fore and aft";
+            case SWAY -> "sway";
             case CONTACT -> "contact";
         };
     }
@@ -337,6 +373,11 @@ final class RideTest {
 
     private static RideResult.Peak greatest(PolynomialRange range) {
         return new RideResult.Peak(range.greatest(), range.greatestAt());
+    }
+
+    /** The extreme that is farther from zero. */
+    private static RideResult.Peak furthest(PolynomialRange range) {
+        return range.greatest() >= -range.least() ? greatest(range) : least(range);
     }
 
     private static RideResult.Peak least(PolynomialRange range) {

@@ -14,8 +14,15 @@ final class ProfileSum {
     private static final double SAME_HEIGHT = 1e-15;
 
     private final List<RoadProfile> profiles;
+    private final boolean joinsStraights;
 
     ProfileSum(List<RoadProfile> profiles) {
+        this(profiles, true);
+    }
+
+    /** @param joinsStraights false keeps every joint, so that sections do not depend on what lies far away */
+    ProfileSum(List<RoadProfile> profiles, boolean joinsStraights) {
+        this.joinsStraights = joinsStraights;
         this.profiles = new ArrayList<>(profiles);
         this.profiles.sort(Comparator.comparingDouble(ProfileSum::beginning));
     }
@@ -48,7 +55,7 @@ final class ProfileSum {
             }
             sections.add(Section.level(passed + ahead[started]));
             Section section = Section.sum(sections, joints[i]);
-            if (kept.isEmpty() || !continues(kept.get(kept.size() - 1), section, joints[i])) {
+            if (kept.isEmpty() || !joinsStraights || !continues(kept.get(kept.size() - 1), section, joints[i])) {
                 keptJoints.add(joints[i]);
                 kept.add(section);
             }

@@ -1,7 +1,5 @@
 package org.ridewright.signal;
 
-import java.util.Arrays;
-
 /** What is taken off a stretch of samples before it is looked at. */
 public enum Detrend {
     /** Nothing. */
@@ -16,7 +14,11 @@ public enum Detrend {
         if (this == NONE || samples.length == 0) {
             return;
         }
-        double mean = Arrays.stream(samples).average().orElseThrow();
+        double sum = 0;
+        for (double sample : samples) {
+            sum += sample;
+        }
+        double mean = sum / samples.length;
         double middle = (samples.length - 1) / 2.0;
         double slope = this == LINE ? slope(samples, middle) : 0;
         for (int i = 0; i < samples.length; i++) {

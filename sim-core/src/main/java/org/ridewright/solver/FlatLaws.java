@@ -16,45 +16,56 @@ final class FlatLaws {
     static final double SLACK_SPEED = 1e-13;
 
     final Equations equations;
+    /** Number of coordinates. */
     final int n;
+    /** Number of elements. */
     final int ne;
+    /** {@code B_i}, n to each element. */
     final double[] row;
+    /** {@code w_i = −M⁻¹B_iᵀ}, n to each element. */
     final double[] w;
+    /** {@code −M⁻¹g_q}. */
     final double[] freeFall;
     /** Entries of {@code −M⁻¹K_g} that are not zero, with their rows and columns. */
     final double[] gravity;
 
     final int[] gravityRow;
     final int[] gravityColumn;
+    /** Index of the height that an element follows, or −1. */
     final int[] input;
     /** Indices of the elements that follow a height. */
     final int[] driven;
     /** Whether gas or an exponential envelope makes the law of an element curved. */
     final boolean[] curved;
 
+    /** f_0 (N), k (N/m) and d (N·s/m) of each element, see {@link ForceLaw}. */
     final double[] offset;
+
     final double[] rate;
     final double[] damping;
     final boolean[] pushes;
     final boolean[] damped;
+    /** Gapped pieces in c of element e are those from {@code stageFrom[e]} to before {@code stageFrom[e + 1]}; so below. */
     final int[] stageFrom;
+
     final double[] stageSlope;
     final double[] stageAt;
     final int[] stageSide;
-    final int[] stageElement;
     final int[] speedFrom;
     final double[] speedSlope;
     final double[] speedAt;
     final int[] speedSide;
-    final int[] speedElement;
     final int[] sliderFrom;
     final double[] sliderShare;
     final double[] sliderRate;
     final int[] sliderElement;
+    /** μ, F_0 (N) and β (m) of each element's friction. */
     final double[] mu;
+
     final double[] constant;
     final double[] envelope;
     final GasLaw[] gas;
+    /** Round-off allowed in a force (N). */
     final double[] slackForce;
 
     FlatLaws(Equations equations) {
@@ -88,11 +99,9 @@ final class FlatLaws {
         stageSlope = new double[stageFrom[ne]];
         stageAt = new double[stageFrom[ne]];
         stageSide = new int[stageFrom[ne]];
-        stageElement = new int[stageFrom[ne]];
         speedSlope = new double[speedFrom[ne]];
         speedAt = new double[speedFrom[ne]];
         speedSide = new int[speedFrom[ne]];
-        speedElement = new int[speedFrom[ne]];
         sliderShare = new double[sliderFrom[ne]];
         sliderRate = new double[sliderFrom[ne]];
         sliderElement = new int[sliderFrom[ne]];
@@ -139,7 +148,6 @@ final class FlatLaws {
             stageSlope[at] = law.stages().slope(p);
             stageAt[at] = law.stages().at(p);
             stageSide[at] = law.stages().side(p);
-            stageElement[at] = e;
         }
         double greatestDamping = Math.abs(law.damping());
         for (int p = 0; p < law.speedStages().count(); p++) {
@@ -147,7 +155,6 @@ final class FlatLaws {
             speedSlope[at] = law.speedStages().slope(p);
             speedAt[at] = law.speedStages().at(p);
             speedSide[at] = law.speedStages().side(p);
-            speedElement[at] = e;
             greatestDamping += Math.abs(law.speedStages().slope(p));
         }
         double[] shares = friction.limitShares();

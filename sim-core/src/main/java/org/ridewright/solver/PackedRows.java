@@ -3,9 +3,9 @@ package org.ridewright.solver;
 import java.util.stream.IntStream;
 
 /**
- * Rows {@code B_i} and columns {@code w_i = −M⁻¹B_iᵀ} of all elements without their zeros, packed by {@link RowShape} so that the inner
- * loops are straight lines of arithmetic over elements that follow each other. Expects the elements in the order of
- * {@link ElementOrder}; immutable.
+ * Rows {@code B_i} and columns {@code w_i = −M⁻¹B_iᵀ} of all elements. The rows are packed by {@link RowShape}, the zeros of a run
+ * included, so that the inner loops are straight lines of arithmetic over elements that follow each other; the columns, without their
+ * zeros, are gathered by coordinate. Expects the elements in the order of {@link ElementOrder}; immutable.
  */
 final class PackedRows {
     private static final int TRIPLE = RowShape.TRIPLE;

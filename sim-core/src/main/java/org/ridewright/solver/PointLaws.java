@@ -1,13 +1,15 @@
 package org.ridewright.solver;
 
 /**
- * Forces, accelerations and guards at one instant, each law written out as it reads; for the reference solver, which shares nothing else
- * with the series. Mutable, one per run.
+ * Forces, accelerations and guards at one instant, each law written out as it reads; for the reference solver. Of what the series uses it
+ * takes rows, laws and {@code −M⁻¹B_iᵀ} from {@link FlatLaws}, the list of guards from {@link GuardTable}, and from {@link Regime}
+ * the present pieces with their straight laws. Mutable, one per run.
  */
 final class PointLaws {
     private final FlatLaws laws;
     private final GuardTable table;
     private final Regime regime;
+    private final PushTerms pushes;
     final double[] q;
     final double[] v;
     final double[] s;
@@ -17,6 +19,7 @@ final class PointLaws {
 
     final double[] c;
     final double[] speed;
+    private final double[] force;
     private final double[] elastic;
     private final double[] viscous;
 
@@ -24,6 +27,8 @@ final class PointLaws {
         this.laws = laws;
         this.table = table;
         this.regime = regime;
+        pushes = new PushTerms(laws, 1);
+        force = new double[laws.ne];
         q = new double[laws.n];
         v = new double[laws.n];
         a = new double[laws.n];
@@ -55,10 +60,12 @@ final class PointLaws {
                 speed[e] += u[inputs + laws.input[e]];
             }
             double f = force(e);
+            force[e] = f;
             for (int i = 0; i < n; i++) {
                 a[i] += laws.w[e * n + i] * f;
             }
         }
+        pushes.accelerateAt(u, force, a);
     }
 
     private double force(int e) {

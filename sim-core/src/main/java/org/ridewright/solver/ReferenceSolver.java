@@ -20,12 +20,19 @@ import org.ridewright.dynamics.RideException;
  * The cross-check of {@link RegimeSolver}: the same equations and guards advanced by an adaptive Dormand–Prince integrator of order 8,
  * one call per regime and stretch between joints, stopped by the first guard to be crossed.
  *
- * <p>Slow and for checking only; of the solver that it checks it shares the list of guards and nothing of the series.
+ * <p>Slow and for checking only. It shares with the solver that it checks {@link FlatLaws} (equations and laws in arrays, the round-off
+ * allowed to each guard), {@link GuardTable} (which guards there are), {@link Regime} (the pieces at the start, what a crossing changes,
+ * the straight law of the present pieces) and {@link HeightCursor} (heights): what is wrong in these is wrong in both. Series, steps,
+ * constants of a regime, guards as polynomials, the search for crossings and the friction of locked sliders are its own.
  */
 public final class ReferenceSolver {
+    /** Of the integrator (s). */
     private static final double LARGEST_STEP = 2e-3;
+    /** Time between looks at the guards; one that dips below zero and back between two looks is missed (s). */
     private static final double CHECK = 1e-4;
+
     private static final int MOST_SWITCHES_AT_INSTANT = 400;
+    /** Powers of the heights that there is room for, as the regime solver takes them. */
     private static final int MOST_HEIGHT_ROWS = 26;
 
     private final Problem problem;

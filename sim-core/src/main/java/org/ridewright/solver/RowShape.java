@@ -1,16 +1,18 @@
 package org.ridewright.solver;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.ridewright.dynamics.Equations;
 
 /**
- * Which coordinates an element touches, by its row {@code B_i} or its column {@code M⁻¹B_iᵀ}: a run of three and a later run of two (a
- * spring between a body and an axle), a run of two (a wheel on the ground), or any others.
+ * Which coordinates an element touches, those where its row {@code B_i} is not zero: within a run of three and a later run of two (a spring
+ * between a body and an axle), within a run of two (a wheel on the ground), or any others. What its force moves besides, by a mass
+ * matrix that couples coordinates, is no part of the shape.
  *
  * @param kind which
  * @param triple beginning of the run of three, of {@link Kind#WIDE} only
  * @param pair beginning of the run of two, of {@link Kind#WIDE} and {@link Kind#NARROW}
- * @param columns every coordinate touched, in order
+ * @param columns every coordinate touched, in order; none of an element that touches nothing, which counts as narrow
  */
 record RowShape(Kind kind, int triple, int pair, int[] columns) {
     static final int TRIPLE = 3;
@@ -25,7 +27,8 @@ record RowShape(Kind kind, int triple, int pair, int[] columns) {
 
     static RowShape of(Equations equations, int e) {
         int n = equations.size();
-        int[] columns = columns(equations, e);
+        double[] row = equations.elements().get(e).row();
+        int[] columns = IntStream.range(0, n).filter(i -> row[i] != 0).toArray();
         int pair = pairOver(columns, n);
         if (pair >= 0) {
             return new RowShape(Kind.NARROW, 0, pair, columns);
@@ -40,24 +43,6 @@ record RowShape(Kind kind, int triple, int pair, int[] columns) {
             }
         }
         return new RowShape(Kind.OTHER, 0, 0, columns);
-    }
-
-    private static int[] columns(Equations equations, int e) {
-        int n = equations.size();
-        double[] row = equations.elements().get(e).row();
-        int[] found = new int[n];
-        int count = 0;
-        for (int i = 0; i < n; i++) {
-            boolean touched = row[i] != 0;
-            double w = 0;
-            for (int j = 0; j < n; j++) {
-                w += equations.inverseMass(i, j) * row[j];
-            }
-            if (touched || w != 0) {
-                found[count++] = i;
-            }
-        }
-        return Arrays.copyOf(found, count);
     }
 
     /** Beginning of a run of two that holds all columns, or −1. */

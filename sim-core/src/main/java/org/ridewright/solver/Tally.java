@@ -3,6 +3,9 @@ package org.ridewright.solver;
 /** Counts what a run takes; mutable, one per run. */
 final class Tally {
     private final GuardTable table;
+    /** Switches closer together than this count as of one instant (s). */
+    private final double sameInstant;
+
     private long steps;
     private long switches;
     private long frictionSwitches;
@@ -10,10 +13,14 @@ final class Tally {
     private long orders;
     private double smallest = Double.POSITIVE_INFINITY;
     private int switchesAtInstant;
-    private double instant = -1;
+    private double instant = Double.NEGATIVE_INFINITY;
 
-    Tally(GuardTable table) {
+    /**
+     * @param sameInstant time within which switches count as of one instant (s)
+     */
+    Tally(GuardTable table, double sameInstant) {
         this.table = table;
+        this.sameInstant = sameInstant;
     }
 
     void step(int order, double duration) {
@@ -22,7 +29,7 @@ final class Tally {
         smallest = Math.min(smallest, duration);
     }
 
-    /** Counts a switch at time t; returns how many there were at this instant. */
+    /** Counts a switch at time t; returns how many there were at this instant, be it moved on by round-off between them. */
     int cross(int guard, double t) {
         switches++;
         switch (table.kind[guard]) {
@@ -30,7 +37,7 @@ final class Tally {
             case CONTACT_FORCE, CONTACT_GAP -> contactSwitches++;
             default -> {}
         }
-        if (t > instant) {
+        if (t - instant > sameInstant) {
             instant = t;
             switchesAtInstant = 0;
         }

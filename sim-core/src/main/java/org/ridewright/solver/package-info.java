@@ -1,7 +1,7 @@
 /**
  * Advances equations of motion in time; sees equations and heights, never a vehicle or a road.
  *
- * <p>Invariants, to which tests refer by number:
+ * <p>Invariants, to which tests refer by number ({@code InvariantsTest}, {@code LawScan}):
  *
  * <ol>
  *   <li>A regime is which piece each law is on. Inside one regime the motion is analytic.

@@ -59,9 +59,11 @@ class FrequencyRouteTest {
         Channel time = weighting.apply(a);
         Channel frequency = byFourier(weighting, a);
         VibrationMetrics m = VibrationMetrics.of(a, time, new Window(0, 320));
+        double worst = 0;
         for (int i = 0; i < a.size() - 20; i++) {
-            assertThat(time.sample(i)).isEqualTo(frequency.sample(i), within(1e-3 * m.peak()));
+            worst = Math.max(worst, Math.abs(time.sample(i) - frequency.sample(i)));
         }
+        assertThat(worst).isLessThan(1e-3 * m.peak());
         VibrationMetrics other = VibrationMetrics.of(a, frequency, new Window(0, 320));
         assertThat(other.rms() / m.rms()).isEqualTo(1, within(2e-4));
         assertThat(other.mtvv() / m.mtvv()).isEqualTo(1, within(2e-4));

@@ -73,6 +73,25 @@ class RunningRmsTest {
         }
     }
 
+    /** The maximum keeps only the last integration time of samples; the channel of running values keeps all. */
+    @Property(tries = 40)
+    void maximumIsTheLargestOfAllRunningValuesInTheWindow(
+            @ForAll long seed,
+            @ForAll @DoubleRange(min = 10, max = 400) double fs,
+            @ForAll @DoubleRange(min = 0.2, max = 1.5) double tau) {
+        double[] a = new Random(seed).doubles((int) (5 * fs), -1, 1).toArray();
+        Channel channel = new Channel("noise", "m/s²", fs, 3, a);
+        RunningRms running = new RunningRms(channel, tau);
+        Channel values = running.channel();
+        int first = (int) Math.ceil(1.7 * fs);
+        double largest = 0;
+        for (int i = first; i < a.length; i++) {
+            largest = Math.max(largest, values.sample(i));
+        }
+        Window window = new Window(channel.time(first) - tau, channel.end());
+        assertThat(running.maximum(window)).isEqualTo(largest, within(1e-9));
+    }
+
     @Test
     void aQuietPassageAfterAViolentOneIsExact() {
         // 1e4 m/s² for a while, then a sine of 1e-6 m/s²: plain running sums would lose the latter altogether

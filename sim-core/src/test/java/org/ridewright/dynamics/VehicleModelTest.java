@@ -11,8 +11,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ridewright.io.InputException;
 import org.ridewright.ride.Fleet;
+import org.ridewright.vehicle.Hitch;
 import org.ridewright.vehicle.LoadCase;
+import org.ridewright.vehicle.Place;
 import org.ridewright.vehicle.Vehicle;
 
 class VehicleModelTest {
@@ -24,21 +27,74 @@ class VehicleModelTest {
         return VehicleModel.assemble(vehicle, load, Optional.empty(), false);
     }
 
+    /**
+     * About front axle and centre line, from masses and places alone. What stands above its axis moves forward and to the right by its
+     * height times the tilt: that much is taken from the gravity stiffness.
+     */
     @ParameterizedTest
     @MethodSource("fleet")
     void wheelAndHitchLoadsCarryTheWeightAndBothMoments(Vehicle vehicle) {
         for (LoadCase load : vehicle.loadCases()) {
             VehicleModel model = model(vehicle, load);
-            double sum = 0;
+            double[] carried = carried(model);
+            double[] weighed = weighed(model);
+            Coordinates at = model.coordinates();
+            weighed[1] -= tiltMoment(model, at.pitch());
+            weighed[2] += tiltMoment(model, at.roll());
+            for (int i = 0; i < 3; i++) {
+                assertThat(carried[i]).isCloseTo(weighed[i], within(1e-9 * weighed[0]));
+            }
+            assertThat(weighed[0]).isCloseTo(model.totalMass() * VehicleModel.GRAVITY, within(1e-9 * weighed[0]));
+        }
+    }
+
+    /** Force, its moment forward and to the left (N, N·m), of wheels and hitches. */
+    private static double[] carried(VehicleModel model) {
+        double[] sum = new double[3];
+        for (WheelPlace wheel : model.wheels()) {
+            add(sum, model.rest().force()[wheel.element()], wheel.x(), wheel.y());
+        }
+        for (Hitch hitch : model.vehicle().hitches()) {
             for (int e = 0; e < model.equations().elements().size(); e++) {
-                Element.Kind kind = model.equations().elements().get(e).kind();
-                if (kind == Element.Kind.CONTACT || kind == Element.Kind.HITCH) {
-                    sum += model.rest().force()[e];
+                if (model.equations().elements().get(e).name().equals(hitch.name())) {
+                    add(
+                            sum,
+                            model.rest().force()[e],
+                            hitch.place().x(),
+                            hitch.place().y());
                 }
             }
-            double weight = model.totalMass() * VehicleModel.GRAVITY;
-            assertThat(sum).isCloseTo(weight, within(1e-9 * weight));
         }
+        return sum;
+    }
+
+    /** The same of everything that weighs, standing level. */
+    private static double[] weighed(VehicleModel model) {
+        double[] sum = new double[3];
+        double g = VehicleModel.GRAVITY;
+        Place body = model.centreOfMass();
+        add(sum, g * model.sprungMass(), body.x(), body.y());
+        for (Occupant occupant : VehicleModel.sprung(LoadedBody.of(model.vehicle(), model.loadCase()))) {
+            Place seat = occupant.seat().place();
+            add(sum, g * occupant.massAbove(0), seat.x(), seat.y());
+        }
+        model.vehicle().axles().forEach(axle -> add(sum, g * axle.unsprungMass().value(), axle.x(), 0));
+        return sum;
+    }
+
+    private static void add(double[] sum, double force, double x, double y) {
+        sum[0] += force;
+        sum[1] += force * x;
+        sum[2] += force * y;
+    }
+
+    private static double tiltMoment(VehicleModel model, int coordinate) {
+        double sum = 0;
+        for (int j = 0; j < model.coordinates().size() && coordinate >= 0; j++) {
+            sum += model.equations().gravityStiffness(coordinate, j)
+                    * model.rest().q()[j];
+        }
+        return sum;
     }
 
     /** A rigid heave, roll or pitch of the whole vehicle strains nothing but contacts and hitches. */
@@ -105,46 +161,6 @@ class VehicleModelTest {
         return motions;
     }
 
-    /** Source: Automotive Chassis Engineering p. 209 (7.87 and 68.73 rad/s printed, rounded); exact from its quadratic. */
-    @Test
-    void aQuarterVehicleHasTheFrequenciesOfTheTextbook() {
-        VehicleModel model = model(
-                Fleet.described(Fleet.quarter(1500)),
-                Fleet.described(Fleet.quarter(1500)).loadCases().get(0));
-        double[] omegas = Modes.of(model).omegas();
-        assertThat(omegas[0]).isCloseTo(7.878634, within(1e-6));
-        assertThat(omegas[1]).isCloseTo(68.708623, within(1e-6));
-    }
-
-    /** Source: Rao, Mechanical Vibrations, example 5.7 (from memory: 5.8593 and 9.4341 rad/s). */
-    @Test
-    void aHalfVehicleBouncesAndPitchesAsInTheTextbook() {
-        Vehicle vehicle = Fleet.described("""
-                vehicle: half
-                layout: half in pitch
-                body:
-                  mass: 1000 kg
-                  centre of mass: {behind front axle: 1 m, above ground: 0.5 m}
-                  pitch radius of gyration: 0.9 m
-                  pitch axis: centre of mass
-                axles:
-                  - name: front
-                    behind front axle: 0 m
-                    unsprung mass: 0.001 kg
-                    wheels: {diameter: 0.6 m, tyre: solid, contact rate: 100 MN/m, contact damping: 0 N s/m}
-                    springs: [{name: spring, kind: coil, rate: 18 kN/m}]
-                  - name: rear
-                    behind front axle: 2.5 m
-                    unsprung mass: 0.001 kg
-                    wheels: {diameter: 0.6 m, tyre: solid, contact rate: 100 MN/m, contact damping: 0 N s/m}
-                    springs: [{name: spring, kind: coil, rate: 22 kN/m}]
-                load cases: [{name: empty, aboard: []}]
-                """);
-        double[] omegas = Modes.of(model(vehicle, vehicle.loadCases().get(0))).omegas();
-        assertThat(omegas[0]).isCloseTo(5.859292, within(2e-3));
-        assertThat(omegas[1]).isCloseTo(9.434089, within(2e-3));
-    }
-
     /** Two sacks of 50 kg, 1 m ahead of and behind the centre, add 2·50·1² about y and nothing about x when they lie in line. */
     @Test
     void loadsAddTheirMomentsByTheParallelAxisTheorem() {
@@ -209,18 +225,79 @@ class VehicleModelTest {
                       - {weight: 1, unsprung: {axle: front}}
                       - {weight: -1, unsprung: {axle: rear}}
                 """;
-        Vehicle vehicle = Fleet.described(Fleet.symmetrical("") + lifting);
-        assertThatThrownBy(() -> model(vehicle, vehicle.loadCases().get(0)))
-                .isInstanceOf(RideException.class)
+        assertThatThrownBy(() -> Fleet.described(Fleet.symmetrical("") + lifting))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("connections[0]")
                 .hasMessageContaining("lever")
                 .hasMessageContaining("pitch");
     }
 
+    /** As the body sinks, front and rear shorten together; their sum holds friction, their difference has no sense in which to. */
+    @Test
+    void onlyALinkageThatShortensAsTheVehicleSinksHoldsFrictionFromSettling() {
+        String linkage = """
+                connections:
+                  - kind: interconnection
+                    name: lever
+                    rate: 10 kN/m
+                    friction: {constant: 100 N}
+                    terms:
+                      - {weight: 1, corner: {axle: front}}
+                      - {weight: %s, corner: {axle: rear}}
+                """;
+        for (double weight : new double[] {1, -1}) {
+            Vehicle vehicle = Fleet.described(Fleet.symmetrical("") + linkage.formatted(weight));
+            VehicleModel model = model(vehicle, vehicle.loadCases().get(0));
+            assertThat(model.settled(1).rest().friction()).containsExactly(weight > 0 ? 100 : 0);
+            assertThat(model.settled(-1).rest().friction()).containsExactly(weight > 0 ? -100 : 0);
+        }
+    }
+
+    private static final String GAS =
+            "kind: air, gas: {piston area: 150 cm2, volume: 4.9 l, load: 4.75 kN, exponent: 1.3}";
+
+    /**
+     * At its load this bellows has 12 times the rate of its free state; the slider that bears 90 % of the limit with a quarter of the locked
+     * rate is stiff enough for the latter alone.
+     */
+    @Test
+    void theSlidersOfAGasSpringAreJudgedByItsRateAtItsLoad() {
+        String sliders = ", friction: {share of load: 20 %%, locked rate: %s times, "
+                + "sliders: [{of limit: 90 %%, of locked rate: 25 %%}, {of limit: 10 %%, of locked rate: 75 %%}]}";
+        assertThatThrownBy(() -> onGas(sliders.formatted("0.3")))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("locked rate")
+                .hasMessageContaining("front");
+        Vehicle stiff = onGas(sliders.formatted("0.8"));
+        assertThat(model(stiff, stiff.loadCases().get(0)).rest().friction()).hasSize(4);
+    }
+
+    /** Gas in front excuses the front springs from the bound on compression, and no others. */
+    @Test
+    void aCoilBesideGasIsStillRefusedWhereTheVehicleFallsThroughIt() {
+        Vehicle sound = onGas("");
+        assertThat(model(sound, sound.loadCases().get(0)).rest().force()).isNotEmpty();
+        String broken = onGasYaml("").replace("rate: 34 kN/m", "rate: 1 kN/m");
+        assertThatThrownBy(() -> Fleet.described(broken))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("rear springs")
+                .hasMessageContaining("falls through");
+    }
+
+    private static String onGasYaml(String friction) {
+        return Fleet.symmetrical("")
+                .replace("kind: full-elliptic leaf, apart: 0.9 m, rate: 30 kN/m", "apart: 0.9 m, " + GAS + friction);
+    }
+
+    private static Vehicle onGas(String friction) {
+        return Fleet.described(onGasYaml(friction));
+    }
+
     @Test
     void aVehicleTooHeavyForItsSpringsIsRefused() {
-        Vehicle vehicle = Fleet.described(Fleet.symmetrical("").replace("rate: 34 kN/m", "rate: 34 N/m"));
-        assertThatThrownBy(() -> model(vehicle, vehicle.loadCases().get(0)))
-                .isInstanceOf(RideException.class)
-                .hasMessageContaining("twin");
+        String soft = Fleet.symmetrical("").replace("rate: 34 kN/m", "rate: 34 N/m");
+        assertThatThrownBy(() -> Fleet.described(soft))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("axles[1].springs[0].rate: 34 N/m");
     }
 }

@@ -3,7 +3,6 @@ package org.ridewright.ride;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import net.jqwik.api.Arbitrary;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
@@ -41,10 +40,6 @@ final class GeneratedProblem {
 
     static Problem of(List<Double> settings, int degree) {
         return new GeneratedProblem(settings).build(degree);
-    }
-
-    static List<Double> settings(Random random) {
-        return random.doubles(KNOBS).boxed().toList();
     }
 
     private double grid(double from, double to) {

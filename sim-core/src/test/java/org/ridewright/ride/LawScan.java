@@ -19,7 +19,7 @@ import org.ridewright.suspension.Pieces;
  * Looks at every step of a run at many instants and works each force out afresh from its law, knowing no regime: a switch that the
  * solver missed, made too early or made to the wrong side shows as a force that its law does not give.
  *
- * <p>Checked at each instant: {@code c = B q + u}; the force against its law by definition, friction by {@link Rubbing}; Newton's law
+ * <p>These are invariants 1 to 3 of the solver. Checked at each instant: {@code c = B q + u}; the force against its law by definition, friction by {@link Rubbing}; Newton's law
  * {@code M q̈ = −g_q − K_g q − Σ Bᵀ f}; the heights followed; that speeds and accelerations are the rates of what they should be; and what
  * the step says of its regime. From step to step: time without gaps, coordinates and speeds without jumps.
  */

@@ -44,7 +44,7 @@ class RidePropertyTest {
         return Likeness.difference(first.motion(RATE), second.motion(RATE));
     }
 
-    /** Invariant 2: no guard ends a step on its wrong side, no switch is missed; the books close, and nothing gives energy away. */
+    /** Invariants 1 to 3: no guard ends a step on its wrong side, no switch is missed, nothing jumps; the books close, and nothing gives energy away. */
     @Property(tries = 60, seed = "1", shrinking = ShrinkingMode.OFF)
     void everyForceIsThatOfItsLawAtEveryInstant(
             @ForAll("vehicles") GeneratedVehicle vehicle, @ForAll("roads") GeneratedRoad road) {

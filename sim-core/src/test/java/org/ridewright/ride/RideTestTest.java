@@ -13,7 +13,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.ridewright.comfort.Position;
 import org.ridewright.dynamics.RideException;
-import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
@@ -22,9 +21,6 @@ import org.ridewright.road.Obstacle.Lie;
 import org.ridewright.road.Obstacle.Side;
 import org.ridewright.road.Road;
 import org.ridewright.signal.Channel;
-import org.ridewright.solver.Problem;
-import org.ridewright.solver.ReferenceSolver;
-import org.ridewright.solver.RegimeSolver;
 import org.ridewright.vehicle.Hitch;
 import org.ridewright.vehicle.Vehicle;
 
@@ -119,28 +115,6 @@ class RideTestTest {
         }
     }
 
-    /** The other side's plank gives the same heave and pitch, and roll of the other sign. */
-    @Test
-    void aMirroredRoadGivesAMirroredRide() {
-        Vehicle vehicle = Fleet.described(Fleet.symmetrical(FRICTION));
-        RideResult left = ride(vehicle, road(plank(0.03, Side.LEFT)), 500, 2);
-        RideResult right = ride(vehicle, road(plank(0.03, Side.RIGHT)), 500, 2);
-        assertThat(difference(left, right, "body heave", 1)).isLessThan(1e-9);
-        assertThat(difference(left, right, "body pitch", 1)).isLessThan(1e-9);
-        assertThat(difference(left, right, "body roll", -1)).isLessThan(1e-9);
-        assertThat(size(left.trace("body roll").orElseThrow())).isGreaterThan(1e-3);
-    }
-
-    private static double difference(RideResult a, RideResult b, String name, double sign) {
-        double[] x = a.trace(name).orElseThrow().samples();
-        double[] y = b.trace(name).orElseThrow().samples();
-        double worst = 0;
-        for (int i = 0; i < x.length; i++) {
-            worst = Math.max(worst, Math.abs(x[i] - sign * y[i]));
-        }
-        return worst;
-    }
-
     private static double size(Channel channel) {
         double worst = 0;
         for (double x : channel.samples()) {
@@ -188,58 +162,6 @@ class RideTestTest {
         RideResult result = ride(vehicle, road(plank(0.03, Side.BOTH)), 500, 2);
         double ahead = Math.sqrt(2 * 0.45 * 0.03 - 0.03 * 0.03);
         assertThat(result.axles().get(0).meets()).isCloseTo((4 - ahead) / 2, within(1e-9));
-    }
-
-    /** Two like springs at the same place are one of twice the rate, friction and all. */
-    @Test
-    void twoParallelSpringsAreOne() {
-        String one = Fleet.symmetrical(FRICTION);
-        String spring = "{name: springs, kind: full-elliptic leaf, apart: 0.9 m, rate: 30 kN/m" + FRICTION + "}";
-        String half =
-                ", kind: full-elliptic leaf, apart: 0.9 m, rate: 15 kN/m, friction: {share of load: 6 %, constant: 20 N}}";
-        assertThat(one).contains(spring);
-        String two = one.replace(spring, "{name: a" + half + ", {name: b" + half);
-        RideResult single = ride(Fleet.described(one), road(plank(0.03, Side.LEFT)), 500, 2);
-        RideResult twin = ride(Fleet.described(two), road(plank(0.03, Side.LEFT)), 500, 2);
-        assertThat(difference(single, twin, "body roll", 1)).isLessThan(1e-9);
-        assertThat(difference(single, twin, "body heave", 1)).isLessThan(1e-9);
-    }
-
-    /** Against an order-8 Runge–Kutta method of a general library, one call per regime. */
-    @ParameterizedTest
-    @MethodSource("fleet")
-    void theRegimeSolverAgreesWithTheReferenceSolver(Vehicle vehicle) {
-        VehicleModel model = VehicleModel.assemble(vehicle, vehicle.loadCases().get(0), Optional.empty(), false);
-        double speed = 3;
-        Heights heights = new Heights(
-                model, road(hump(0.03)), new Travel(SpeedPlan.steady(Measure.of(speed, QuantityKind.SPEED))));
-        double duration = 2.2;
-        Problem problem = new Problem(
-                model.equations(),
-                heights.all(duration),
-                model.rest().q(),
-                new double[model.equations().size()],
-                model.rest().friction(),
-                duration);
-        List<ReadOff> readOffs = new ReadOffs(model).coordinates();
-        SampleRecorder recorder = new SampleRecorder(readOffs, 100, duration);
-        RegimeSolver.solve(problem, recorder);
-        List<Channel> channels = recorder.channels();
-        double[] error = new double[model.equations().size()];
-        double[] whole = new double[error.length];
-        ReferenceSolver.solve(problem, 1e-11, 100, (t, q, v, a) -> {
-            int i = (int) Math.round(t * 100);
-            for (int j = 0; j < a.length; j++) {
-                double d = channels.get(3 * j + 2).sample(i) - a[j];
-                error[j] += d * d;
-                whole[j] += a[j] * a[j];
-            }
-        });
-        for (int j = 0; j < error.length; j++) {
-            assertThat(Math.sqrt(error[j]))
-                    .as(model.coordinates().names().get(j))
-                    .isLessThanOrEqualTo(1e-6 * Math.sqrt(whole[j]) + 1e-9);
-        }
     }
 
     /** The run settled from above starts at rest, and everything is counted from there; a level twist holds nothing. */

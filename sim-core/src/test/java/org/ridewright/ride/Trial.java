@@ -54,11 +54,7 @@ record Trial(VehicleModel model, Problem problem) {
 
     /** Rises, rolls and pitches from rest, their speeds and accelerations, by {@link ReadOffs#coordinates()}. */
     List<Channel> motion(double rate) {
-        return record(new ReadOffs(model).coordinates(), rate);
-    }
-
-    private List<Channel> record(List<ReadOff> readOffs, double rate) {
-        SampleRecorder recorder = new SampleRecorder(readOffs, rate, problem.duration());
+        SampleRecorder recorder = new SampleRecorder(new ReadOffs(model).coordinates(), rate, problem.duration());
         solve(recorder);
         return recorder.channels();
     }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -291,6 +293,24 @@ class WelchAccumulatorTest {
                 .meanSquare());
         PowerSpectrum raw = WelchAccumulator.of(2048, Detrend.NONE, x).power(0);
         assertThat(Math.sqrt(raw.filtered(filter::magnitude).meanSquare())).isEqualTo(rms, within(5e-3 * rms));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Detrend.class)
+    void takingSamplesAllocatesNothing(Detrend detrend) {
+        WelchAccumulator welch = new WelchAccumulator(100, 256, 2, detrend);
+        double[] sample = {1, 2};
+        ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        long id = Thread.currentThread().getId();
+        long before = 0;
+        for (int i = 0; i < 60_000; i++) {
+            if (i == 40_000) {
+                before = threads.getThreadAllocatedBytes(id);
+            }
+            sample[0] = i % 17;
+            welch.accept(sample);
+        }
+        assertThat(threads.getThreadAllocatedBytes(id) - before).isLessThan(4096);
     }
 
     @Test

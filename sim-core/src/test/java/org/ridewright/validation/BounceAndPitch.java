@@ -23,6 +23,10 @@ import org.ridewright.vehicle.Vehicle;
  *   ω² = (D₁ + D₃)/2 ∓ √((D₁ − D₃)²/4 + D₂²/r²)        Z/θ = D₂/(ω² − D₁)
  * </pre>
  *
+ * <p>Data: PB1 Wong, ex. 7.1 (from memory, answers not seen); PB2 Rao, Mechanical Vibrations, ex. 5.7 (from memory, its answers 5.8593
+ * and 9.4341 rad/s, −2.6461 and 0.3061 m too); PB3 an exercise whose statement was seen, without author or answer. The digits
+ * set beside ours are those of the formulas above, worked out apart from this project.
+ *
  * <p>A body lifted by z₀ and let go moves in both modes: with ρ = Z/θ of each, {@code z = z₀ (ρ₁ cos ω₁t − ρ₂ cos ω₂t)/(ρ₁ − ρ₂)},
  * {@code θ = z₀ (cos ω₁t − cos ω₂t)/(ρ₁ − ρ₂)}.
  *
@@ -43,9 +47,15 @@ final class BounceAndPitch implements ReferenceProblem {
     }
 
     private static final List<Example> EXAMPLES = List.of(
-            new Example("PB1", Source.closedForm("frequency equation; data of Wong ex. 7.1 (from memory)")),
-            new Example("PB2", Source.book("Rao ex. 5.7 (from memory)")),
-            new Example("PB3", Source.closedForm("frequency equation; data of an exercise on a 1600 kg car")));
+            new Example("PB1", Source.closedForm("frequency equation; data of Wong, ex. 7.1 (from memory)")),
+            new Example(
+                    "PB2",
+                    Source.closedForm(
+                            "frequency equation; Rao, Mechanical Vibrations, ex. 5.7: data and four digits of the answers (from memory)")),
+            new Example(
+                    "PB3",
+                    Source.closedForm(
+                            "frequency equation; data of an exercise on a 1600 kg car, author unknown (statement seen)")));
 
     @Override
     public String title() {

@@ -19,9 +19,10 @@ import org.ridewright.vehicle.Friction;
  *   ζ > 0   |x_{j+1}| = |x_j| e − x_s (1 + e), e = exp(−πζ/√(1 − ζ²)), every half cycle lasts π/ω_d
  * </pre>
  *
- * <p>The friction is that of a description which asks for rigid friction, k_p = 10⁵ k. While held, the mass swings on the locked
- * slider by up to F/k_p about its place of rest; the middle of that swing is taken. A turn comes early by less than {@code
- * (m/k_p)^½}, 3·10⁻⁴ s.
+ * <p>The friction is that of a description which asks for rigid friction, k_p = 10⁵ k. Once it stays, the mass swings without damping on
+ * the locked slider, by at most F/k_p to either side of its place of rest; the middle of that swing is taken. Each half cycle is
+ * shorter than under rigid friction by less than {@code (m/k_p)^½}, 3·10⁻⁴ s; from turn to turn that adds up, and most of it comes
+ * last.
  *
  * <p>Source: Den Hartog, Mechanical Vibrations; Rao, Mechanical Vibrations, with its exercise of a block on a rough floor (both
  * from memory).

@@ -19,6 +19,9 @@ import java.util.stream.Collectors;
  *   X₀ = (X(h) − 6 X(h/2) + 8 X(h/4))/3
  * </pre>
  *
+ * <p>Source: J. P. Den Hartog, Phil. Mag. ser. 7 vol. 9 (May 1930) p. 801, of which the first page was seen, with problem and boundary
+ * conditions; the formula is from memory, derived again from those conditions.
+ *
  * @param closed Den Hartog's amplitude by his formula, NaN where the mass stops
  * @param simulated amplitude of the table's simulation
  * @param atRigid X(h), at the rate of a description that asks for rigid friction
@@ -33,7 +36,8 @@ record DenHartog(
         double atRigid,
         double atFourTimes,
         double atSixteenTimes) {
-    static final Source PAPER = Source.book("Den Hartog 1930, formula derived again");
+    static final Source PAPER =
+            Source.closedForm("Den Hartog 1930 (problem seen on its first page; formula from memory, derived again)");
     static final Source FORMULA = Source.closedForm("expansion in k_p^(−½)");
     private static final List<DenHartog> ALL = ReferenceTable.read("friction_oscillator_forced.csv").rows().stream()
             .map(DenHartog::solved)

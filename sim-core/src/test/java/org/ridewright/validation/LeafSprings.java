@@ -20,17 +20,20 @@ import org.ridewright.vehicle.SpringKind;
  *   n_f extra full-length leaves, n_g graduated, half span l, load P on each eye: deflection 12 P l³/(E b t³ (3 n_f + 2 n_g))
  * </pre>
  *
- * <p>Source: Mechanical Engineer's Data Handbook p. 35 (first two seen); the last from textbook example 10.25, whose printed
- * answers it gives back (Bhandari, Design of Machine Elements, by memory), and an exercise of a spring of 6 kN (statement seen,
- * answer from the formula).
+ * <p>Source: Mechanical Engineer's Data Handbook p. 35 (first two seen; author and year not noted); the last gives back the printed answers
+ * of examples 10.24 and 10.25 of a textbook of machine design (seen; by memory Bhandari, Design of Machine Elements). The exercise of
+ * 6 kN (by memory Khurmi) was seen without its answer, which is the formula's.
  */
 final class LeafSprings implements ReferenceProblem {
     private static final ReferenceTable TABLE = ReferenceTable.read("leaf_spring.csv");
-    private static final Source HANDBOOK = Source.book("Mechanical Engineer's Data Handbook p. 35");
+    private static final Source HANDBOOK =
+            Source.book("formula of Mechanical Engineer's Data Handbook p. 35 (seen; author and year not noted)");
     private static final Source SERIES = Source.closedForm("handbook's rate, two in series");
     private static final Source BEAM = Source.closedForm("beam on unequal arms");
-    private static final Source EXAMPLE = Source.book("textbook example 10.25");
-    private static final Source EXERCISE = Source.book("formula of example 10.25, exercise of 6 kN");
+    private static final Source EXAMPLE =
+            Source.book("machine design textbook, example 10.25 (seen; Bhandari, from memory)");
+    private static final Source EXERCISE =
+            Source.closedForm("formula of example 10.25; exercise of 6 kN (statement seen; Khurmi, from memory)");
 
     @Override
     public String title() {

@@ -11,7 +11,7 @@ import java.util.List;
  *   X k/F₀ = √(V² − (U F/F₀)²)      V = 1/(1 − r²)      U = sin(π/r)/(r (1 + cos(π/r)))
  * </pre>
  *
- * <p>Source: J. P. Den Hartog, Phil. Mag. ser. 7 vol. 9 (1930) p. 801. Rigid friction is reached by extrapolation in the locked rate,
+ * <p>Source: see {@link DenHartog}. Rigid friction is reached by extrapolation in the locked rate,
  * see {@link DenHartog}.
  */
 final class RigidForcedFriction implements ReferenceProblem {
@@ -39,7 +39,8 @@ final class RigidForcedFriction implements ReferenceProblem {
                 misprint = Math.max(misprint, Math.abs(formula - row.number("X_closed")));
             }
         }
-        rows.absolute(DenHartog.PAPER, "formula beside the table, greatest difference", "1", 0, misprint, 1e-6);
+        rows.ofReference()
+                .absolute(DenHartog.PAPER, "table beside the formula, greatest difference", "1", 0, misprint, 1e-6);
         for (DenHartog row : all) {
             rows.relative(DenHartog.PAPER, row.name(), "1", row.closed(), row.rigid(), 1e-5);
         }

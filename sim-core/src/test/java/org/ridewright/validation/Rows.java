@@ -6,10 +6,22 @@ import java.util.List;
 /** Collects the checks of one problem. */
 final class Rows {
     private final String problem;
-    private final List<Check> checks = new ArrayList<>();
+    private final Check.Subject subject;
+    private final List<Check> checks;
 
     Rows(ReferenceProblem problem) {
-        this.problem = problem.title();
+        this(problem.title(), Check.Subject.PROGRAM, new ArrayList<>());
+    }
+
+    private Rows(String problem, Check.Subject subject, List<Check> checks) {
+        this.problem = problem;
+        this.subject = subject;
+        this.checks = checks;
+    }
+
+    /** Collects into the same list what does not come from the program: formulas and tables of the tests, one beside another. */
+    Rows ofReference() {
+        return new Rows(problem, Check.Subject.REFERENCE, checks);
     }
 
     /** A number that must agree to a share of the expected one. */
@@ -30,7 +42,7 @@ final class Rows {
             double computed,
             double tolerance,
             Check.Scale scale) {
-        checks.add(new Check(problem, source, quantity, unit, expected, computed, tolerance, scale));
+        checks.add(new Check(problem, source, subject, quantity, unit, expected, computed, tolerance, scale));
         return this;
     }
 

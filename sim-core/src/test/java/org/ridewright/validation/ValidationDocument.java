@@ -16,8 +16,10 @@ final class ValidationDocument {
     private static final String INTRODUCTION = """
             # Validation
 
-            Every number of this page is worked out by the program and set beside one that it did not make: a published standard, a handbook
-            or paper, a closed form, or another integrator. The page is written, on a clean checkout, by
+            Numbers of the program beside numbers that it did not make: of a published standard, a handbook or paper, a closed form, or
+            another integrator. Where an expected value itself needs a check, one formula or table of the tests stands beside another;
+            such a *check of the reference* says nothing of the program and is listed apart, below the problem's own table. The page is
+            written, on a clean checkout, by
 
                 mvn -q -Pvalidation -pl sim-core
 
@@ -26,8 +28,9 @@ final class ValidationDocument {
             `sim-core/src/test/java/org/ridewright/validation`.
 
             “rel.” marks a tolerance, and its difference, relative to the expected value; others are in the unit of the quantity. Numbers end
-            at about a hundredth of the tolerance or at the tenth digit: a difference of 0 is smaller than that. “from memory” marks what was
-            not seen in print.
+            at about a hundredth of the tolerance or at the tenth digit: a difference of 0 is smaller than that; where nought is expected, a
+            power of ten that it is below stands in its place. “seen” marks what was seen in
+            print or in a copy of it, “from memory” what was not.
             """;
 
     private final List<Line> lines = new ArrayList<>();
@@ -51,25 +54,34 @@ final class ValidationDocument {
 
     private void summary() {
         plain("");
-        plain("| problem | rows | beside | largest difference, share of its tolerance |");
-        plain("|---|---:|---|---:|");
+        plain("| problem | rows | beside | largest difference, share of its tolerance | checks of the reference |");
+        plain("|---|---:|---|---:|---:|");
         int number = 1;
         int rows = 0;
+        int allReferences = 0;
         for (ReferenceProblem problem : Validation.problems()) {
-            List<Check> checks = Validation.checks(problem);
+            List<Check> checks = of(problem, Check.Subject.PROGRAM);
+            int references = of(problem, Check.Subject.REFERENCE).size();
             double share =
                     checks.stream().mapToDouble(ValidationDocument::share).max().orElse(Double.NaN);
             lines.add(new Line(
                     "| [" + problem.title() + "](#p" + number + ") | " + checks.size() + " | " + kinds(checks) + " | "
-                            + percent(share) + " |",
+                            + percent(share) + " | " + (references == 0 ? "–" : references) + " |",
                     0,
                     0,
                     0,
                     100 * SLACK));
             number++;
             rows += checks.size();
+            allReferences += references;
         }
-        plain("| all | " + rows + " | | |");
+        plain("| all | " + rows + " | | | " + allReferences + " |");
+    }
+
+    private static List<Check> of(ReferenceProblem problem, Check.Subject subject) {
+        return Validation.checks(problem).stream()
+                .filter(check -> check.subject() == subject)
+                .toList();
     }
 
     private static double share(Check check) {
@@ -90,7 +102,6 @@ final class ValidationDocument {
     }
 
     private void problem(int number, ReferenceProblem problem) {
-        List<Check> checks = Validation.checks(problem);
         plain("");
         plain("<a id=\"p" + number + "\"></a>");
         plain("");
@@ -98,6 +109,21 @@ final class ValidationDocument {
         plain("");
         plain(problem.statement());
         plain("");
+        table(of(problem, Check.Subject.PROGRAM));
+        List<Check> references = of(problem, Check.Subject.REFERENCE);
+        if (!references.isEmpty()) {
+            plain("");
+            plain("Checks of the reference: what stands under “computed” is not the program's.");
+            plain("");
+            table(references);
+        }
+        if (!problem.remarks().isEmpty()) {
+            plain("");
+            lines.add(new Line(problem.remarks(), 0.02));
+        }
+    }
+
+    private void table(List<Check> checks) {
         boolean folded = checks.size() > LONG_TABLE;
         if (folded) {
             plain("<details><summary>" + checks.size() + " rows</summary>");
@@ -110,14 +136,11 @@ final class ValidationDocument {
             plain("");
             plain("</details>");
         }
-        if (!problem.remarks().isEmpty()) {
-            plain("");
-            lines.add(new Line(problem.remarks(), 0.02));
-        }
     }
 
     private void row(Check check) {
         boolean relative = check.scale() == Check.Scale.RELATIVE;
+        boolean nought = check.expected() == 0 && check.tolerance() > 0;
         int place = Numbers.lastPlace(check.allowed(), check.expected());
         int differencePlace = Numbers.lastPlace(check.tolerance(), 0);
         String tolerance = Numbers.brief(check.tolerance()) + (relative ? " rel." : "");
@@ -127,8 +150,10 @@ final class ValidationDocument {
                 "| " + check.quantity() + unit,
                 check.source().toString(),
                 Numbers.rounded(check.expected(), place),
-                Numbers.rounded(check.computed(), place),
-                Numbers.rounded(check.difference(), differencePlace),
+                nought ? Numbers.bounded(check.computed(), place) : Numbers.rounded(check.computed(), place),
+                nought
+                        ? Numbers.bounded(check.difference(), differencePlace)
+                        : Numbers.rounded(check.difference(), differencePlace),
                 (check.isMet() ? tolerance : "**missed:** " + tolerance) + " |");
         double slack = Math.max(SLACK * check.allowed(), 1.01 * Math.pow(10, place));
         lines.add(new Line(text, 0, 0, slack, slack, SLACK * check.tolerance(), 0.06 * check.tolerance()));

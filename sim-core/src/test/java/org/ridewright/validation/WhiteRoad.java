@@ -105,8 +105,15 @@ final class WhiteRoad implements ReferenceProblem {
             Spectrum spectrum = new Spectrum(response.numerator(), denominator);
             String of = "mean square of " + response.name();
             String unit = response.squareUnit();
-            rows.relative(FORMULA, of + ", table of integrals", unit, full, tabled, 1e-12);
-            rows.relative(BOOKED, of + ", sum over frequencies", unit, tabled, intensity * spectrum.integral(0), 1e-8);
+            rows.ofReference().relative(FORMULA, of + ", table of integrals", unit, full, tabled, 1e-12);
+            rows.ofReference()
+                    .relative(
+                            BOOKED,
+                            of + ", sum over frequencies",
+                            unit,
+                            tabled,
+                            intensity * spectrum.integral(0),
+                            1e-8);
             double band = intensity * spectrum.integral(HOLD);
             double freedom = (DURATION - SETTLING)
                     * Math.pow(band, 2)
@@ -133,13 +140,14 @@ final class WhiteRoad implements ReferenceProblem {
         String[] names = {"rms_body_accel", "rms_suspension_travel", "rms_tyre_deflection"};
         for (int i = 0; i < names.length; i++) {
             Response response = responses.get(i);
-            rows.relative(
-                    source,
-                    "r.m.s. of " + response.name() + ", class C, formula",
-                    response.unit(),
-                    response.unitsPerSi() * table.value("QC2", names[i], "value"),
-                    Math.sqrt(response.inUnits(intensity(CLASS_C) * response.perIntensity())),
-                    1e-8);
+            rows.ofReference()
+                    .relative(
+                            source,
+                            "r.m.s. of " + response.name() + ", class C, formula",
+                            response.unit(),
+                            response.unitsPerSi() * table.value("QC2", names[i], "value"),
+                            Math.sqrt(response.inUnits(intensity(CLASS_C) * response.perIntensity())),
+                            1e-8);
         }
     }
 

@@ -13,6 +13,8 @@ import org.ridewright.vehicle.GappedStage;
 /** Judges the friction of the spring or joint at {@code path}. */
 record FrictionCheck(String path, Faults faults) {
     private static final double SHARE_ROUNDING = 1e-6;
+    /** Friction that turns over in less than this is as good as a slider, and takes steps as short (m). */
+    private static final double LEAST_ENVELOPE = 1e-6;
 
     void run(Friction friction, Elasticity elasticity, List<GappedStage> stages) {
         limits(friction);
@@ -37,6 +39,14 @@ record FrictionCheck(String path, Faults faults) {
         }
         faults.notNegative(at + ".constant", friction.constant());
         faults.positive(at + ".envelope length", friction.envelopeLength());
+        friction.envelopeLength()
+                .filter(length -> length.value() > 0 && length.value() < LEAST_ENVELOPE)
+                .ifPresent(length -> faults.add(
+                        at + ".envelope length",
+                        length.written(),
+                        "is less than 0.001 mm",
+                        "the travel after a reversal over which friction turns over, such as 2 mm",
+                        "check the unit, or leave it out for friction that locks"));
         if (friction.lockedRate() instanceof LockedRate.Given given) {
             faults.positive(at + ".locked rate", given.rate());
         } else if (friction.lockedRate() instanceof LockedRate.MultipleOfRate multiple) {

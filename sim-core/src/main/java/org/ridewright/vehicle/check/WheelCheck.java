@@ -11,6 +11,8 @@ import org.ridewright.vehicle.Wheel;
 record WheelCheck(Axle axle, String path, Faults faults) {
     private static final double LEAST_DIAMETER = 0.1;
     private static final double GREATEST_DIAMETER = 3.5;
+    /** A tyre that touches less ground than this is a point, and makes walls of a road's edges (m). */
+    private static final double LEAST_FOOTPRINT = 1e-3;
 
     void run() {
         Wheel wheel = axle.wheel();
@@ -47,6 +49,14 @@ record WheelCheck(Axle axle, String path, Faults faults) {
             return; // follows from the diameter
         }
         faults.positive(key, footprint);
+        if (footprint.value() > 0 && footprint.value() < LEAST_FOOTPRINT) {
+            faults.add(
+                    key,
+                    footprint.written(),
+                    "is less than 1 mm",
+                    "the length of ground that the tyre touches, such as 120 mm",
+                    "check the unit, or write path: disc");
+        }
         if (footprint.value() >= wheel.diameter().value()) {
             faults.add(
                     key,
