@@ -34,7 +34,9 @@ class RemarkGroupTest {
 
     @Test
     void aNumberAtTheEndOfASentenceIsANumberToo() {
-        assertThat(RemarkGroup.of(List.of(remarked(0, "It reads 0.17 in place of 0.04."), remarked(1, "It reads 0.17 in place of 0.02."))))
+        assertThat(RemarkGroup.of(List.of(
+                        remarked(0, "It reads 0.17 in place of 0.04."),
+                        remarked(1, "It reads 0.17 in place of 0.02."))))
                 .extracting(RemarkGroup::text)
                 .containsExactly("It reads 0.17 in place of 0.02 to 0.04.");
     }

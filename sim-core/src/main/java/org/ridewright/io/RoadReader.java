@@ -7,9 +7,7 @@ import org.ridewright.road.Road;
 
 /** Reads {@code roads}, or the only {@code road}. */
 record RoadReader(SurfaceReader surfaces) {
-    private static final String[] KEYS = {
-        "name", "ground rate", "ground damping", "run-up", "obstacles", "surfaces"
-    };
+    private static final String[] KEYS = {"name", "ground rate", "ground damping", "run-up", "obstacles", "surfaces"};
 
     List<Road> read(Part scenario) {
         Optional<String> key = scenario.oneOf("roads", "road");

@@ -150,9 +150,7 @@ final class ValidationDocument {
                 "| " + check.quantity() + unit,
                 check.source().toString(),
                 Numbers.rounded(check.expected(), place),
-                nought
-                        ? Numbers.bounded(check.computed(), place)
-                        : Numbers.rounded(check.computed(), place),
+                nought ? Numbers.bounded(check.computed(), place) : Numbers.rounded(check.computed(), place),
                 nought
                         ? Numbers.bounded(check.difference(), differencePlace)
                         : Numbers.rounded(check.difference(), differencePlace),
