@@ -194,6 +194,25 @@ class SwayTest {
         assertThat(greatest).isGreaterThan(100);
     }
 
+    /** {@code a_y = ÿ − (z − z_roll) φ̈ + g φ}. */
+    @Test
+    void anAccelerometerFeelsSwayRollAndTilt() {
+        Trial trial = Trial.of(Fleet.described(Fleet.symmetrical("") + SWAY), plank(0.02, Side.LEFT), 2, 0.5);
+        ReadOff felt =
+                new ReadOffs(trial.model()).seat(trial.model().seats().get(0)).get(1);
+        SampleRecorder recorder =
+                new SampleRecorder(List.of(felt), 500, trial.problem().duration());
+        trial.solve(recorder);
+        double[] sway = named(trial, "body sway acceleration");
+        double[] roll = named(trial, "body roll acceleration");
+        double[] angle = named(trial, "body roll");
+        double[] read = recorder.channels().get(0).samples();
+        for (int i = 0; i < read.length; i++) {
+            double expected = sway[i] - (1.4 - 0.6) * roll[i] + VehicleModel.GRAVITY * angle[i];
+            assertThat(read[i]).isCloseTo(expected, within(1e-9));
+        }
+    }
+
     /** Shared so that their resultant passes through the centre of mass, half way being even shares. */
     @Test
     void aFrequencyIsSharedAmongTheAxlesAsTheyCarryTheBody() {
