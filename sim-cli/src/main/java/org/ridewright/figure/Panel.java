@@ -13,6 +13,7 @@ import java.util.Set;
  * @param series curves, at least one, names unlike
  * @param markers vertical lines
  * @param levels horizontal reference lines
+ * @param guides slanted reference lines
  * @param bands shaded strips
  * @param legend where the series are named
  * @param equalScale whether a length in x is printed as long as the same length in y; the given ends of the axes are then
@@ -25,6 +26,7 @@ public record Panel(
         List<Series> series,
         List<Marker> markers,
         List<Level> levels,
+        List<Guide> guides,
         List<Band> bands,
         LegendPlace legend,
         boolean equalScale) {
@@ -38,6 +40,7 @@ public record Panel(
         series = List.copyOf(series);
         markers = List.copyOf(markers);
         levels = List.copyOf(levels);
+        guides = List.copyOf(guides);
         bands = List.copyOf(bands);
         if (series.isEmpty()) {
             throw new IllegalArgumentException("panel '%s' must have ≥ 1 series, got 0".formatted(title));
@@ -67,7 +70,7 @@ public record Panel(
      */
     public static Panel of(String title, AxisSpec x, AxisSpec y, Series... series) {
         LegendPlace place = series.length > 1 ? LegendPlace.BELOW : LegendPlace.NONE;
-        return new Panel(title, x, y, List.of(series), List.of(), List.of(), List.of(), place, false);
+        return new Panel(title, x, y, List.of(series), List.of(), List.of(), List.of(), List.of(), place, false);
     }
 
     /**
@@ -77,7 +80,7 @@ public record Panel(
      * @return the panel with these markers
      */
     public Panel withMarkers(List<Marker> lines) {
-        return new Panel(title, x, y, series, lines, levels, bands, legend, equalScale);
+        return new Panel(title, x, y, series, lines, levels, guides, bands, legend, equalScale);
     }
 
     /**
@@ -87,7 +90,17 @@ public record Panel(
      * @return the panel with these levels
      */
     public Panel withLevels(List<Level> lines) {
-        return new Panel(title, x, y, series, markers, lines, bands, legend, equalScale);
+        return new Panel(title, x, y, series, markers, lines, guides, bands, legend, equalScale);
+    }
+
+    /**
+     * The same panel with slanted reference lines.
+     *
+     * @param lines guides
+     * @return the panel with these guides
+     */
+    public Panel withGuides(List<Guide> lines) {
+        return new Panel(title, x, y, series, markers, levels, lines, bands, legend, equalScale);
     }
 
     /**
@@ -97,7 +110,7 @@ public record Panel(
      * @return the panel with these bands
      */
     public Panel withBands(List<Band> strips) {
-        return new Panel(title, x, y, series, markers, levels, strips, legend, equalScale);
+        return new Panel(title, x, y, series, markers, levels, guides, strips, legend, equalScale);
     }
 
     /**
@@ -107,7 +120,7 @@ public record Panel(
      * @return the panel with that legend
      */
     public Panel withLegend(LegendPlace place) {
-        return new Panel(title, x, y, series, markers, levels, bands, place, equalScale);
+        return new Panel(title, x, y, series, markers, levels, guides, bands, place, equalScale);
     }
 
     /**
@@ -116,6 +129,6 @@ public record Panel(
      * @return the panel with equal scales
      */
     public Panel toScale() {
-        return new Panel(title, x, y, series, markers, levels, bands, legend, true);
+        return new Panel(title, x, y, series, markers, levels, guides, bands, legend, true);
     }
 }

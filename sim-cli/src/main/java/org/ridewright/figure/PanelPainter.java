@@ -12,6 +12,7 @@ final class PanelPainter {
     private static final BasicStroke HAIR = PrintStyle.stroke(0.4f, LineStyle.SOLID);
     private static final BasicStroke FRAME_LINE = PrintStyle.stroke(0.6f, LineStyle.SOLID);
     private static final BasicStroke MARKER_LINE = PrintStyle.stroke(0.55f, LineStyle.DOT);
+    private static final BasicStroke GUIDE_LINE = PrintStyle.stroke(0.6f, LineStyle.SOLID);
     private static final BasicStroke LEVEL_LINE = PrintStyle.stroke(0.6f, LineStyle.DASH);
 
     private static final Sheet.Type TITLE = new Sheet.Type(Face.BOLD, PrintStyle.PANEL_TITLE, PrintStyle.TEXT);
@@ -43,6 +44,7 @@ final class PanelPainter {
         painter.bands();
         painter.grid();
         painter.levelsAndMarkers();
+        Bars.paint(sheet, placed);
         CurvePainter.paint(sheet, placed.panel(), placed.plot(), placed.x(), placed.y());
         painter.frame();
         painter.xAxis();
@@ -91,6 +93,9 @@ final class PanelPainter {
             if (placed.y().holds(line.y())) {
                 level(line.y(), LEVEL_LINE, PrintStyle.NOTE_LINE);
             }
+        }
+        for (Guide guide : placed.panel().guides()) {
+            slanted(guide);
         }
         for (Marker marker : placed.panel().markers()) {
             if (placed.x().holds(marker.x())) {
@@ -163,6 +168,12 @@ final class PanelPainter {
                 texts.add(new Beside(line.label(), placed.sheetY(line.y())));
             }
         }
+        for (Guide guide : placed.panel().guides()) {
+            double end = guide.share(placed.x(), placed.y(), 1);
+            if (!guide.label().isBlank() && end >= 0 && end <= 1) {
+                texts.add(new Beside(guide.label(), plot.getMaxY() - end * plot.getHeight()));
+            }
+        }
         for (Band band : placed.panel().bands()) {
             double from = Math.max(band.from(), placed.y().min());
             double to = Math.min(band.to(), placed.y().max());
@@ -199,6 +210,9 @@ final class PanelPainter {
         for (Level line : panel.levels()) {
             widest = Math.max(widest, noteWidth(line.label()));
         }
+        for (Guide guide : panel.guides()) {
+            widest = Math.max(widest, noteWidth(guide.label()));
+        }
         for (Band band : panel.bands()) {
             if (band.span() == Band.Span.OF_Y) {
                 widest = Math.max(widest, noteWidth(band.label()));
@@ -209,6 +223,31 @@ final class PanelPainter {
 
     private static double noteWidth(String text) {
         return RichText.of(text).width(Face.ITALIC, PrintStyle.NOTE);
+    }
+
+    /** The part of a guide that lies within the plot. */
+    private void slanted(Guide guide) {
+        double left = guide.share(placed.x(), placed.y(), 0);
+        double rise = guide.share(placed.x(), placed.y(), 1) - left;
+        double from = 0;
+        double to = 1;
+        if (rise != 0) {
+            double atFoot = -left / rise;
+            double atHead = (1 - left) / rise;
+            from = Math.max(from, Math.min(atFoot, atHead));
+            to = Math.min(to, Math.max(atFoot, atHead));
+        } else if (left < 0 || left > 1) {
+            return;
+        }
+        if (from < to) {
+            sheet.line(
+                    plot.getX() + from * plot.getWidth(),
+                    plot.getMaxY() - (left + from * rise) * plot.getHeight(),
+                    plot.getX() + to * plot.getWidth(),
+                    plot.getMaxY() - (left + to * rise) * plot.getHeight(),
+                    GUIDE_LINE,
+                    PrintStyle.ZERO);
+        }
     }
 
     private void upright(double x, BasicStroke stroke, Color colour) {

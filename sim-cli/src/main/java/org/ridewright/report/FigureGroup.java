@@ -10,6 +10,7 @@ import java.util.Set;
 import org.ridewright.figure.Figure;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.Scenario;
+import org.ridewright.roughness.SurveyedRoad;
 
 /**
  * Figures that belong under one heading.
@@ -22,13 +23,14 @@ public record FigureGroup(String heading, List<Figure> figures) {
         figures = List.copyOf(figures);
     }
 
-    /** All figures of a run: the comparison, the wheel paths of each vehicle and road, then those of each ride test; file names unlike. */
+    /** All figures of a run: the comparison, what surge and sway add, the wheel paths of each vehicle and road, then those of each ride test; file names unlike. */
     public static List<FigureGroup> of(Scenario scenario, List<RideResult> results) {
         Set<String> taken = new HashSet<>();
         List<FigureGroup> groups = new ArrayList<>();
         add(groups, "All ride tests on equal axes", ComparisonFigures.of(results), taken);
         add(groups, "What riders feel against speed", SpeedFigures.of(results), taken);
         add(groups, "When friction locks the springs", FrictionFigure.of(results), taken);
+        add(groups, "What surge and sway add", MissedFigures.of(results), taken);
         List<Figure> paths = new ArrayList<>();
         Set<List<String>> seen = new LinkedHashSet<>();
         for (RideResult result : results) {
@@ -48,6 +50,16 @@ public record FigureGroup(String heading, List<Figure> figures) {
                 add(groups, words, RideFigures.ofTest(ride), taken);
             }
         });
+        return List.copyOf(groups);
+    }
+
+    /** All figures of a survey, those of each road under its name; file names unlike. */
+    public static List<FigureGroup> of(List<SurveyedRoad> roads) {
+        Set<String> taken = new HashSet<>();
+        List<FigureGroup> groups = new ArrayList<>();
+        for (SurveyedRoad road : roads) {
+            add(groups, RideFigures.upperFirst(road.name()), RoadFigures.of(road), taken);
+        }
         return List.copyOf(groups);
     }
 

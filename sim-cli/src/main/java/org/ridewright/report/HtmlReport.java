@@ -1,19 +1,8 @@
 package org.ridewright.report;
 
-import freemarker.core.HTMLOutputFormat;
-import freemarker.template.Configuration;
-import freemarker.template.Template;
-import freemarker.template.TemplateException;
-import freemarker.template.TemplateExceptionHandler;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import org.ridewright.figure.Figure;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.Scenario;
@@ -44,27 +33,8 @@ public final class HtmlReport {
         model.put("kinds", RiderTables.kinds(results));
         model.put("riders", RiderTables.riders(scenario, results));
         model.put("exposureCaution", RiderTables.caution(scenario).orElse(""));
-        model.put("groups", groups(scenario, results, figures));
-        StringWriter out = new StringWriter();
-        try {
-            template().process(model, out);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        } catch (TemplateException e) {
-            throw new IllegalStateException("the page could not be made: " + e.getMessage(), e);
-        }
-        return out.toString();
-    }
-
-    private static Template template() throws IOException {
-        Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
-        configuration.setClassForTemplateLoading(HtmlReport.class, "");
-        configuration.setDefaultEncoding("UTF-8");
-        configuration.setLocale(Locale.ROOT);
-        configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
-        configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
-        configuration.setLogTemplateExceptions(false);
-        return configuration.getTemplate(TEMPLATE);
+        model.put("groups", Templates.groups(FigureGroup.of(scenario, results), figures));
+        return Templates.render(TEMPLATE, model);
     }
 
     private static String asked(Scenario scenario, List<RideResult> results) {
@@ -83,30 +53,5 @@ public final class HtmlReport {
 
     private static String counted(int count, String what) {
         return count + " " + what + (count == 1 ? "" : "s");
-    }
-
-    private static List<Map<String, Object>> groups(
-            Scenario scenario, List<RideResult> results, List<FigureFiles> files) {
-        Map<String, String> drawings = new HashMap<>();
-        files.forEach(f -> drawings.put(f.fileName(), f.svg()));
-        List<Map<String, Object>> groups = new ArrayList<>();
-        for (FigureGroup group : FigureGroup.of(scenario, results)) {
-            List<Map<String, String>> figures = new ArrayList<>();
-            for (Figure figure : group.figures()) {
-                if (drawings.containsKey(figure.fileName())) {
-                    figures.add(Map.of(
-                            "svg",
-                            drawings.get(figure.fileName()),
-                            "caption",
-                            figure.caption(),
-                            "file",
-                            figure.fileName()));
-                }
-            }
-            if (!figures.isEmpty()) {
-                groups.add(Map.of("heading", group.heading(), "figures", figures));
-            }
-        }
-        return groups;
     }
 }

@@ -31,7 +31,9 @@ final class Validation {
             new KindsOfMotion(),
             new Exposures(),
             new Spectra(),
-            new OccupantModels());
+            new OccupantModels(),
+            new RoadClasses(),
+            new RoughnessIndices());
 
     private static final Map<ReferenceProblem, List<Check>> SOLVED = new LinkedHashMap<>();
 
