@@ -13,6 +13,7 @@ import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.io.FileKind;
 import org.ridewright.io.InputException;
 import org.ridewright.io.InputProblem;
+import org.ridewright.io.RoadFile;
 import org.ridewright.io.ScenarioFile;
 import org.ridewright.io.VehicleFile;
 import org.ridewright.ride.Scenario;
@@ -26,11 +27,15 @@ import picocli.CommandLine.Spec;
 /** Reads files and says what is wrong with them, without running anything. */
 @Command(
         name = "check",
-        description = "Says what is wrong with vehicle and scenario files, all faults at once, without running them.",
+        description =
+                "Says what is wrong with vehicle, scenario and road files, all faults at once, without running them.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class CheckCommand implements Callable<Integer> {
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Vehicle or scenario file, YAML or JSON.")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "FILE",
+            description = "Vehicle, scenario or road file, YAML or JSON, or measured profile, CSV.")
     private List<Path> files = new ArrayList<>();
 
     @Spec
@@ -67,8 +72,12 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static List<Vehicle> vehicles(Path file) {
-        if (FileKind.of(file) == FileKind.VEHICLE) {
+        if (!RoadFile.isProfile(file) && FileKind.of(file) == FileKind.VEHICLE) {
             return List.of(VehicleFile.read(file));
+        }
+        if (RoadFile.isProfile(file) || FileKind.of(file) == FileKind.ROAD) {
+            RoadFile.read(file);
+            return List.of();
         }
         return ScenarioFile.read(file).entrants().stream()
                 .map(Scenario.Entrant::vehicle)

@@ -34,6 +34,9 @@ final class RoadWheelFigures {
     /** How much of waves of each length reaches the axle, and how much of all of them, against the size of the wheel. */
     static Optional<Figure> passing(SurveyedRoad road) {
         List<SampledWheel> wheels = road.wheels();
+        if (wheels.isEmpty()) {
+            return Optional.empty();
+        }
         List<Series> lines = new ArrayList<>();
         List<double[]> rigid = new ArrayList<>();
         List<double[]> soft = new ArrayList<>();

@@ -9,7 +9,11 @@ public enum FileKind {
     /** Has the key {@code vehicle}. */
     VEHICLE("vehicle"),
     /** Has the key {@code scenario}. */
-    SCENARIO("scenario");
+    SCENARIO("scenario"),
+    /** Has the key {@code road} or {@code roads}, and neither of the others. */
+    ROAD("road");
+
+    private static final String ROADS = "roads";
 
     private final String key;
 
@@ -25,7 +29,7 @@ public enum FileKind {
     /**
      * The kind of a file.
      *
-     * @throws InputException if it cannot be read, or is neither or both
+     * @throws InputException if it cannot be read, or is none of them or two
      */
     public static FileKind of(Path file) {
         Reading reading = new Reading(file.toString());
@@ -35,6 +39,11 @@ public enum FileKind {
             boolean scenario = mapping.entries().containsKey(SCENARIO.key);
             if (vehicle != scenario) {
                 return vehicle ? VEHICLE : SCENARIO;
+            }
+            boolean road =
+                    mapping.entries().containsKey(ROAD.key) || mapping.entries().containsKey(ROADS);
+            if (road && !vehicle) {
+                return ROAD;
             }
         }
         String fix = "";
@@ -47,8 +56,8 @@ public enum FileKind {
         reading.problem(
                 top,
                 "",
-                "the file describes neither a vehicle nor a scenario",
-                "'vehicle: <name>' or 'scenario: <name>' at the top, one of them",
+                "the file describes neither a vehicle nor a scenario, nor a road alone",
+                "'vehicle: <name>', 'scenario: <name>' or 'road:' at the top, one of them",
                 fix);
         throw new InputException(reading.problems());
     }
