@@ -39,8 +39,9 @@ class ArrowsTest {
                 arguments("dynamics", "suspension wheel vehicle road quantity math"),
                 arguments("solver", "dynamics suspension signal math"),
                 arguments("comfort", "signal"),
+                arguments("measurement", "comfort signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("io", "ride road vehicle quantity signal"));
+                arguments("io", "measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

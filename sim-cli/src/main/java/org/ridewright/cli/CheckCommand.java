@@ -3,22 +3,14 @@ package org.ridewright.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import org.ridewright.dynamics.RideException;
-import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.io.FileKind;
 import org.ridewright.io.InputException;
 import org.ridewright.io.InputProblem;
 import org.ridewright.io.RoadFile;
 import org.ridewright.io.ScenarioFile;
 import org.ridewright.io.VehicleFile;
-import org.ridewright.ride.Scenario;
-import org.ridewright.vehicle.LoadCase;
-import org.ridewright.vehicle.Vehicle;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -45,53 +37,35 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        int code = ExitCode.DONE;
+        FaultList told = new FaultList();
         for (Path named : files) {
             Path file = ScenarioPath.resolve(named);
-            Set<String> faults = faults(file);
-            if (faults.isEmpty()) {
-                out.println(file + ": in order");
-            } else {
-                faults.forEach(err::println);
-                code = ExitCode.BAD_INPUT;
-            }
-        }
-        return code;
-    }
-
-    private static Set<String> faults(Path file) {
-        Set<String> faults = new LinkedHashSet<>();
-        try {
-            for (Vehicle vehicle : vehicles(file)) {
-                stand(vehicle, file, faults);
-            }
-        } catch (InputException e) {
-            e.problems().stream().map(InputProblem::render).forEach(faults::add);
-        }
-        return faults;
-    }
-
-    private static List<Vehicle> vehicles(Path file) {
-        if (!RoadFile.isProfile(file) && FileKind.of(file) == FileKind.VEHICLE) {
-            return List.of(VehicleFile.read(file));
-        }
-        if (RoadFile.isProfile(file) || FileKind.of(file) == FileKind.ROAD) {
-            RoadFile.read(file);
-            return List.of();
-        }
-        return ScenarioFile.read(file).entrants().stream()
-                .map(Scenario.Entrant::vehicle)
-                .toList();
-    }
-
-    /** Stands the vehicle on its springs under each of its load cases. */
-    static void stand(Vehicle vehicle, Path file, Set<String> faults) {
-        for (LoadCase load : vehicle.loadCases()) {
             try {
-                VehicleModel.assemble(vehicle, load, Optional.empty(), false);
-            } catch (RideException e) {
-                faults.add(file + "  " + e.getMessage() + (e.getMessage().endsWith(".") ? "" : "."));
+                read(file);
+                out.println(file + ": in order");
+            } catch (InputException e) {
+                List<InputProblem> fresh = told.add(e.problems());
+                fresh.forEach(problem -> err.println(problem.render()));
+                if (fresh.isEmpty()) {
+                    out.println(file + ": in order but for the faults above");
+                }
             }
+        }
+        if (told.size() > 0) {
+            err.println(told.count() + ".");
+        }
+        return told.size() > 0 ? ExitCode.BAD_INPUT : ExitCode.DONE;
+    }
+
+    private static void read(Path file) {
+        if (RoadFile.isProfile(file)) {
+            RoadFile.read(file);
+            return;
+        }
+        switch (FileKind.of(file)) {
+            case VEHICLE -> VehicleFile.read(file);
+            case SCENARIO -> ScenarioFile.read(file);
+            case ROAD -> RoadFile.read(file);
         }
     }
 }

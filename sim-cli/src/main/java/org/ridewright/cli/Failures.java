@@ -46,11 +46,11 @@ final class Failures implements IExecutionExceptionHandler {
 
     private static int message(Throwable failure, PrintWriter err) {
         if (failure instanceof InputException input) {
-            for (InputProblem problem : input.problems()) {
+            FaultList told = new FaultList();
+            for (InputProblem problem : told.add(input.problems())) {
                 err.println(problem.render());
             }
-            int count = input.problems().size();
-            err.println(count == 1 ? "1 fault; nothing was run." : count + " faults; nothing was run.");
+            err.println(told.count() + "; nothing was run.");
             return ExitCode.BAD_INPUT;
         } else if (failure instanceof RideException) {
             err.println("The run was given up: " + failure.getMessage());

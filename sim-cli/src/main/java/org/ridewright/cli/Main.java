@@ -11,14 +11,14 @@ import picocli.CommandLine.ScopeType;
 @Command(
         name = "ridewright",
         description = "Simulates how vehicles ride, from a description written by hand.",
-        subcommands = {RunCommand.class, RoadCommand.class, CheckCommand.class},
+        subcommands = {RunCommand.class, RoadCommand.class, ComfortCommand.class, CheckCommand.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",
             "2:the command line was not understood",
-            "3:a file has faults, or describes a vehicle that cannot stand; each fault is listed",
+            "3:a file has faults, describes a vehicle that cannot stand, or cannot be measured; each fault is listed",
             "4:a run had to be given up",
             "5:results could not be written",
             "70:a defect of the program itself"

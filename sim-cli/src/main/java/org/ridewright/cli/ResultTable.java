@@ -12,7 +12,7 @@ final class ResultTable {
     private static final List<String> HEADS = List.of(
             "", "speed", "", "peak", "MTVV", "VDV", "a_w", "travel", "least load", "off ground", "draught", "energy");
     private static final List<String> UNITS =
-            List.of("road", "km/h", "place", "m/s²", "m/s²", "m/s^1.75", "m/s²", "mm", "kN", "s", "kN", "residual");
+            List.of("road", "", "place", "m/s²", "m/s²", "m/s^1.75", "m/s²", "mm", "kN", "s", "kN", "residual");
     private static final int WORD_COLUMNS = 3;
     private static final List<String> NOTES = List.of(
             "peak: greatest vertical acceleration, up or down, unweighted. MTVV (1 s), VDV and a_w (weighted r.m.s.): vertical,",

@@ -81,7 +81,7 @@ final class RunFiles {
                         ride.model().vehicle().name(),
                         ride.model().loadCase().name(),
                         ride.road().name(),
-                        Wording.speed(ride) + " km/h")
+                        Wording.speed(ride))
                 .map(RunFiles::plain)
                 .collect(Collectors.joining("-"));
     }

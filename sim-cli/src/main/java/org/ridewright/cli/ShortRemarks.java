@@ -2,9 +2,10 @@ package org.ridewright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ridewright.report.RemarkGroup;
 import org.ridewright.ride.RideResult;
 
-/** First sentences of the remarks on ride tests, in lines of a terminal's width. */
+/** First sentences of the remarks on ride tests, each said once, in lines of a terminal's width. */
 final class ShortRemarks {
     private static final int WIDTH = 116;
 
@@ -12,13 +13,9 @@ final class ShortRemarks {
 
     static List<String> lines(List<RideResult> rides) {
         List<String> lines = new ArrayList<>();
-        for (RideResult ride : rides) {
-            if (!ride.remarks().isEmpty()) {
-                lines.add("  " + Wording.test(ride));
-            }
-            for (String remark : ride.remarks()) {
-                wrap(firstSentence(remark), lines);
-            }
+        for (RemarkGroup group : RemarkGroup.of(rides, ShortRemarks::firstSentence)) {
+            wrap(group.text(), lines);
+            group.rides().forEach(concerned -> wrap(concerned, "      ", lines));
         }
         return lines;
     }
@@ -29,11 +26,15 @@ final class ShortRemarks {
     }
 
     static void wrap(String text, List<String> lines) {
-        StringBuilder line = new StringBuilder("    -");
+        wrap(text, "    -", lines);
+    }
+
+    private static void wrap(String text, String opening, List<String> lines) {
+        StringBuilder line = new StringBuilder(opening);
         for (String word : text.split(" ", -1)) {
             if (line.length() + 1 + word.length() > WIDTH) {
                 lines.add(line.toString());
-                line = new StringBuilder("     ");
+                line = new StringBuilder(opening.replace('-', ' '));
             }
             line.append(' ').append(word);
         }

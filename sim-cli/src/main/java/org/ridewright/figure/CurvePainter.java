@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.XYStyler;
@@ -44,7 +45,12 @@ final class CurvePainter {
         Rectangle units =
                 new Rectangle(fine(plot.getX()), fine(plot.getY()), fine(plot.getWidth()), fine(plot.getHeight()));
         XYChart chart = bareChart(units, x, y);
-        for (Series series : panel.series()) {
+        List<Series> curves =
+                panel.series().stream().filter(s -> s.trace() != Trace.BARS).toList();
+        if (curves.isEmpty()) {
+            return;
+        }
+        for (Series series : curves) {
             add(chart, series, plot, x, y);
         }
         CurveGraphics graphics = new CurveGraphics(sheet, units, 1.0 / FINE);
@@ -109,6 +115,7 @@ final class CurvePainter {
                     case LINE, LINE_AND_MARKS -> XYSeries.XYSeriesRenderStyle.Line;
                     case STEP -> XYSeries.XYSeriesRenderStyle.Step;
                     case MARKS -> XYSeries.XYSeriesRenderStyle.Scatter;
+                    case BARS -> throw new IllegalArgumentException("bars are no curve");
                 });
     }
 

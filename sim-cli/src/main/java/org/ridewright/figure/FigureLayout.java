@@ -111,7 +111,7 @@ final class FigureLayout {
                 plot,
                 x,
                 y,
-                Ticks.level(x, plot.getWidth()),
+                Bars.count(panel) ? Ticks.counting(x, plot.getWidth()) : Ticks.level(x, plot.getWidth()),
                 Ticks.upright(y, plot.getHeight()),
                 numbered(i),
                 notes,
@@ -201,7 +201,13 @@ final class FigureLayout {
         return a.x().equals(b.x()) && !a.equalScale() && !b.equalScale();
     }
 
+    /** A panel with nothing below it that shares its axis has the numbers, and for its sake the whole row, so that all look alike. */
     private boolean numbered(int i) {
+        int first = i - i % columns;
+        return IntStream.range(first, Math.min(first + columns, panels.size())).anyMatch(this::standsAlone);
+    }
+
+    private boolean standsAlone(int i) {
         return i + columns >= panels.size()
                 || !sharesX(i, i + columns)
                 || panels.get(i).legend() == LegendPlace.BELOW;

@@ -99,7 +99,12 @@ record Legend(List<List<Series>> rows) {
 
     private static void paintEntry(Sheet sheet, Series series, double x, double baseline) {
         double middle = baseline - 0.33 * PrintStyle.LEGEND_TEXT;
-        if (series.trace() != Trace.MARKS) {
+        if (series.trace() == Trace.BARS) {
+            double height = 0.7 * PrintStyle.LEGEND_TEXT;
+            sheet.fill(
+                    new Rectangle2D.Double(x, baseline - height, sampleWidth(series), height),
+                    series.tone().colour());
+        } else if (series.trace() != Trace.MARKS) {
             sheet.line(
                     x,
                     middle,
@@ -115,7 +120,11 @@ record Legend(List<List<Series>> rows) {
     }
 
     private static double sampleWidth(Series series) {
-        return series.trace() == Trace.MARKS ? 2 * PrintStyle.MARK_SIZE : PrintStyle.LEGEND_SAMPLE;
+        return switch (series.trace()) {
+            case MARKS -> 2 * PrintStyle.MARK_SIZE;
+            case BARS -> PrintStyle.LEGEND_TEXT;
+            case LINE, STEP, LINE_AND_MARKS -> PrintStyle.LEGEND_SAMPLE;
+        };
     }
 
     private static double entryWidth(Series series) {

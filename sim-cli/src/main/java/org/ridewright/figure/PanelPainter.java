@@ -44,6 +44,7 @@ final class PanelPainter {
         painter.bands();
         painter.grid();
         painter.levelsAndMarkers();
+        Bars.paint(sheet, placed);
         CurvePainter.paint(sheet, placed.panel(), placed.plot(), placed.x(), placed.y());
         painter.frame();
         painter.xAxis();

@@ -36,7 +36,7 @@ record Ticks(List<Mark> marks, List<Double> fine, int exponent) {
      */
     static Ticks upright(Scale scale, double length) {
         double pitch = length < 90 ? 12 : 18;
-        return scale.log() ? decades(scale, length) : linear(scale, length, pitch, 0);
+        return scale.log() ? decades(scale, length) : linear(scale, pitch * scale.span() / length, length, 0);
     }
 
     /**
@@ -47,12 +47,22 @@ record Ticks(List<Mark> marks, List<Double> fine, int exponent) {
      * @return the ticks
      */
     static Ticks level(Scale scale, double length) {
-        return scale.log() ? decades(scale, length) : linear(scale, length, 26, 11);
+        return scale.log() ? decades(scale, length) : linear(scale, 26 * scale.span() / length, length, 11);
     }
 
-    private static Ticks linear(Scale scale, double length, double pitch, double between) {
+    /**
+     * Numbers for a level axis that counts things: whole ones, close together.
+     *
+     * @param scale of the axis, linear
+     * @param length of the axis (pt)
+     * @return the ticks
+     */
+    static Ticks counting(Scale scale, double length) {
+        return linear(scale, Math.max(1, 11 * scale.span() / length), length, 4);
+    }
+
+    private static Ticks linear(Scale scale, double least, double length, double between) {
         int exponent = commonExponent(Math.max(Math.abs(scale.min()), Math.abs(scale.max())));
-        double least = pitch * scale.span() / length;
         int power = (int) Math.floor(Math.log10(least)) - 1;
         while (true) {
             for (int digit : STEPS) {

@@ -9,7 +9,9 @@ public enum Trace {
     /** A mark at each sample, no line. */
     MARKS,
     /** Straight from sample to sample, with a mark at each. */
-    LINE_AND_MARKS;
+    LINE_AND_MARKS,
+    /** A bar from zero at each sample, those of several series side by side. */
+    BARS;
 
     /** Whether there is a mark at each sample. */
     boolean marked() {

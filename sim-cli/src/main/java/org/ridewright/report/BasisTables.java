@@ -152,12 +152,8 @@ final class BasisTables {
     }
 
     private static List<Map<String, Object>> remarks(List<RideResult> results) {
-        List<Map<String, Object>> remarks = new ArrayList<>();
-        for (RideResult result : results) {
-            if (!result.remarks().isEmpty()) {
-                remarks.add(Map.of("ride", RideName.of(result).words(), "remarks", result.remarks()));
-            }
-        }
-        return remarks;
+        return RemarkGroup.of(results).stream()
+                .map(group -> Map.<String, Object>of("text", group.text(), "rides", group.rides()))
+                .toList();
     }
 }

@@ -16,6 +16,8 @@ final class ComparisonFigures {
     private static final int MOST_ROWS = 6;
     private static final int MOST_COLUMNS = 3;
     private static final double ROOM = 1.08;
+    /** Letters that two lines of a panel's title hold where there are three columns, and fewer. */
+    private static final int TITLE_IN_THREE = 52;
 
     private ComparisonFigures() {}
 
@@ -75,7 +77,17 @@ final class ComparisonFigures {
         rides.forEach(r -> speeds.merge(RideName.of(r).subject(), 1, Integer::sum));
         long different = speeds.values().stream().distinct().count();
         int each = speeds.values().iterator().next();
-        return different == 1 && each > 1 ? Math.min(each, MOST_COLUMNS) : Math.min(rides.size(), MOST_COLUMNS);
+        if (different == 1 && each > 1) {
+            return Math.min(each, MOST_COLUMNS);
+        }
+        boolean wide = rides.stream().anyMatch(r -> title(r).length() > TITLE_IN_THREE);
+        return Math.min(rides.size(), wide ? MOST_COLUMNS - 1 : MOST_COLUMNS);
+    }
+
+    private static String title(RideResult result) {
+        RideName name = RideName.of(result);
+        return name.subject() + ", " + name.speed() + ": "
+                + Felt.worst(Felt.of(result)).name();
     }
 
     private static RideResult worst(List<RideResult> rides) {
@@ -89,13 +101,11 @@ final class ComparisonFigures {
     }
 
     private static Panel panel(RideResult result, Frame frame) {
-        RideName name = RideName.of(result);
         Felt felt = Felt.worst(Felt.of(result));
         TimeSlice slice = TimeSlice.fromFirstContact(result);
         Optional<Series> line = felt.trace(result).map(t -> slice.line(0, felt.name(), t, 1));
-        String title = name.subject() + ", " + name.speed() + ": " + felt.name();
         return Panel.of(
-                title,
+                title(result),
                 AxisSpec.of("Time", "s").between(frame.from(), frame.to()),
                 AxisSpec.of("Acceleration", "m/s²").between(frame.low(), frame.high()),
                 line.orElseGet(() -> Series.line(0, felt.name(), new double[] {0}, new double[] {Double.NaN})));

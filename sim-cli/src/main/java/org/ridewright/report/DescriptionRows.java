@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.ridewright.quantity.Measure;
+import org.ridewright.road.Obstacle;
+import org.ridewright.vehicle.Attachment;
+import org.ridewright.vehicle.Place;
 
 /** Every value of a description record, found through its components, so that no input can be left out of the report. */
 final class DescriptionRows {
@@ -39,7 +42,9 @@ final class DescriptionRows {
 
     private void walk(String path, Object value) {
         if (value instanceof Measure measure) {
-            entries.add(new Entry(path, measure, measure.written()));
+            if (!putInAsNil(measure)) {
+                entries.add(measured(path, measure));
+            }
         } else if (value instanceof Optional<?> optional) {
             optional.ifPresent(v -> walk(path, v));
         } else if (value instanceof List<?> list) {
@@ -55,6 +60,25 @@ final class DescriptionRows {
         }
     }
 
+    /** A nil that stands for what the file does not give. */
+    private static boolean putInAsNil(Measure measure) {
+        return measure.value() == 0
+                && (measure.written().equals("none given") || measure.equals(Measure.of(0, measure.kind())));
+    }
+
+    /** As the file has it: ahead of the axle, or right of the centre, by a length, and not the other way by a negative one. */
+    private static Entry measured(String path, Measure m) {
+        if (!m.written().startsWith(Place.OPPOSITE)) {
+            return new Entry(path, m, m.written());
+        }
+        String written = m.written().substring(Place.OPPOSITE.length());
+        return new Entry(
+                path.replaceFirst("behind front axle$", "ahead of front axle")
+                        .replaceFirst("left of centre$", "right of centre"),
+                new Measure(m.kind(), -m.value(), m.tolerance(), m.provenance(), written),
+                written);
+    }
+
     private void walkRecord(String path, Record part) {
         RecordComponent[] components = part.getClass().getRecordComponents();
         // an alternative of a sealed interface is named, as its figures alone do not tell which it is
@@ -65,7 +89,8 @@ final class DescriptionRows {
         for (RecordComponent component : components) {
             boolean label = component.getName().equals("name") && !path.isEmpty();
             if (!label && !component.getName().equals("about")) {
-                walk(path + ARROW + words(component.getName()), read(component, part));
+                boolean inner = component.getType() == Obstacle.Lie.class || component.getType() == Attachment.class;
+                walk(inner ? path : path + ARROW + words(component.getName()), read(component, part));
             }
         }
     }

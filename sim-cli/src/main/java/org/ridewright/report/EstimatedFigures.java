@@ -16,10 +16,12 @@ import org.ridewright.vehicle.Damper;
 import org.ridewright.vehicle.Damping;
 import org.ridewright.vehicle.Elasticity;
 import org.ridewright.vehicle.Friction;
+import org.ridewright.vehicle.FurtherMotions.Motion;
 import org.ridewright.vehicle.Layout;
 import org.ridewright.vehicle.MountHeights;
 import org.ridewright.vehicle.Spring;
 import org.ridewright.vehicle.SpringKind;
+import org.ridewright.vehicle.SwayFigures;
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.wheel.Contact;
 
@@ -38,11 +40,19 @@ final class EstimatedFigures {
         }
         vehicle.axles().forEach(axle -> axle(rows, vehicle, axle));
         vehicle.connections().forEach(connection -> connection(rows, connection));
+        if (vehicle.further().has(Motion.SWAY) && !SwayFigures.byAxles(vehicle)) {
+            if (vehicle.further().swayFrequency().isEmpty()) {
+                add(rows, "sway as used › frequency", SwayFigures.frequency(vehicle));
+            }
+            if (vehicle.further().swayDampingRatio().isEmpty()) {
+                add(rows, "sway as used › damping ratio", SwayFigures.dampingRatio(vehicle));
+            }
+        }
         return rows;
     }
 
     private static void axle(List<Entry> rows, Vehicle vehicle, Axle axle) {
-        String path = axle.name() + " axle as used › ";
+        String path = axle.title() + " as used › ";
         boolean beam = vehicle.layout().rolls() && axle.kind() == AxleKind.BEAM;
         if (beam && axle.rollInertia().isEmpty()) {
             add(rows, path + "roll inertia", AxleFigures.rollInertia(axle));

@@ -23,13 +23,14 @@ public record FigureGroup(String heading, List<Figure> figures) {
         figures = List.copyOf(figures);
     }
 
-    /** All figures of a run: the comparison, the wheel paths of each vehicle and road, then those of each ride test; file names unlike. */
+    /** All figures of a run: the comparison, what surge and sway add, the wheel paths of each vehicle and road, then those of each ride test; file names unlike. */
     public static List<FigureGroup> of(Scenario scenario, List<RideResult> results) {
         Set<String> taken = new HashSet<>();
         List<FigureGroup> groups = new ArrayList<>();
         add(groups, "All ride tests on equal axes", ComparisonFigures.of(results), taken);
         add(groups, "What riders feel against speed", SpeedFigures.of(results), taken);
         add(groups, "When friction locks the springs", FrictionFigure.of(results), taken);
+        add(groups, "What surge and sway add", MissedFigures.of(results), taken);
         List<Figure> paths = new ArrayList<>();
         Set<List<String>> seen = new LinkedHashSet<>();
         for (RideResult result : results) {

@@ -12,6 +12,7 @@ import org.ridewright.comfort.Axis;
 import org.ridewright.comfort.Position;
 import org.ridewright.comfort.VibrationMetrics;
 import org.ridewright.dynamics.VehicleModel;
+import org.ridewright.ride.Missed;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.RideResult.ElementResult;
 import org.ridewright.ride.RideResult.Peak;
@@ -73,10 +74,14 @@ public final class MetricsJson {
             ArrayNode values = place.putArray("values");
             peak(values, "greatest vertical acceleration", point.greatest(), ACCELERATION);
             peak(values, "least vertical acceleration", point.least(), ACCELERATION);
+            peak(values, "extreme longitudinal acceleration", point.forward(), ACCELERATION);
+            peak(values, "extreme lateral acceleration", point.leftward(), ACCELERATION);
         }
         springs(node.putArray("springs and dampers"), result);
         wheels(node.putArray("wheels"), result);
         peak(node.putArray("draught"), "greatest draught", result.draught(), "N");
+        result.speedGained().ifPresent(gained -> peak(node.putArray("surge"), "extreme speed gained", gained, "m/s"));
+        missed(node.putArray("without and with surge and sway"), result);
         energy(node.putArray("energy"), result);
         solver(node.putArray("solver"), result);
         ArrayNode remarks = node.putArray("remarks");
@@ -160,6 +165,18 @@ public final class MetricsJson {
             peak(values, "least load", wheel.least(), "N");
             peak(values, "greatest load", wheel.greatest(), "N");
             value(values, "time off the ground", wheel.timeOff(), "s");
+        }
+    }
+
+    private static void missed(ArrayNode array, RideResult result) {
+        String[] axes = {"longitudinal", "lateral", "vertical"};
+        for (Missed missed : result.missed()) {
+            ArrayNode values = array.addObject().put("place", missed.place()).putArray("values");
+            for (int i = 0; i < axes.length; i++) {
+                String name = axes[i] + " acceleration, unweighted r.m.s., ";
+                value(values, name + "without", missed.without().get(i).rms(), ACCELERATION);
+                value(values, name + "with", missed.with().get(i).rms(), ACCELERATION);
+            }
         }
     }
 

@@ -17,12 +17,7 @@ record RideName(String vehicle, String load, String road, String speed) {
                 result.model().vehicle().name(),
                 result.model().loadCase().name(),
                 result.road().name(),
-                bare(result.plan().written()));
-    }
-
-    /** Without tolerance and provenance. */
-    private static String bare(String written) {
-        return written.replaceAll("\\s*\\(.*\\)", "").replaceAll("\\s*±.*", "").strip();
+                result.plan().title());
     }
 
     /** Vehicle and load. */

@@ -98,11 +98,49 @@ class CommandsTest {
     }
 
     @Test
-    void aVehicleThatFallsThroughItsSpringsIsToldByCheck() throws IOException {
+    void aVehicleThatFallsThroughItsSpringsIsToldByCheckAtTheirRate() throws IOException {
         written("2 kN/m");
         assertThat(ridewright("check", folder.resolve("quarter.yaml").toString()))
                 .isEqualTo(ExitCode.BAD_INPUT);
-        assertThat(err.toString()).contains("falls through its springs");
+        assertThat(err.toString())
+                .contains("quarter.yaml:9:46  axles[0].springs[0].rate: 2 kN/m", "falls through its springs");
+    }
+
+    @Test
+    void aFaultOfAVehicleIsToldOnceThoughItsScenarioIsCheckedBesideIt() throws IOException {
+        Path scenario = written("20");
+        Path vehicle = folder.resolve("..").resolve(folder.getFileName()).resolve("quarter.yaml");
+        assertThat(ridewright("check", vehicle.toString(), scenario.toString())).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString().split("has no unit", -1)).hasSize(2);
+        assertThat(err.toString()).endsWith("1 fault." + System.lineSeparator());
+        assertThat(out.toString()).contains("plank.yaml: in order but for the faults above");
+    }
+
+    @Test
+    void aVehicleFileCannotBeRunAndIsSaidToBeOne() throws IOException {
+        written("20 kN/m");
+        assertThat(ridewright("run", folder.resolve("quarter.yaml").toString())).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString())
+                .contains("this is a vehicle file", "name it in a scenario", "1 fault; nothing was run.");
+    }
+
+    @Test
+    void theSpeedIsShownAsTheScenarioHasIt() throws IOException {
+        Path scenario = written("20 kN/m");
+        Files.writeString(scenario, SCENARIO.replace("10 km/h", "6 mph ± 1 mph (estimated)"));
+        Path into = folder.resolve("results");
+        assertThat(ridewright("run", scenario.toString(), "--into", into.toString()))
+                .isZero();
+        assertThat(out.toString()).contains("6 mph").doesNotContain("km/h");
+        assertThat(into.resolve("traces").resolve("test-quarter-driver-plank-6-mph.csv"))
+                .exists();
+    }
+
+    @Test
+    void aCrossCheckNamesEachRideTest() throws IOException {
+        Path scenario = written("20 kN/m");
+        assertThat(ridewright("run", "--cross-check", scenario.toString())).isZero();
+        assertThat(out.toString()).containsPattern("\\de-\\d\\d  Test quarter, driver, plank, 10 km/h");
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -50,6 +51,16 @@ class FigureLayoutTest {
                 .isEqualTo(new Scale(0, 3, false))
                 .isEqualTo(placed.get(1).x());
         assertThat(placed.get(2).x()).isEqualTo(new Scale(0, 5, false));
+    }
+
+    @Test
+    void theRowAboveAnIncompleteOneHasItsNumbersThroughout() {
+        Panel panel = panel(TIME, 0, 1, 0, 1);
+        List<PlacedPanel> placed =
+                placed(new Figure("a", "", "", Collections.nCopies(8, panel), 3, Figure.PAGE_WIDTH_MM, 200));
+        assertThat(placed)
+                .extracting(PlacedPanel::numbered)
+                .containsExactly(false, false, false, true, true, true, true, true);
     }
 
     @Test

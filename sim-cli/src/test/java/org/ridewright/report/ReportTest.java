@@ -85,8 +85,15 @@ class ReportTest {
     @Test
     void numbersAreJsonWithoutNaN() throws IOException {
         RideResult first = GATE.results().get(0);
-        RideResult still =
-                with(first, List.of(), List.of(new PointResult("p", new Peak(Double.NaN, 0), new Peak(0, 0))));
+        RideResult still = with(
+                first,
+                List.of(),
+                List.of(new PointResult(
+                        "p",
+                        new Peak(Double.NaN, 0),
+                        new Peak(0, 0),
+                        new Peak(Double.NaN, 0),
+                        new Peak(Double.NaN, 0))));
         String json = MetricsJson.render(
                 GATE.scenario(), List.of(still, GATE.results().get(4)));
         JsonNode root = new ObjectMapper().readTree(json);
@@ -146,7 +153,10 @@ class ReportTest {
                     double loaded = r.model().loadCase().name().equals("laden") ? factor : 1;
                     double fast = r.speed() > 2 ? factor : 1;
                     Peak peak = new Peak(10 * loaded * fast, 1);
-                    return with(r, List.of(), List.of(new PointResult("middle of the load", peak, new Peak(-1, 1))));
+                    return with(
+                            r,
+                            List.of(),
+                            List.of(new PointResult("middle of the load", peak, new Peak(-1, 1), peak, peak)));
                 })
                 .toList();
     }
@@ -167,6 +177,8 @@ class ReportTest {
                 r.springs(),
                 r.wheels(),
                 r.draught(),
+                r.speedGained(),
+                r.missed(),
                 r.energy(),
                 r.statistics(),
                 r.spectra(),

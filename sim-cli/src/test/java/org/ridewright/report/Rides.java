@@ -31,4 +31,29 @@ record Rides(Scenario scenario, List<RideResult> results) {
                 scenario.points(),
                 scenario.ridingADay());
     }
+
+    /** The same result with other remarks. */
+    static RideResult withRemarks(RideResult r, List<String> remarks) {
+        return new RideResult(
+                r.vehicleFile(),
+                r.model(),
+                r.road(),
+                r.plan(),
+                r.duration(),
+                r.traces(),
+                r.wheelPaths(),
+                r.axles(),
+                r.window(),
+                r.seats(),
+                r.points(),
+                r.springs(),
+                r.wheels(),
+                r.draught(),
+                r.speedGained(),
+                r.missed(),
+                r.energy(),
+                r.statistics(),
+                r.spectra(),
+                remarks);
+    }
 }

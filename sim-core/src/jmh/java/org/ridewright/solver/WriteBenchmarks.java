@@ -40,7 +40,8 @@ public final class WriteBenchmarks {
                 .run();
         StringBuilder page = new StringBuilder("# Benchmarks\n\n");
         page.append("Written by `mvn -q -Pbenchmark -pl sim-core` with JMH; one fork, three warm-up and five measured "
-                + "seconds. Errors are JMH's 99.9 % intervals.\n\n");
+                + "seconds. Errors are JMH's 99.9 % intervals; a figure whose error is above 20 % is worthless: run it again on a "
+                + "quiet machine.\n\n");
         page.append(String.format(
                 Locale.ROOT,
                 "Machine: %d processors, %s, Java %s.%n%n",
@@ -50,8 +51,8 @@ public final class WriteBenchmarks {
         page.append("| benchmark | what | time | error |\n|---|---|---:|---:|\n");
         results.stream().filter(r -> !name(r).equals("growth")).forEach(r -> row(page, r));
         page.append("\nGrowth with the vehicle, each over the same kind of gravel:\n\n");
-        page.append("| vehicle | elements | coordinates | steps a simulated second | time | time a step | a step and element |\n"
-                + "|---|---:|---:|---:|---:|---:|---:|\n");
+        page.append("| vehicle | elements | coordinates | steps a simulated second | time | error | time a step | a step and element |\n"
+                + "|---|---:|---:|---:|---:|---:|---:|---:|\n");
         results.stream().filter(r -> name(r).equals("growth")).forEach(r -> growth(page, r));
         Files.writeString(Path.of(args[0]), page.toString());
     }
@@ -62,15 +63,20 @@ public final class WriteBenchmarks {
     }
 
     private static void row(StringBuilder page, RunResult result) {
-        Result<?> time = result.getPrimaryResult();
+        TimeWithError time = time(result);
         page.append(String.format(
                 Locale.ROOT,
-                "| %s | %s | %.4g %s | ± %.2g |%n",
+                "| %s | %s | %s | %s |%n",
                 name(result),
                 MEANING.get(name(result)),
-                time.getScore(),
-                time.getScoreUnit().replace("/op", ""),
-                time.getScoreError()));
+                time.timeText(),
+                time.errorText()));
+    }
+
+    private static TimeWithError time(RunResult result) {
+        Result<?> time = result.getPrimaryResult();
+        return new TimeWithError(
+                time.getScore(), time.getScoreError(), time.getScoreUnit().replace("/op", ""));
     }
 
     private static void growth(StringBuilder page, RunResult result) {
@@ -83,12 +89,13 @@ public final class WriteBenchmarks {
         double time = result.getPrimaryResult().getScore();
         page.append(String.format(
                 Locale.ROOT,
-                "| %s | %d | %d | %.0f | %.3g ms | %.0f ns | %.0f ns |%n",
+                "| %s | %d | %d | %.0f | %s | %s | %.0f ns | %.0f ns |%n",
                 vehicle,
                 equations.elements().size(),
                 equations.size(),
                 steps / duration,
-                time,
+                time(result).timeText(),
+                time(result).errorText(),
                 time * 1e6 / steps,
                 time * 1e6 / steps / equations.elements().size()));
     }

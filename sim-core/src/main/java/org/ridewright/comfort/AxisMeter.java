@@ -23,7 +23,10 @@ public final class AxisMeter {
     private final FilterFeed weighting;
     private final WeightedMeter british;
     private final FilterFeed britishWeighting;
+    private final LevelMeter whole;
+    /** Null where kinds of motion are not asked for. */
     private final BandMeter bands;
+
     private final JerkMeter jerk;
     private AxisVibration result;
 
@@ -36,7 +39,7 @@ public final class AxisMeter {
      * @throws IllegalArgumentException if a bound above is broken
      */
     public AxisMeter(Position position, Axis axis, Window window, double sampleRate) {
-        this(position, axis, window, sampleRate, 0, StartUp.AT_REST);
+        this(position, axis, window, sampleRate, 0, StartUp.AT_REST, true);
     }
 
     /**
@@ -45,6 +48,21 @@ public final class AxisMeter {
      * @throws IllegalArgumentException as above
      */
     public AxisMeter(Position position, Axis axis, Window window, double sampleRate, double start, StartUp startUp) {
+        this(position, axis, window, sampleRate, start, startUp, true);
+    }
+
+    /**
+     * @param kinds whether bands and jerk are worked out too, which is three quarters of the work; otherwise these are not numbers
+     * @throws IllegalArgumentException as above
+     */
+    public AxisMeter(
+            Position position,
+            Axis axis,
+            Window window,
+            double sampleRate,
+            double start,
+            StartUp startUp,
+            boolean kinds) {
         this.position = position;
         this.axis = axis;
         this.window = window;
@@ -59,8 +77,9 @@ public final class AxisMeter {
             british = new WeightedMeter(sampling, window);
             britishWeighting = new FilterFeed(own.british().filter().at(sampleRate), startUp, british::accept);
         }
-        bands = new BandMeter(sampling, window, startUp);
-        jerk = new JerkMeter(sampling, window, startUp);
+        whole = new LevelMeter(sampling, window);
+        bands = kinds ? new BandMeter(sampling, window, startUp) : null;
+        jerk = kinds ? new JerkMeter(sampling, window, startUp) : null;
     }
 
     /**
@@ -80,8 +99,11 @@ public final class AxisMeter {
         if (britishWeighting != null) {
             britishWeighting.accept(sample);
         }
-        bands.accept(sample);
-        jerk.accept(sample);
+        whole.accept(sample);
+        if (bands != null) {
+            bands.accept(sample);
+            jerk.accept(sample);
+        }
     }
 
     /**
@@ -92,20 +114,20 @@ public final class AxisMeter {
     public AxisVibration result() {
         if (result == null) {
             weighting.finish();
-            MotionBands kinds = bands.bands();
-            VibrationMetrics metrics = weighted.metrics(kinds.whole().peak());
+            Level all = whole.level();
+            VibrationMetrics metrics = weighted.metrics(all.peak());
             VibrationMetrics other = metrics;
             if (britishWeighting != null) {
                 britishWeighting.finish();
-                other = british.metrics(kinds.whole().peak());
+                other = british.metrics(all.peak());
             }
             result = new AxisVibration(
                     position,
                     axis,
                     metrics,
                     other,
-                    kinds,
-                    jerk.jerk(),
+                    bands == null ? MotionBands.notDivided(all) : bands.bands(all),
+                    jerk == null ? Jerk.NOT_MEASURED : jerk.jerk(),
                     new TrustedBand(sampling.rate()),
                     window.from() - sampling.start());
         }

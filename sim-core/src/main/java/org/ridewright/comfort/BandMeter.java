@@ -17,27 +17,24 @@ final class BandMeter {
             Butterworth.highPass(MotionBands.ORDER, MotionBands.HEAVE_TO_JOLT),
             Butterworth.highPass(MotionBands.ORDER, MotionBands.JOLT_TO_BUZZ));
 
-    private final LevelMeter whole;
     private final FilteredLevel heave;
     private final FilteredLevel jolt;
     private final FilteredLevel buzz;
 
     BandMeter(Sampling sampling, Window window, StartUp startUp) {
-        whole = new LevelMeter(sampling, window);
         heave = new FilteredLevel(HEAVE, sampling, window, startUp);
         jolt = new FilteredLevel(JOLT, sampling, window, startUp);
         buzz = new FilteredLevel(BUZZ, sampling, window, startUp);
     }
 
     void accept(double sample) {
-        whole.accept(sample);
         heave.accept(sample);
         jolt.accept(sample);
         buzz.accept(sample);
     }
 
-    MotionBands bands() {
-        return new MotionBands(heave.level(), jolt.level(), buzz.level(), whole.level());
+    MotionBands bands(Level whole) {
+        return new MotionBands(heave.level(), jolt.level(), buzz.level(), whole);
     }
 
     private static AnalogueFilter inSeries(List<FilterSection> one, List<FilterSection> other) {

@@ -12,6 +12,9 @@ package org.ridewright.comfort;
  * @param felt r.m.s. and peak of the band-limited jerk
  */
 public record Jerk(double sampled, Level felt) {
+    /** Where it was not asked for: not numbers. */
+    static final Jerk NOT_MEASURED = new Jerk(Double.NaN, Level.NOT_MEASURED);
+
     /** Upper end of the band of {@link #felt} (Hz). */
     public static final double LIMIT = MotionBands.JOLT_TO_BUZZ;
 }

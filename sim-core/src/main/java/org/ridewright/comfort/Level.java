@@ -6,4 +6,7 @@ package org.ridewright.comfort;
  * @param rms root mean square
  * @param peak largest size of a sample
  */
-public record Level(double rms, double peak) {}
+public record Level(double rms, double peak) {
+    /** Where nothing was asked for: not numbers. */
+    static final Level NOT_MEASURED = new Level(Double.NaN, Double.NaN);
+}

@@ -33,6 +33,11 @@ public record MotionBands(Level heave, Level jolt, Level buzz, Level whole) {
     /** Order of the Butterworth filters. */
     static final int ORDER = 4;
 
+    /** Of a motion that was not divided. */
+    static MotionBands notDivided(Level whole) {
+        return new MotionBands(Level.NOT_MEASURED, Level.NOT_MEASURED, Level.NOT_MEASURED, whole);
+    }
+
     /** What the three mean squares lack or exceed, as a share of the whole mean square (1). */
     public double unaccounted() {
         double sum = heave.rms() * heave.rms() + jolt.rms() * jolt.rms() + buzz.rms() * buzz.rms();

@@ -180,10 +180,12 @@ final class ConnectionAssembly {
             loose.add("pitch");
         }
         if (!loose.isEmpty()) {
-            throw new RideException("interconnection '" + sum.name()
-                    + "' would push against nothing: its travel changes when the whole vehicle moves as one piece in "
-                    + String.join(", ", loose)
-                    + "; balance the weights so that axle and body terms cancel");
+            throw RideException.at(
+                    sum.name(),
+                    "interconnection '" + sum.name()
+                            + "' would push against nothing: its travel changes when the whole vehicle moves as one piece in "
+                            + String.join(", ", loose)
+                            + "; balance the weights so that axle and body terms cancel");
         }
     }
 

@@ -20,7 +20,16 @@ public record Element(String name, Kind kind, double[] row, int input, ForceLaw 
         TWIST,
         SEAT,
         HITCH,
+        /** What holds the vehicle fore and aft. */
+        HOLD,
+        /** What holds the body sideways at an axle. */
+        SWAY,
         CONTACT
+    }
+
+    /** What a spring or damper of an axle is called, before a word for its side. */
+    public static String nameOf(String axle, String part) {
+        return part.startsWith(axle) ? part : axle + " " + part;
     }
 
     /** The same with another law. */

@@ -22,6 +22,7 @@ import org.ridewright.vehicle.Seat;
 import org.ridewright.vehicle.Spring;
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.wheel.Contact;
+import org.ridewright.wheel.Ground;
 
 /** The force elements of a vehicle: their rows and laws. */
 final class ElementAssembly {
@@ -41,9 +42,9 @@ final class ElementAssembly {
         this.places = places;
     }
 
-    void build(LoadedBody body, Optional<Measure> groundRate) {
+    void build(LoadedBody body, Ground ground) {
         for (int i = 0; i < vehicle.axles().size(); i++) {
-            addContacts(i, groundRate);
+            addContacts(i, ground);
         }
         for (int i = 0; i < vehicle.axles().size(); i++) {
             addAxle(i);
@@ -58,11 +59,11 @@ final class ElementAssembly {
         }
     }
 
-    private void addContacts(int i, Optional<Measure> groundRate) {
+    private void addContacts(int i, Ground ground) {
         Axle axle = vehicle.axles().get(i);
         for (double y : geometry.wheelPlaces(i)) {
             double[] rise = geometry.unsprungRise(i, y);
-            Contact contact = Contact.of(axle.wheel(), groundRate, effectiveMass(axle, y));
+            Contact contact = Contact.of(axle.wheel(), ground, effectiveMass(axle, y));
             String name = axle.name() + " wheel" + side(y);
             double[] row = Geometry.combine(-1, rise, 0, rise);
             wheels.add(new WheelPlace(name, i, axle.x(), y, elements.size(), inputs, contact));
@@ -86,7 +87,7 @@ final class ElementAssembly {
         for (Spring spring : axle.springs()) {
             ForceLaw law = springLaw(spring);
             for (double y : acrossAt(axle, spring.attachment())) {
-                String name = qualified(axle.name(), spring.name()) + side(y);
+                String name = Element.nameOf(axle.name(), spring.name()) + side(y);
                 double[] row = scaled(spring.motionRatio(), geometry.cornerCompression(i, y));
                 double rate = SpringLaws.workingRate(spring.kind(), spring.elasticity());
                 addStaged(name, Element.Kind.SPRING, row, law, rate, spring.stages());
@@ -95,7 +96,7 @@ final class ElementAssembly {
         for (Damper damper : axle.dampers()) {
             ForceLaw law = SpringLaws.damper(damper);
             for (double y : acrossAt(axle, damper.attachment())) {
-                String name = qualified(axle.name(), damper.name()) + side(y);
+                String name = Element.nameOf(axle.name(), damper.name()) + side(y);
                 double[] row = scaled(damper.motionRatio(), geometry.cornerCompression(i, y));
                 elements.add(new Element(name, Element.Kind.DAMPER, row, -1, law));
             }
@@ -155,14 +156,18 @@ final class ElementAssembly {
     private static ForceLaw checkedFriction(String name, ForceLaw law, double workingRate) {
         double needed = law.friction().share() * Math.max(workingRate, law.greatestRate());
         if (law.friction().lockedRate() > 0 && !(law.friction().weakestLockedRate() > needed)) {
-            throw new RideException(String.format(
-                    Locale.ROOT,
-                    "'%s': the locked rate, %.4g N/m%s, must exceed the friction's share of load times the steepest rate with "
-                            + "helpers and stops, %.4g N/m. Check the spring's rate and its unit, or give a higher locked rate",
+            throw RideException.tooSoft(
                     name,
-                    law.friction().weakestLockedRate(),
-                    law.friction().states() > 1 ? " where it is least over a slider's share of the limit" : "",
-                    needed));
+                    String.format(
+                            Locale.ROOT,
+                            "'%s' is too soft beside its helpers and stops, or the locked rate of its friction too low: this, %.3g N/mm%s "
+                                    + "(a multiple of the spring's rate unless given), must exceed the friction's share of load times "
+                                    + "the steepest rate with helpers and stops, %.3g N/mm. Check the spring's rate and its unit, or "
+                                    + "give a higher locked rate",
+                            name,
+                            law.friction().weakestLockedRate() / 1000,
+                            law.friction().states() > 1 ? " where it is least over a slider's share of the limit" : "",
+                            needed / 1000));
         }
         return law;
     }
@@ -227,10 +232,6 @@ final class ElementAssembly {
 
     static String side(double y) {
         return y > 0 ? " left" : y < 0 ? " right" : "";
-    }
-
-    private static String qualified(String axle, String part) {
-        return part.startsWith(axle) ? part : axle + " " + part;
     }
 
     List<Element> elements() {

@@ -15,6 +15,7 @@ public final class Equations {
     private final double[] gravityForce;
     private final List<Element> elements;
     private final int inputs;
+    private final Pushes pushes;
 
     /**
      * @param mass M, symmetric positive definite, row-major n × n; copied
@@ -25,7 +26,7 @@ public final class Equations {
      */
     public Equations(
             double[] mass, double[] gravityStiffness, double[] gravityForce, List<Element> elements, int inputs) {
-        this(mass, inverse(mass, gravityForce.length), gravityStiffness, gravityForce, elements, inputs);
+        this(mass, inverse(mass, gravityForce.length), gravityStiffness, gravityForce, elements, inputs, Pushes.NONE);
     }
 
     private Equations(
@@ -34,7 +35,8 @@ public final class Equations {
             double[] gravityStiffness,
             double[] gravityForce,
             List<Element> elements,
-            int inputs) {
+            int inputs,
+            Pushes pushes) {
         this.size = gravityForce.length;
         if (mass.length != size * size || gravityStiffness.length != size * size) {
             throw new IllegalArgumentException("matrices must be " + size + " × " + size);
@@ -45,9 +47,20 @@ public final class Equations {
         this.gravityForce = gravityForce.clone();
         this.elements = List.copyOf(elements);
         this.inputs = inputs;
+        this.pushes = pushes;
         for (Element e : elements) {
             if (e.row().length != size || e.input() >= inputs) {
                 throw new IllegalArgumentException("element '" + e.name() + "' does not fit the coordinates");
+            }
+        }
+        for (WheelPush push : pushes.wheels()) {
+            if (push.row().length != size || elements.get(push.element()).input() < 0 || pushes.speed() >= inputs) {
+                throw new IllegalArgumentException("the push of element " + push.element() + " does not fit");
+            }
+        }
+        for (StatedForce force : pushes.stated()) {
+            if (force.row().length != size || force.input() >= inputs) {
+                throw new IllegalArgumentException("'" + force.name() + "' does not fit the coordinates");
             }
         }
     }
@@ -66,9 +79,14 @@ public final class Equations {
         return result.getData().clone();
     }
 
-    /** The same with other elements. */
+    /** The same with other elements, one for one. */
     public Equations withElements(List<Element> newElements) {
-        return new Equations(mass, inverseMass, gravityStiffness, gravityForce, newElements, inputs);
+        return new Equations(mass, inverseMass, gravityStiffness, gravityForce, newElements, inputs, pushes);
+    }
+
+    /** The same with other forces that are no element's. */
+    public Equations withPushes(Pushes newPushes) {
+        return new Equations(mass, inverseMass, gravityStiffness, gravityForce, elements, inputs, newPushes);
     }
 
     /** Number of coordinates n. */
@@ -84,6 +102,11 @@ public final class Equations {
     /** Force elements, in the order of their indices. */
     public List<Element> elements() {
         return elements;
+    }
+
+    /** Forces that are no element's. */
+    public Pushes pushes() {
+        return pushes;
     }
 
     /** {@code M_ij}. */

@@ -7,7 +7,6 @@ import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.AxleFigures;
 import org.ridewright.vehicle.AxleKind;
 import org.ridewright.vehicle.MountHeights;
-import org.ridewright.vehicle.SprungBody;
 import org.ridewright.vehicle.Vehicle;
 
 /**
@@ -15,9 +14,13 @@ import org.ridewright.vehicle.Vehicle;
  *
  * <p>Rolling about an axis h below its centre of mass, a part adds {@code m h²} to the roll inertia and {@code −m g h} to the roll
  * stiffness. In pitch let {@code S = Σ m h} and {@code J = Σ m h²} over body and sprung occupants, h above the spring mounts. A braked body
- * pitches about the mounts and gains J. A free-rolling one pushes its undercarriage, {@code m_u = Σ m_j + Σ J_wheel/R²}, to and
+ * pitches about the mounts and gains J. So does one whose surge ξ is a coordinate, with {@code M_ξξ = m + m_u} and {@code M_ξθ = S}: a
+ * part moves {@code ξ + h θ} forward. A free-rolling one pushes its undercarriage, {@code m_u = Σ m_j + Σ J_wheel/R²}, to and
  * fro: eliminating the surge from {@code (m + m_u) ξ̈ + S θ̈ = 0} leaves {@code J − S²/(m + m_u)}, which for one body is
- * {@code h² m m_u/(m + m_u)}, and the axis lies {@code S/(m + m_u)} above the mounts. Both gain {@code −g S} in pitch stiffness.
+ * {@code h² m m_u/(m + m_u)}, and the axis lies {@code S/(m + m_u)} above the mounts. All gain {@code −g S} in pitch stiffness.
+ *
+ * <p>Where the body sways, y at its roll axis, a part moves {@code y − h φ} to the left: {@code M_yy = m}, {@code M_yφ = −m h}. A beam
+ * axle then rocks on its wheels, and its centre moves by {@code −R φ_j}: its roll inertia gains {@code m_j R²}.
  */
 final class MassAssembly {
     private static final double G = VehicleModel.GRAVITY;
@@ -32,6 +35,9 @@ final class MassAssembly {
     private final boolean rollAtCentre;
     private final double pitchAxis;
     private final double bodyHeight;
+    private double mountHeight;
+    private double swayingMass;
+    private double swayingMoment;
 
     MassAssembly(Vehicle vehicle, Coordinates coordinates, Geometry geometry, LoadedBody body, boolean braked) {
         n = coordinates.size();
@@ -71,7 +77,8 @@ final class MassAssembly {
             addGravity(part.mass(), rise);
             if (coordinates.roll() >= 0) {
                 double h = heightAboveRollAxis(part.x(), part.z());
-                outer(mass, part.rollInertia() + part.mass() * h * h, roll, roll);
+                outer(mass, part.rollInertia(), roll, roll);
+                addAside(coordinates, part.mass(), part.x(), h, roll);
                 outer(gravityStiffness, -part.mass() * G * h, roll, roll);
             }
             if (coordinates.pitch() >= 0) {
@@ -83,6 +90,17 @@ final class MassAssembly {
                 outer(mass, -part.product(), pitch, roll);
             }
         }
+    }
+
+    /** A mass moving {@code y − h φ} to the left. */
+    private void addAside(Coordinates coordinates, double m, double x, double h, double[] roll) {
+        swayingMass += m;
+        swayingMoment += m * x;
+        double[] aside = Geometry.combine(-h, roll, 0, roll);
+        if (coordinates.sway() >= 0) {
+            aside[coordinates.sway()] = 1;
+        }
+        outer(mass, m, aside, aside);
     }
 
     /** Rise of a part's centre of mass, by the roll of that part wherever its centre lies. */
@@ -108,8 +126,9 @@ final class MassAssembly {
                 }
                 case BEAM -> {
                     addPoint(index[0], m);
+                    double rocking = coordinates.sway() < 0 ? 0 : axle.wheel().radius();
                     mass[index[1] * n + index[1]] +=
-                            AxleFigures.rollInertia(axle).value();
+                            AxleFigures.rollInertia(axle).value() + m * rocking * rocking;
                 }
             }
         }
@@ -131,30 +150,27 @@ final class MassAssembly {
                 if (coordinates.roll() >= 0) {
                     double h = heightAboveRollAxis(place.x(), place.z());
                     double[] roll = geometry.bodyRoll(place.x());
-                    outer(mass, rollAtCentre ? 0 : masses[stage] * h * h, roll, roll);
-                    outer(gravityStiffness, rollAtCentre ? 0 : -masses[stage] * G * h, roll, roll);
+                    addAside(coordinates, masses[stage], place.x(), h, roll);
+                    outer(gravityStiffness, -masses[stage] * G * h, roll, roll);
                 }
             }
         }
     }
 
     private double addPitchAxis(Vehicle vehicle, Coordinates coordinates, LoadedBody body, boolean braked) {
-        SprungBody description = vehicle.body();
-        if (coordinates.pitch() < 0 || description.pitchAxis() instanceof AxisHeight.AtCentreOfMass) {
-            return body.z();
-        }
-        double mounts = mountHeight(vehicle, body.x());
+        boolean atCentre = coordinates.pitch() < 0 || vehicle.body().pitchAxis() instanceof AxisHeight.AtCentreOfMass;
+        double mounts = atCentre ? body.z() : mountHeight(vehicle, body.x());
         double total = 0;
         double moment = 0;
         double second = 0;
         for (RigidPart part : body.parts()) {
-            double h = part.z() - mounts;
+            double h = atCentre ? 0 : part.z() - mounts;
             total += part.mass();
             moment += part.mass() * h;
             second += part.mass() * h * h;
         }
         for (Occupant occupant : VehicleModel.sprung(body)) {
-            double h = occupant.seat().place().z() - mounts;
+            double h = atCentre ? 0 : occupant.seat().place().z() - mounts;
             double m = occupant.massAbove(0);
             total += m;
             moment += m * h;
@@ -162,9 +178,21 @@ final class MassAssembly {
         }
         double pushed = total + undercarriageMass(vehicle);
         int pitch = coordinates.pitch();
-        mass[pitch * n + pitch] += braked ? second : second - moment * moment / pushed;
-        gravityStiffness[pitch * n + pitch] -= G * moment;
-        return braked ? mounts : mounts + moment / pushed;
+        int surge = coordinates.surge();
+        boolean free = surge < 0 && !braked;
+        if (pitch >= 0) {
+            mass[pitch * n + pitch] += free ? second - moment * moment / pushed : second;
+            gravityStiffness[pitch * n + pitch] -= G * moment;
+        }
+        if (surge >= 0) {
+            mass[surge * n + surge] += pushed;
+        }
+        if (surge >= 0 && pitch >= 0) {
+            mass[surge * n + pitch] += moment;
+            mass[pitch * n + surge] += moment;
+        }
+        mountHeight = mounts;
+        return free ? mounts + moment / pushed : mounts;
     }
 
     private static double mountHeight(Vehicle vehicle, double x) {
@@ -191,6 +219,16 @@ final class MassAssembly {
         return sum;
     }
 
+    /** Mass of all that sways with the body (kg). */
+    double swayingMass() {
+        return swayingMass;
+    }
+
+    /** x of its centre (m). */
+    double swayingCentre() {
+        return swayingMoment / swayingMass;
+    }
+
     /** Height of the roll axis at x (m). */
     double rollAxisHeight(double x) {
         return rollAtCentre ? bodyHeight : rollAxisAtFirst + rollAxisSlope * (x - firstX);
@@ -200,7 +238,12 @@ final class MassAssembly {
         return rollAtCentre ? 0 : z - rollAxisHeight(x);
     }
 
-    /** Height of the axis about which the body pitches (m). */
+    /** Height of the spring mounts at the centre of mass, about which the body pitches while the undercarriage stays in its place (m). */
+    double mountHeight() {
+        return mountHeight;
+    }
+
+    /** Height of the axis about which the body pitches (m); where it surges, that of the mounts. */
     double pitchAxisHeight() {
         return pitchAxis;
     }

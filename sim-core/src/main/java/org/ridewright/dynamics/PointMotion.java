@@ -2,7 +2,8 @@ package org.ridewright.dynamics;
 
 /**
  * What an accelerometer fixed at a point of the body and zeroed at rest reads: {@code a_z} from the rise,
- * {@code a_x = (z_P − z_pitch) θ̈ − g θ}, {@code a_y = −(z_P − z_roll) φ̈ + g φ}. Each is a row on accelerations plus a row on
+ * {@code a_x = (z_P − z_pitch) θ̈ − g θ}, {@code a_y = −(z_P − z_roll) φ̈ + g φ}, to which surge and sway
+ * add ξ̈ and ÿ where they are coordinates. Each is a row on accelerations plus a row on
  * displacements from rest.
  *
  * @param rise row of the rise; a_z is this row on q̈

@@ -1,6 +1,7 @@
 package org.ridewright.dynamics;
 
 import java.util.List;
+import java.util.Locale;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -15,6 +16,7 @@ import org.ridewright.suspension.FrictionLaw;
  */
 public final class StaticEquilibrium {
     private static final int MOST_STEPS = 400;
+    /** ‖r‖ at rest over the greatest entry of g_q: round-off of the sums. */
     private static final double RELATIVE_RESIDUAL = 1e-13;
 
     private final Equations equations;
@@ -76,8 +78,11 @@ public final class StaticEquilibrium {
             r = trialResidual.clone();
             norm = best;
         }
-        throw new RideException("no position of rest was found: the springs cannot carry the load (residual force "
-                + norm + " N of " + scale + " N)");
+        throw RideException.tooSoft(String.format(
+                Locale.ROOT,
+                "no position of rest was found: the springs cannot carry the load (%.3g kN of %.3g kN are left over)",
+                norm / 1000,
+                scale / 1000));
     }
 
     private double[] newtonStep(double[] q, double[] u, double[] r) {
@@ -103,6 +108,10 @@ public final class StaticEquilibrium {
         for (int i = 0; i < n; i++) {
             double own = Math.abs(k.get(i, i));
             unit[i] = own > 0 ? 1 / Math.sqrt(own) : 1;
+            if (nothingActs(k, i) && r[i] == 0) {
+                // A vehicle that rolls freely rests anywhere along its way.
+                k.set(i, i, 1);
+            }
         }
         DMatrixRMaj right = new DMatrixRMaj(n, 1);
         for (int i = 0; i < n; i++) {
@@ -122,6 +131,15 @@ public final class StaticEquilibrium {
             delta.set(i, 0, unit[i] * delta.get(i, 0));
         }
         return delta.getData().clone();
+    }
+
+    private boolean nothingActs(DMatrixRMaj k, int i) {
+        for (int j = 0; j < n; j++) {
+            if (k.get(i, j) != 0 || k.get(j, i) != 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private double residual(double[] q, double[] u, double[] r) {

@@ -1,6 +1,7 @@
 package org.ridewright.dynamics;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,14 +13,18 @@ import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.Place;
 import org.ridewright.vehicle.Spring;
 import org.ridewright.vehicle.Vehicle;
+import org.ridewright.wheel.Ground;
 
 /** A vehicle under one load case as equations of motion, with the places where it is read off; immutable. */
 public final class VehicleModel {
     /** Standard acceleration of free fall (m/s²), exact by definition (CGPM 1901). */
     public static final double GRAVITY = 9.80665;
 
+    /** No spring of a vehicle gives more standing still (m). */
     private static final double GREATEST_COMPRESSION = 1.0;
+    /** Beyond this angles are not small any more: the sine is off by 0.7 % (rad). */
     private static final double GREATEST_TILT = 0.2;
+    /** Clearances measured at one another's load cases are found by turns. */
     private static final int MOST_PASSES = 60;
 
     private final Vehicle vehicle;
@@ -34,17 +39,19 @@ public final class VehicleModel {
     private final StaticState rest;
     private final Map<String, List<String>> stageNames;
 
-    private VehicleModel(
-            Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked, StagePlaces places) {
+    private VehicleModel(Vehicle vehicle, LoadCase loadCase, Ground ground, boolean braked, StagePlaces places) {
         this.vehicle = vehicle;
         this.loadCase = loadCase;
         body = LoadedBody.of(vehicle, loadCase);
-        coordinates = new Coordinates(vehicle, sprung(body));
+        coordinates = new Coordinates(vehicle, sprung(body), braked);
         geometry = new Geometry(vehicle, coordinates, body);
         masses = new MassAssembly(vehicle, coordinates, geometry, body, braked);
         ElementAssembly elements = new ElementAssembly(vehicle, coordinates, geometry, places);
-        elements.build(body, groundRate);
-        equations = masses.equations(elements.elements(), elements.inputs());
+        elements.build(body, ground);
+        HorizontalAssembly horizontal = new HorizontalAssembly(vehicle, coordinates, geometry, masses);
+        elements.elements().addAll(horizontal.elements());
+        equations = horizontal.withPushes(
+                masses.equations(elements.elements(), elements.inputs() + horizontal.inputs()), elements.inputs());
         wheels = List.copyOf(elements.wheels());
         stageNames = elements.stageNames();
         seats = seatPlaces();
@@ -77,17 +84,22 @@ public final class VehicleModel {
                 : new VehicleModel(this, StaticEquilibrium.solve(equations, new double[equations.inputs()], settled));
     }
 
+    /** As the other, on ground of which at most the rate is stated (N/m). */
+    public static VehicleModel assemble(
+            Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked) {
+        return assemble(vehicle, loadCase, new Ground(groundRate, Optional.empty()), braked);
+    }
+
     /**
      * Assembles the equations for one load case and finds its position of rest.
      *
-     * @param groundRate of the ground under the wheels (N/m), absent if unyielding
+     * @param ground under the wheels
      * @param braked whether the wheels are held by the brake, which changes what the body pitches about
      * @throws RideException if the vehicle cannot stand as described
      */
-    public static VehicleModel assemble(
-            Vehicle vehicle, LoadCase loadCase, Optional<Measure> groundRate, boolean braked) {
+    public static VehicleModel assemble(Vehicle vehicle, LoadCase loadCase, Ground ground, boolean braked) {
         try {
-            VehicleModel model = new VehicleModel(vehicle, loadCase, groundRate, braked, stagePlaces(vehicle));
+            VehicleModel model = new VehicleModel(vehicle, loadCase, ground, braked, stagePlaces(vehicle));
             model.checkRest();
             return model;
         } catch (IllegalArgumentException e) {
@@ -99,28 +111,37 @@ public final class VehicleModel {
     private static StagePlaces stagePlaces(Vehicle vehicle) {
         StagePlaces places = new StagePlaces();
         List<String> measured = measuredLoadCases(vehicle);
+        String mover = "";
         for (int pass = 0; pass < MOST_PASSES && !measured.isEmpty(); pass++) {
             double moved = 0;
+            mover = "";
             for (String name : measured) {
                 LoadCase load = vehicle.loadCase(name)
                         .orElseThrow(() -> new IllegalArgumentException("no load case named '" + name + "'"));
-                VehicleModel standing = new VehicleModel(vehicle, load, Optional.empty(), false, places);
+                VehicleModel standing = new VehicleModel(vehicle, load, Ground.UNYIELDING, false, places);
                 for (int e = 0; e < standing.equations.elements().size(); e++) {
-                    moved = Math.max(
-                            moved,
-                            places.put(
-                                    name,
-                                    standing.equations.elements().get(e).name(),
-                                    standing.rest.compression()[e]));
+                    String element = standing.equations.elements().get(e).name();
+                    double by = places.put(name, element, standing.rest.compression()[e]);
+                    if (by > moved && !standing.stageNames(element).isEmpty()) {
+                        mover = element;
+                    }
+                    moved = Math.max(moved, by);
                 }
             }
             if (moved < 1e-12) {
                 return places;
             }
         }
+        // a spring far too soft shows itself so too: what the vehicle does on its springs alone tells
+        for (String name : measured) {
+            LoadCase load = vehicle.loadCase(name).orElseThrow();
+            new VehicleModel(vehicle, load, Ground.UNYIELDING, false, new StagePlaces()).checkRest();
+        }
         if (!measured.isEmpty()) {
-            throw new RideException("the clearances measured with load aboard contradict one another: "
-                    + "no position of the helpers and stops fits all of them");
+            throw RideException.at(
+                    mover,
+                    "the clearances measured with load aboard contradict one another: "
+                            + "no position of the helpers and stops fits all of them");
         }
         return places;
     }
@@ -148,9 +169,9 @@ public final class VehicleModel {
         boolean gas = equations.elements().stream().anyMatch(e -> e.law().gas().isPresent());
         for (int i : new int[] {coordinates.roll(), coordinates.pitch()}) {
             if (!gas && i >= 0 && Math.abs(rest.q()[i]) > GREATEST_TILT) {
-                throw new RideException(String.format(
+                throw RideException.tooSoft(String.format(
                         Locale.ROOT,
-                        "'%s', load case '%s': standing still, %s is %.3f rad; expected at most %.1f rad. "
+                        "'%s', load case '%s': standing still, %s is %.3g rad; expected at most %.1f rad. "
                                 + "Check the springs' rates and where the load lies",
                         vehicle.name(),
                         loadCase.name(),
@@ -159,22 +180,31 @@ public final class VehicleModel {
                         GREATEST_TILT));
             }
         }
-        for (int e = 0; e < equations.elements().size(); e++) {
-            Element element = equations.elements().get(e);
-            if (element.kind() == Element.Kind.SPRING
-                    && element.law().gas().isEmpty()
-                    && rest.compression()[e] > GREATEST_COMPRESSION) {
-                throw new RideException(String.format(
-                        Locale.ROOT,
-                        "'%s', load case '%s': the vehicle falls through its springs: '%s' is compressed by %.2f m standing "
-                                + "still; expected at most %.1f m. Check its rate and its unit",
-                        vehicle.name(),
-                        loadCase.name(),
-                        element.name(),
-                        rest.compression()[e],
-                        GREATEST_COMPRESSION));
-            }
+        Optional<Element> lowest = mostCompressed();
+        if (lowest.isPresent() && compression(lowest.get()) > GREATEST_COMPRESSION) {
+            throw RideException.tooSoft(
+                    lowest.get().name(),
+                    String.format(
+                            Locale.ROOT,
+                            "'%s', load case '%s': the vehicle falls through its springs: '%s' is compressed by %.2f m standing "
+                                    + "still; expected at most %.1f m. Check its rate and its unit",
+                            vehicle.name(),
+                            loadCase.name(),
+                            lowest.get().name(),
+                            compression(lowest.get()),
+                            GREATEST_COMPRESSION));
         }
+    }
+
+    /** The spring that yields most standing still; a gas is excused, whose free state lies far above. */
+    private Optional<Element> mostCompressed() {
+        return equations.elements().stream()
+                .filter(e -> e.kind() == Element.Kind.SPRING && e.law().gas().isEmpty())
+                .max(Comparator.comparingDouble(this::compression));
+    }
+
+    private double compression(Element element) {
+        return rest.compression()[equations.elements().indexOf(element)];
     }
 
     static List<Occupant> sprung(LoadedBody body) {
@@ -219,8 +249,14 @@ public final class VehicleModel {
             longitudinal[coordinates.pitch()] = z - masses.pitchAxisHeight();
             longitudinalTilt[coordinates.pitch()] = -GRAVITY;
         }
+        if (coordinates.surge() >= 0) {
+            longitudinal[coordinates.surge()] = 1;
+        }
         double[] roll = geometry.bodyRoll(x);
         double[] lateral = Geometry.combine(-(z - masses.rollAxisHeight(x)), roll, 0, roll);
+        if (coordinates.sway() >= 0) {
+            lateral[coordinates.sway()] = 1;
+        }
         double[] lateralTilt = Geometry.combine(GRAVITY, roll, 0, roll);
         return new PointMotion(geometry.bodyRise(x, place.y()), longitudinal, longitudinalTilt, lateral, lateralTilt);
     }

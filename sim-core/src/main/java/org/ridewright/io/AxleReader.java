@@ -25,7 +25,9 @@ record AxleReader(Layout layout) {
         "wheel",
         "springs",
         "dampers",
-        "anti-roll bar"
+        "anti-roll bar",
+        "sway rate",
+        "sway damping"
     };
     private static final Words<AxleKind> KINDS =
             Words.of("a kind of axle", Arrays.asList(AxleKind.values()), AxleKind::word);
@@ -60,7 +62,9 @@ record AxleReader(Layout layout) {
                 WheelReader.read(axle),
                 new SpringReader(attachments).read(axle),
                 new DamperReader(attachments).read(axle),
-                axle.measureIfAny("anti-roll bar", QuantityKind.ROLL_RATE));
+                axle.measureIfAny("anti-roll bar", QuantityKind.ROLL_RATE),
+                axle.measureIfAny("sway rate", QuantityKind.RATE),
+                axle.measureIfAny("sway damping", QuantityKind.DAMPING));
     }
 
     private static Measure unsprungMass(Part axle) {

@@ -12,6 +12,7 @@ import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
 import org.ridewright.ride.Scenario.Entrant;
 import org.ridewright.vehicle.AxisHeight;
+import org.ridewright.vehicle.FurtherMotions;
 import org.ridewright.vehicle.Layout;
 import org.ridewright.vehicle.SprungBody;
 import org.ridewright.vehicle.Vehicle;
@@ -115,6 +116,7 @@ final class EntrantReader {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                new FurtherMotions(List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty()));
     }
 }

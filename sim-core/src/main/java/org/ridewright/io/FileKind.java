@@ -2,6 +2,8 @@ package org.ridewright.io;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.ridewright.vehicle.check.NearestWord;
 
 /** What a file describes, told by the key at its top. */
@@ -10,10 +12,11 @@ public enum FileKind {
     VEHICLE("vehicle"),
     /** Has the key {@code scenario}. */
     SCENARIO("scenario"),
-    /** Has the key {@code road} or {@code roads}, and neither of the others. */
+    /** Has the key {@code road} or {@code roads}, and neither of the others nor {@code vehicles}. */
     ROAD("road");
 
     private static final String ROADS = "roads";
+    private static final String VEHICLES = "vehicles";
 
     private final String key;
 
@@ -34,31 +37,48 @@ public enum FileKind {
     public static FileKind of(Path file) {
         Reading reading = new Reading(file.toString());
         Node top = TreeFile.read(file, reading);
-        if (top instanceof Node.Mapping mapping) {
-            boolean vehicle = mapping.entries().containsKey(VEHICLE.key);
-            boolean scenario = mapping.entries().containsKey(SCENARIO.key);
-            if (vehicle != scenario) {
-                return vehicle ? VEHICLE : SCENARIO;
-            }
-            boolean road =
-                    mapping.entries().containsKey(ROAD.key) || mapping.entries().containsKey(ROADS);
-            if (road && !vehicle) {
-                return ROAD;
-            }
+        return told(top).orElseThrow(() -> {
+            Set<String> keys = keys(top);
+            boolean both = keys.contains(VEHICLE.key);
+            reading.problem(
+                    top,
+                    "",
+                    both
+                            ? "the file describes both a vehicle and a scenario"
+                            : "the file describes neither a vehicle nor a scenario, nor a road alone",
+                    "'vehicle: <name>', 'scenario: <name>' or 'road:' at the top, one of them",
+                    both ? "put the vehicle into a file of its own" : likeliest(keys));
+            return new InputException(reading.problems());
+        });
+    }
+
+    /** What the keys at the top tell; empty if neither or both. */
+    static Optional<FileKind> told(Node top) {
+        boolean vehicle = keys(top).contains(VEHICLE.key);
+        boolean scenario = keys(top).contains(SCENARIO.key);
+        if (vehicle || scenario) {
+            return vehicle && scenario ? Optional.empty() : Optional.of(vehicle ? VEHICLE : SCENARIO);
         }
-        String fix = "";
-        if (top instanceof Node.Mapping mapping && !mapping.entries().isEmpty()) {
-            String first = mapping.entries().keySet().iterator().next();
-            fix = NearestWord.to(first, List.of(VEHICLE.key, SCENARIO.key))
-                    .map(near -> "write " + near + " for " + first)
-                    .orElse("");
+        boolean road = keys(top).contains(ROAD.key) || keys(top).contains(ROADS);
+        return road && !keys(top).contains(VEHICLES) ? Optional.of(ROAD) : Optional.empty();
+    }
+
+    private static Set<String> keys(Node top) {
+        return top instanceof Node.Mapping mapping ? mapping.entries().keySet() : Set.of();
+    }
+
+    /** By a misspelt first key, or by keys that only one kind of file has. */
+    private static String likeliest(Set<String> keys) {
+        String first = keys.stream().findFirst().orElse("");
+        Optional<String> near =
+                first.isEmpty() ? Optional.empty() : NearestWord.to(first, List.of(VEHICLE.key, SCENARIO.key));
+        if (near.isPresent()) {
+            return "write " + near.get() + " for " + first;
+        } else if (keys.contains("axles") || keys.contains("body")) {
+            return "this looks like a vehicle: write 'vehicle: <name>' at its top";
+        } else if (keys.contains(VEHICLES)) {
+            return "this looks like a scenario: write 'scenario: <name>' at its top";
         }
-        reading.problem(
-                top,
-                "",
-                "the file describes neither a vehicle nor a scenario, nor a road alone",
-                "'vehicle: <name>', 'scenario: <name>' or 'road:' at the top, one of them",
-                fix);
-        throw new InputException(reading.problems());
+        return "begin a vehicle file with 'vehicle: <name>', a scenario file with 'scenario: <name>'";
     }
 }

@@ -87,7 +87,8 @@ final class Part {
 
     /** A value that need not be given. */
     Optional<Measure> measureIfAny(String key, QuantityKind kind) {
-        return node(key).flatMap(value -> values.measure(value, kind));
+        // half a number that its comma cut in two says no more than the other half
+        return reading.isSpoilt(path(key)) ? Optional.empty() : node(key).flatMap(value -> values.measure(value, kind));
     }
 
     /** A value with a default. */
@@ -206,7 +207,11 @@ final class Part {
 
     /** A list of values, or the single one that stands in its place. */
     List<Measure> measures(String key, QuantityKind kind) {
-        return itemsOrOne(key, Values.expected(kind)).stream()
+        List<Node> items = itemsOrOne(key, Values.expected(kind));
+        if (kind != QuantityKind.RATIO && CutNumber.refuse(items, kind, reading)) {
+            return items.stream().map(item -> Values.standIn(kind)).toList();
+        }
+        return items.stream()
                 .map(item -> values.measure(item, kind).orElse(Values.standIn(kind)))
                 .toList();
     }
@@ -280,8 +285,12 @@ final class Part {
         if (known.contains(key)) {
             return;
         }
-        Optional<String> near = NearestWord.to(key, known).filter(word -> !has(word));
-        String fix = near.map(word -> "write " + word).orElse("write one of these, or remove it");
+        boolean radius = key.equalsIgnoreCase("radius") && known.contains("diameter");
+        Optional<String> near =
+                (radius ? Optional.of("diameter") : NearestWord.to(key, known)).filter(word -> !has(word));
+        String fix = radius
+                ? "write diameter, which is twice the radius"
+                : near.map(word -> "write " + word).orElse("write one of these, or remove it");
         if (entry.value() instanceof Node.Empty && !key.isEmpty() && Character.isDigit(key.charAt(0))) {
             refuseDecimals(key, entry);
             return;
@@ -297,7 +306,7 @@ final class Part {
         String fix = "write decimals with a point";
         if (before >= 0 && entries.get(keys.get(before)).value() instanceof Node.Scalar whole) {
             reading.spoil(whole.path());
-            fix = "write " + keys.get(before) + ": " + whole.text() + "." + written;
+            fix = "write " + keys.get(before) + ": " + CutNumber.joined(whole.text(), written);
         }
         reading.problem(
                 entry.keySpot(),

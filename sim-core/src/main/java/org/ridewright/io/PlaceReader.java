@@ -67,7 +67,7 @@ record PlaceReader(Layout layout) {
                 -measure.value(),
                 measure.tolerance(),
                 measure.provenance(),
-                "minus " + measure.written());
+                Place.OPPOSITE + measure.written());
     }
 
     private static Measure zero() {

@@ -7,7 +7,7 @@ import org.ridewright.road.Road;
 
 /** Reads {@code roads}, or the only {@code road}. */
 record RoadReader(SurfaceReader surfaces) {
-    private static final String[] KEYS = {"name", "ground rate", "run-up", "obstacles", "surfaces"};
+    private static final String[] KEYS = {"name", "ground rate", "ground damping", "run-up", "obstacles", "surfaces"};
 
     List<Road> read(Part scenario) {
         Optional<String> key = scenario.oneOf("roads", "road");
@@ -28,6 +28,7 @@ record RoadReader(SurfaceReader surfaces) {
                 ObstacleReader.read(road),
                 surfaces.read(road),
                 road.measureOr("run-up", Road.RUN_UP),
-                road.measureIfAny("ground rate", QuantityKind.RATE));
+                road.measureIfAny("ground rate", QuantityKind.RATE),
+                road.measureIfAny("ground damping", QuantityKind.DAMPING));
     }
 }

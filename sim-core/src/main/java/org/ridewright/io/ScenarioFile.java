@@ -3,6 +3,7 @@ package org.ridewright.io;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ridewright.ride.Scenario;
 import org.ridewright.ride.ScenarioCheck;
 
@@ -20,8 +21,18 @@ public final class ScenarioFile {
     public static Scenario read(Path file) {
         Reading reading = new Reading(file.toString());
         EntrantReader entrants = new EntrantReader(file.resolveSibling(""));
+        Node top = TreeFile.read(file, reading);
+        if (FileKind.told(top).equals(Optional.of(FileKind.VEHICLE))) {
+            reading.problem(
+                    top,
+                    "",
+                    "this is a vehicle file",
+                    "a scenario, which says over what the vehicle rides and how fast",
+                    "name it in a scenario: vehicles: [{file: " + file.getFileName() + ", speeds: [8 km/h]}]");
+            throw new InputException(reading.problems());
+        }
         ProfileReader profiles = new ProfileReader(file.resolveSibling(""));
-        Scenario scenario = new ScenarioReader(entrants, profiles).read(TreeFile.read(file, reading), reading);
+        Scenario scenario = new ScenarioReader(entrants, profiles).read(top, reading);
         reading.faults(ScenarioCheck.faults(scenario));
         List<InputProblem> problems = new ArrayList<>(reading.problems());
         problems.addAll(entrants.problems());

@@ -1,6 +1,8 @@
 package org.ridewright.io;
 
 import java.nio.file.Path;
+import java.util.Optional;
+import org.ridewright.ride.StandingCheck;
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.vehicle.check.VehicleCheck;
 
@@ -12,13 +14,25 @@ public final class VehicleFile {
      * The vehicle that a file describes.
      *
      * @param file YAML, or JSON if its name ends in {@code .json}
-     * @throws InputException if it cannot be read, is not a vehicle file, or describes what no vehicle can be; with everything found
-     *     wrong
+     * @throws InputException if it cannot be read, is not a vehicle file, or describes what no vehicle can be, or none that can stand on
+     *     its springs; with everything found wrong
      */
     public static Vehicle read(Path file) {
         Reading reading = new Reading(file.toString());
-        Vehicle vehicle = VehicleReader.read(TreeFile.read(file, reading), reading);
+        Node top = TreeFile.read(file, reading);
+        if (FileKind.told(top).equals(Optional.of(FileKind.SCENARIO))) {
+            reading.problem(
+                    top,
+                    "",
+                    "this is a scenario file",
+                    "a vehicle file",
+                    "name one of the vehicle files that it names");
+            throw new InputException(reading.problems());
+        }
+        Vehicle vehicle = VehicleReader.read(top, reading);
         reading.faults(VehicleCheck.faults(vehicle));
+        reading.throwIfAny();
+        reading.faults(StandingCheck.faults(vehicle));
         reading.throwIfAny();
         return vehicle;
     }

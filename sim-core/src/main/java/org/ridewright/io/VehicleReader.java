@@ -8,7 +8,21 @@ import org.ridewright.vehicle.Vehicle;
 /** Reads the top of a vehicle file. */
 final class VehicleReader {
     private static final String[] KEYS = {
-        "vehicle", "about", "layout", "top speed", "body", "axles", "connections", "hitches", "seats", "load cases"
+        "vehicle",
+        "about",
+        "layout",
+        "top speed",
+        "body",
+        "axles",
+        "connections",
+        "hitches",
+        "seats",
+        "load cases",
+        "coordinates",
+        "held fore and aft",
+        "pull",
+        "sway frequency",
+        "sway damping ratio"
     };
     private static final Words<Layout> LAYOUTS = Words.of("a layout", Arrays.asList(Layout.values()), Layout::word);
 
@@ -31,6 +45,7 @@ final class VehicleReader {
                 new ConnectionReader(layout).read(vehicle),
                 new HitchReader(layout).read(vehicle),
                 new SeatReader(layout).read(vehicle),
-                new LoadCaseReader(layout).read(vehicle));
+                new LoadCaseReader(layout).read(vehicle),
+                FurtherMotionsReader.read(vehicle));
     }
 }

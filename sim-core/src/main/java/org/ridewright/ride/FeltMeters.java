@@ -22,7 +22,10 @@ import org.ridewright.solver.StepListener;
 /** Measures what one rider feels while the run goes on, in memory that does not grow. */
 final class FeltMeters implements StepListener {
     /** Whatever the rate of the traces (Hz). */
-    static final double RATE = 2000;
+    private static final double RATE = 2000;
+    /** Of rides of which only a stretch is kept (Hz): the weightings end far below 0.4 of it. */
+    private static final double RATE_OF_LONG_RIDES = 1000;
+
     /** Rides shorter than this say nothing about motion sickness (s). */
     private static final double SHORTEST_SICKENING = 60;
 
@@ -31,6 +34,7 @@ final class FeltMeters implements StepListener {
     private final Optional<AxisMeter> floor;
     private final Optional<MotionSicknessMeter> sickness;
     private final Window window;
+    private final double rate;
     private final EvenSampler sampler;
     private int vertical;
 
@@ -38,6 +42,7 @@ final class FeltMeters implements StepListener {
 
     FeltMeters(SeatPlace seat, ReadOffs readOffs, Window window, double duration) {
         this.window = window;
+        rate = duration > TraceKeeper.WHOLE ? RATE_OF_LONG_RIDES : RATE;
         add(Position.SEAT, readOffs.seat(seat));
         vertical = felt.size() - 1;
         add(Position.FEET, readOffs.feet(seat));
@@ -45,19 +50,23 @@ final class FeltMeters implements StepListener {
         readOffs.rollAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.ROLL, r)));
         readOffs.pitchAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.PITCH, r)));
         meters = felt.stream()
-                .map(f -> new AxisMeter(f.position(), f.axis(), window, RATE))
+                .map(f -> meter(f.position(), f.axis(), f.position() == Position.SEAT && f.axis() == Axis.Z))
                 .toArray(AxisMeter[]::new);
         List<ReadOff> sampled = new ArrayList<>(felt.stream().map(Felt::readOff).toList());
         if (seat.element() >= 0) {
-            floor = Optional.of(new AxisMeter(Position.SEAT, Axis.Z, window, RATE));
+            floor = Optional.of(meter(Position.SEAT, Axis.Z, false));
             sampled.add(readOffs.floor(seat));
         } else {
             floor = Optional.empty();
         }
         sickness = window.length() < SHORTEST_SICKENING
                 ? Optional.empty()
-                : Optional.of(new MotionSicknessMeter(window, RATE, 0, StartUp.AT_REST));
-        sampler = new EvenSampler(sampled, RATE, duration, this::accept);
+                : Optional.of(new MotionSicknessMeter(window, rate, 0, StartUp.AT_REST));
+        sampler = new EvenSampler(sampled, rate, duration, this::accept);
+    }
+
+    private AxisMeter meter(Position position, Axis axis, boolean kinds) {
+        return new AxisMeter(position, axis, window, rate, 0, StartUp.AT_REST, kinds);
     }
 
     private void add(Position position, List<ReadOff> xyz) {

@@ -184,12 +184,13 @@ final class Heights {
                 .orElse(windows.get(w).end());
     }
 
-    /** Heights of every input against time: wheels, then hitches. */
+    /** What every input follows against time: heights of wheels, then of hitches, then what drives the vehicle horizontally. */
     List<PolynomialBlocks> all(double duration) {
         List<PolynomialBlocks> all = new ArrayList<>(inTime);
         for (Hitch hitch : model.vehicle().hitches()) {
             all.add(HitchMotion.height(hitch.motion(), duration));
         }
+        all.addAll(HorizontalDrive.of(model, travel, duration));
         return all;
     }
 

@@ -24,9 +24,9 @@ import org.ridewright.vehicle.Place;
  * the axle nearest to the place.
  */
 final class PathOfVibration implements StepListener {
-    private static final double RATE = 2000;
-    private static final int SHORTEST_SEGMENT = 4096;
-    private static final int LONGEST_SEGMENT = 32_768;
+    private static final double RATE = 1000;
+    private static final int SHORTEST_SEGMENT = 2048;
+    private static final int LONGEST_SEGMENT = 16_384;
     /** Shortest window whose spectrum says anything: an obstacle is an event, not a steady road (s). */
     private static final double SHORTEST_WINDOW = 20;
 

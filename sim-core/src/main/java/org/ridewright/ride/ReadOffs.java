@@ -117,6 +117,16 @@ final class ReadOffs {
                         .build());
     }
 
+    /** Speed of the undercarriage beyond that of steady travel; none where it travels steadily. */
+    Optional<ReadOff> speedGained() {
+        int surge = model.coordinates().surge();
+        return surge < 0
+                ? Optional.empty()
+                : Optional.of(LinearReadOff.named("speed gained", "m/s")
+                        .plus(Source.VELOCITY, surge, 1)
+                        .build());
+    }
+
     ReadOff wheelLoad(WheelPlace wheel) {
         return LinearReadOff.named(wheel.name() + " load", "N")
                 .plus(Source.FORCE, wheel.element(), 1)

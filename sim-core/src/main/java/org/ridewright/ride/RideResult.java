@@ -34,6 +34,8 @@ import org.ridewright.solver.Solution;
  * @param springs of every spring, damper, bar and cushion
  * @param wheels of every wheel
  * @param draught greatest horizontal force against the motion (N)
+ * @param speedGained by surge, at its extreme (m/s), negative where speed is lost; absent where the vehicle travels steadily
+ * @param missed at each seat, or point where nobody is aboard, without surge or sway; empty where both are there or nothing was compared
  * @param energy where the energy went
  * @param spectra from the road to each seat, or to each point where nobody is aboard; none of a short run
  * @param remarks where the model is near its limits, in words
@@ -53,12 +55,15 @@ public record RideResult(
         List<ElementResult> springs,
         List<WheelResult> wheels,
         Peak draught,
+        Optional<Peak> speedGained,
+        List<Missed> missed,
         EnergyBalance energy,
         Solution.Statistics statistics,
         List<RideSpectra> spectra,
         List<String> remarks) {
     public RideResult {
         spectra = List.copyOf(spectra);
+        missed = List.copyOf(missed);
         traces = List.copyOf(traces);
         wheelPaths = List.copyOf(wheelPaths);
         axles = List.copyOf(axles);
@@ -134,8 +139,15 @@ public record RideResult(
         }
     }
 
-    /** Extremes of the vertical acceleration at a named point (m/s²). */
-    public record PointResult(String point, Peak greatest, Peak least) {}
+    /**
+     * Accelerations at a named point (m/s²).
+     *
+     * @param greatest extreme of the vertical one upward
+     * @param least extreme of the same downward
+     * @param forward extreme fore and aft, as an accelerometer reads it, positive forward
+     * @param leftward extreme sideways, likewise
+     */
+    public record PointResult(String point, Peak greatest, Peak least, Peak forward, Peak leftward) {}
 
     /**
      * Of a spring, damper, bar or cushion; travel from rest, positive in compression.

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Consumer;
+import java.util.function.ObjDoubleConsumer;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.road.Road;
 import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.Vehicle;
+import org.ridewright.wheel.Ground;
 
 /** Runs every ride test of a scenario. */
 public final class RideRunner {
@@ -51,21 +53,23 @@ public final class RideRunner {
     /**
      * Each ride test by both solvers, in the same order.
      *
-     * @return relative r.m.s. difference of the accelerations, of the coordinate that differs most, in each ride test
+     * @param told is told of each ride test as it is done: its name, and the relative r.m.s. difference of the accelerations, of the
+     *     coordinate that differs most
      * @throws RideException if a vehicle cannot stand or ride as described
      */
-    public static List<Double> differencesFromReference(Scenario scenario) {
-        List<Double> differences = new ArrayList<>();
-        forEach(scenario, test -> differences.add(test.differenceFromReference()));
-        return differences;
+    public static void differencesFromReference(Scenario scenario, ObjDoubleConsumer<String> told) {
+        forEach(scenario, test -> told.accept(test.name(), test.differenceFromReference()));
     }
 
     private static void forEach(Scenario scenario, Consumer<RideTest> action) {
         for (Scenario.Entrant entrant : scenario.entrants()) {
             for (LoadCase load : loadCases(entrant)) {
                 for (Road road : scenario.roads()) {
-                    VehicleModel model =
-                            VehicleModel.assemble(entrant.vehicle(), load, road.groundRate(), scenario.braked());
+                    VehicleModel model = VehicleModel.assemble(
+                            entrant.vehicle(),
+                            load,
+                            new Ground(road.groundRate(), road.groundDamping()),
+                            scenario.braked());
                     for (SpeedPlan plan : entrant.speeds()) {
                         action.accept(new RideTest(scenario, entrant.file(), model, road, plan));
                     }

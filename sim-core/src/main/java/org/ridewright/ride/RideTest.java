@@ -110,6 +110,7 @@ final class RideTest {
         RangeRecorder ranges = new RangeRecorder(ranged(readOffs, points));
         TimeRecorder times = new TimeRecorder(model.equations(), new Draught(model.wheels(), travel));
         TiltWatch tilt = new TiltWatch(model);
+        Optional<FreerRun> freer = freerRun(points);
         Solution solution = RegimeSolver.solve(problem(), step -> {
             tilt.step(step);
             traces.step(step);
@@ -117,8 +118,20 @@ final class RideTest {
             ways.forEach(way -> way.step(step));
             ranges.step(step);
             times.step(step);
+            freer.ifPresent(f -> f.own().step(step));
         });
-        return result(points, traces.channels(), felt, ways, ranges, times, solution);
+        List<Missed> missed = freer.map(f -> f.run(road, travel, scenario.braked(), settled(scenario.start())))
+                .orElse(List.of());
+        return result(points, traces.channels(), felt, ways, ranges, times, solution, missed);
+    }
+
+    /** On rough roads, where somebody or something is read off. */
+    private Optional<FreerRun> freerRun(List<Scenario.Point> points) {
+        boolean lacks = !FreerRun.lacking(model, scenario.braked()).isEmpty();
+        boolean readOff = !model.seats().isEmpty() || !points.isEmpty();
+        return lacks && readOff && !axles.isEmpty()
+                ? Optional.of(new FreerRun(model, points, window, duration))
+                : Optional.empty();
     }
 
     /** Window of the metrics, 1 s long at least; none of a run that is too short for one. */
@@ -172,6 +185,11 @@ final class RideTest {
         return worst;
     }
 
+    /** Vehicle, load, road and speed. */
+    String name() {
+        return String.join(", ", model.vehicle().name(), model.loadCase().name(), road.name(), plan.title());
+    }
+
     private Problem problem() {
         StaticState start = model.rest();
         return new Problem(
@@ -198,7 +216,7 @@ final class RideTest {
             list.add(readOffs.seat(seat).get(2));
         }
         for (Scenario.Point point : points) {
-            list.add(readOffs.point(point.name(), point.place()).get(2));
+            list.addAll(readOffs.point(point.name(), point.place()).subList(0, 3));
         }
         for (WheelPlace wheel : model.wheels()) {
             list.add(readOffs.wheelLoad(wheel));
@@ -208,6 +226,7 @@ final class RideTest {
             list.add(readOffs.force(e));
         }
         list.add(new Draught(model.wheels(), travel));
+        readOffs.speedGained().ifPresent(list::add);
         return list;
     }
 
@@ -218,7 +237,8 @@ final class RideTest {
             List<PathOfVibration> ways,
             RangeRecorder ranges,
             TimeRecorder times,
-            Solution solution) {
+            Solution solution,
+            List<Missed> missed) {
         int next = 0;
         List<RideResult.SeatResult> seats = new ArrayList<>();
         for (int i = 0; i < model.seats().size(); i++) {
@@ -226,8 +246,10 @@ final class RideTest {
         }
         List<RideResult.PointResult> pointResults = new ArrayList<>();
         for (Scenario.Point point : points) {
+            RideResult.Peak forward = furthest(ranges.range(next++));
+            RideResult.Peak aside = furthest(ranges.range(next++));
             PolynomialRange range = ranges.range(next++);
-            pointResults.add(new RideResult.PointResult(point.name(), greatest(range), least(range)));
+            pointResults.add(new RideResult.PointResult(point.name(), greatest(range), least(range), forward, aside));
         }
         List<RideResult.WheelResult> wheels = new ArrayList<>();
         for (WheelPlace wheel : model.wheels()) {
@@ -243,9 +265,11 @@ final class RideTest {
         for (int e : new ReadOffs(model).suspensionElements()) {
             elements.add(element(e, ranges.range(next++), ranges.range(next++), times, solution));
         }
-        RideResult.Peak draught = greatest(ranges.range(next));
-        List<String> remarks = new Remarks(scenario, model, road, plan.greatest())
-                .of(seats, wheels, times, liveliness(points, ranges, wheels));
+        RideResult.Peak draught = greatest(ranges.range(next++));
+        Optional<RideResult.Peak> speedGained =
+                model.coordinates().surge() >= 0 ? Optional.of(furthest(ranges.range(next))) : Optional.empty();
+        List<String> remarks = new Remarks(scenario, model, road, plan)
+                .of(seats, wheels, times, liveliness(points, ranges, wheels), speedGained, missed);
         return new RideResult(
                 file,
                 model,
@@ -261,6 +285,8 @@ final class RideTest {
                 elements,
                 wheels,
                 draught,
+                speedGained,
+                missed,
                 solution.energy(),
                 solution.statistics(),
                 ways.stream().map(PathOfVibration::spectra).toList(),
@@ -334,6 +360,8 @@ final class RideTest {
             case TWIST -> "twist";
             case SEAT -> "seat";
             case HITCH -> "hitch";
+            case HOLD -> "held fore and aft";
+            case SWAY -> "sway";
             case CONTACT -> "contact";
         };
     }
@@ -345,6 +373,11 @@ final class RideTest {
 
     private static RideResult.Peak greatest(PolynomialRange range) {
         return new RideResult.Peak(range.greatest(), range.greatestAt());
+    }
+
+    /** The extreme that is farther from zero. */
+    private static RideResult.Peak furthest(PolynomialRange range) {
+        return range.greatest() >= -range.least() ? greatest(range) : least(range);
     }
 
     private static RideResult.Peak least(PolynomialRange range) {

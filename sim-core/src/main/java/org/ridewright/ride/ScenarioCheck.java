@@ -137,6 +137,15 @@ public final class ScenarioCheck {
             Road road = roads.get(i);
             String path = "roads[" + i + "]";
             faults.positive(path + ".ground rate", road.groundRate());
+            faults.notNegative(path + ".ground damping", road.groundDamping());
+            road.groundDamping()
+                    .filter(damping -> road.groundRate().isEmpty())
+                    .ifPresent(damping -> faults.add(
+                            path + ".ground damping",
+                            damping.written(),
+                            "stands without a ground rate, and unyielding ground has no damping",
+                            "both, or neither",
+                            "add 'ground rate: ...' to the road"));
             for (int j = 0; j < road.obstacles().size(); j++) {
                 new ObstacleCheck(scenario.entrants(), road.obstacles().get(j), path + ".obstacles[" + j + "]", faults)
                         .run();

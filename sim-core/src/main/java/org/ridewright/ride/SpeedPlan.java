@@ -1,5 +1,6 @@
 package org.ridewright.ride;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.ridewright.quantity.Measure;
@@ -44,6 +45,24 @@ public record SpeedPlan(Optional<String> name, List<Leg> legs, Measure changeOve
     /** Greatest speed on any leg (m/s). */
     public double greatest() {
         return legs.stream().mapToDouble(leg -> leg.speed().value()).max().orElse(0);
+    }
+
+    /** As {@link #written}, without tolerance and provenance. */
+    public String title() {
+        return bare(written());
+    }
+
+    /** The greatest speed as written, without tolerance and provenance. */
+    public String greatestWritten() {
+        return bare(legs.stream()
+                .map(Leg::speed)
+                .max(Comparator.comparingDouble(Measure::value))
+                .orElseThrow()
+                .written());
+    }
+
+    private static String bare(String written) {
+        return written.replaceAll("\\s*\\(.*\\)", "").replaceAll("\\s*±.*", "").strip();
     }
 
     /** As the author names it, or the speed as written. */

@@ -37,7 +37,16 @@ record SpeedPlanCheck(SpeedPlan plan, String path, Faults faults) {
     }
 
     private void speed(Measure speed, String at) {
-        faults.positive(at, speed);
+        if (speed.value() == 0) {
+            faults.add(
+                    at,
+                    speed.written(),
+                    "is no speed: a vehicle that stands still rides over nothing",
+                    "a speed > 0 km/h",
+                    "write a speed such as 8 km/h; 'check' on the vehicle file tells whether it stands");
+        } else {
+            faults.positive(at, speed);
+        }
         if (speed.value() > FASTEST) {
             faults.within(at, speed, 0, FASTEST, "check the unit");
         }

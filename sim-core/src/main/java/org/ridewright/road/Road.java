@@ -12,9 +12,15 @@ import org.ridewright.quantity.QuantityKind;
  * @param surfaces none for a road without
  * @param runUp length over which random surfaces grow from nothing, and at their end fade away (m), ≥ 0
  * @param groundRate rate of the ground itself under a wheel (N/m); absent: unyielding
+ * @param groundDamping of the same (N·s/m); absent: the wheels' damping is that of wheel and ground together
  */
 public record Road(
-        String name, List<Obstacle> obstacles, List<Surface> surfaces, Measure runUp, Optional<Measure> groundRate) {
+        String name,
+        List<Obstacle> obstacles,
+        List<Surface> surfaces,
+        Measure runUp,
+        Optional<Measure> groundRate,
+        Optional<Measure> groundDamping) {
     /** Where surfaces begin that do not say (m): ahead of the front axle, so that every wheel starts on level ground. */
     public static final double START = 1;
 
@@ -27,8 +33,18 @@ public record Road(
         surfaces = List.copyOf(surfaces);
     }
 
+    /** A road whose ground states at most its rate. */
+    public Road(
+            String name,
+            List<Obstacle> obstacles,
+            List<Surface> surfaces,
+            Measure runUp,
+            Optional<Measure> groundRate) {
+        this(name, obstacles, surfaces, runUp, groundRate, Optional.empty());
+    }
+
     /** A road of obstacles alone. */
     public Road(String name, List<Obstacle> obstacles, Optional<Measure> groundRate) {
-        this(name, obstacles, List.of(), RUN_UP, groundRate);
+        this(name, obstacles, List.of(), RUN_UP, groundRate, Optional.empty());
     }
 }

@@ -157,7 +157,7 @@ public final class SampledFilter {
     /** x_{n+1} from x_n and the samples n − M + 1 to n + M, which begin at {@code from} in u. */
     void advance(double[] u, int from, double[] x, double[] next) {
         int taps = InterpolationKernel.TAPS;
-        // two states a section, which later sections do not act on; two sums side by side keep the processor busy
+        // two states a section, which later sections do not act on; four sums side by side keep the processor busy
         for (int i = 0; i < order; i += 2) {
             double s = 0;
             double t = 0;
@@ -165,12 +165,20 @@ public final class SampledFilter {
                 s += transition[i * order + j] * x[j];
                 t += transition[(i + 1) * order + j] * x[j];
             }
-            for (int k = 0; k < taps; k++) {
-                s += weights[i * taps + k] * u[from + k];
-                t += weights[(i + 1) * taps + k] * u[from + k];
+            double later = 0;
+            double laterToo = 0;
+            int one = i * taps;
+            int two = one + taps;
+            for (int k = 0; k < taps; k += 2) {
+                double even = u[from + k];
+                double odd = u[from + k + 1];
+                s += weights[one + k] * even;
+                t += weights[two + k] * even;
+                later += weights[one + k + 1] * odd;
+                laterToo += weights[two + k + 1] * odd;
             }
-            next[i] = s;
-            next[i + 1] = t;
+            next[i] = s + later;
+            next[i + 1] = t + laterToo;
         }
     }
 

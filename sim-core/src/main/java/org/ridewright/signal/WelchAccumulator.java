@@ -122,6 +122,11 @@ public final class WelchAccumulator {
         }
     }
 
+    /** What comes next does not follow on what came before: no segment reaches across. */
+    public void interrupt() {
+        filled = 0;
+    }
+
     /** Number of whole segments so far. */
     public int averages() {
         return averages;

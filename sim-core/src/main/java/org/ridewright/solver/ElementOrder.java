@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
+import org.ridewright.dynamics.Pushes;
+import org.ridewright.dynamics.WheelPush;
 
 /**
  * The order in which the series works through the elements, those of one shape next to each other, and the way back to the order in
@@ -45,7 +47,14 @@ final class ElementOrder {
             IntStream.range(sliderFrom[given[e]], sliderFrom[given[e] + 1]).forEach(sliders::add);
         }
         sliderGiven = sliders.stream().mapToInt(j -> j).toArray();
-        this.equations = equations.withElements(ordered);
+        Pushes pushes = equations.pushes();
+        List<WheelPush> moved = pushes.wheels().stream()
+                .map(push -> new WheelPush(place[push.element()], push.row()))
+                .toList();
+        this.equations = equations
+                .withPushes(Pushes.NONE)
+                .withElements(ordered)
+                .withPushes(new Pushes(moved, pushes.speed(), pushes.stated()));
     }
 
     /** The same equations with the elements in the order of the series. */

@@ -10,7 +10,8 @@ import org.ridewright.dynamics.Equations;
  * <p>On a step everything is a polynomial, so {@code ∫ f u̇ dt} and {@code ∫ f_d ċ dt} are exact. A slider that slides loses
  * {@code ±∫ S dc} less the change of {@code s²/(2 k_p)}, which follows from the compressions at which it began and ended; one that
  * is locked stores {@code s²/(2 k_p)}. A
- * contact that is compressed without passing on force loses what it gives up of its elastic energy.
+ * contact that is compressed without passing on force loses what it gives up of its elastic energy. Wheels that push along their
+ * contact normals add {@code −∫ N u′ ξ̇ dt} to the work, stated forces theirs.
  */
 final class EnergyAudit {
     /** Below this both road work and dissipation count as nil (J). */
@@ -21,6 +22,7 @@ final class EnergyAudit {
     private final HeldLaws held;
     private final TaylorSeries series;
     private final CurvedTerms curved;
+    private final PushTerms pushes;
     private final double[] dissipated;
     /** Compression at which the present stretch of friction or of lifting began, of each element. */
     private final double[] since;
@@ -34,12 +36,20 @@ final class EnergyAudit {
     private final Element[] elements;
     private double work;
 
-    EnergyAudit(FlatLaws laws, Regime regime, HeldLaws held, TaylorSeries series, CurvedTerms curved, int most) {
+    EnergyAudit(
+            FlatLaws laws,
+            Regime regime,
+            HeldLaws held,
+            TaylorSeries series,
+            CurvedTerms curved,
+            PushTerms pushes,
+            int most) {
         this.laws = laws;
         this.regime = regime;
         this.held = held;
         this.series = series;
         this.curved = curved;
+        this.pushes = pushes;
         dissipated = new double[laws.ne];
         since = new double[laws.ne];
         first = new double[most + 3];
@@ -69,6 +79,9 @@ final class EnergyAudit {
             if (series.inputDegree() > 0 && regime.acts(e)) {
                 work += workOf(e, laws.input[e], inputs, order);
             }
+        }
+        if (!pushes.isEmpty()) {
+            work += pushes.work(series, end);
         }
         for (int e = 0; e < laws.ne; e++) {
             if (laws.damped[e] && regime.acts(e)) {

@@ -16,28 +16,38 @@ final class FlatLaws {
     static final double SLACK_SPEED = 1e-13;
 
     final Equations equations;
+    /** Number of coordinates. */
     final int n;
+    /** Number of elements. */
     final int ne;
+    /** {@code B_i}, n to each element. */
     final double[] row;
+    /** {@code w_i = −M⁻¹B_iᵀ}, n to each element. */
     final double[] w;
+    /** {@code −M⁻¹g_q}. */
     final double[] freeFall;
     /** Entries of {@code −M⁻¹K_g} that are not zero, with their rows and columns. */
     final double[] gravity;
 
     final int[] gravityRow;
     final int[] gravityColumn;
+    /** Index of the height that an element follows, or −1. */
     final int[] input;
     /** Indices of the elements that follow a height. */
     final int[] driven;
     /** Whether gas or an exponential envelope makes the law of an element curved. */
     final boolean[] curved;
 
+    /** f_0 (N), k (N/m) and d (N·s/m) of each element, see {@link ForceLaw}. */
     final double[] offset;
+
     final double[] rate;
     final double[] damping;
     final boolean[] pushes;
     final boolean[] damped;
+    /** Gapped pieces in c of element e are those from {@code stageFrom[e]} to before {@code stageFrom[e + 1]}; so below. */
     final int[] stageFrom;
+
     final double[] stageSlope;
     final double[] stageAt;
     final int[] stageSide;
@@ -49,10 +59,13 @@ final class FlatLaws {
     final double[] sliderShare;
     final double[] sliderRate;
     final int[] sliderElement;
+    /** μ, F_0 (N) and β (m) of each element's friction. */
     final double[] mu;
+
     final double[] constant;
     final double[] envelope;
     final GasLaw[] gas;
+    /** Round-off allowed in a force (N). */
     final double[] slackForce;
 
     FlatLaws(Equations equations) {

@@ -12,15 +12,20 @@ final class HeldLaws {
     private final GuardTable table;
     private final Regime regime;
 
+    /** Constant part of each element's force (N). */
     final double[] constant;
+    /** Its rate, locked sliders included (N/m). */
     final double[] stiffness;
+    /** N·s/m. */
     final double[] damping;
     /** Factor of f_e in the force of a curved element: one and its sliders' share of friction. */
     final double[] elasticFactor;
     /** Of each slider, {@code s − k_p c} since it locked (N). */
     final double[] anchor;
 
+    /** Of each guard, in N, m or m/s as its kind has it; so are its factors of f_e, c and ċ, and its round-off. */
     final double[] guardConstant;
+
     final double[] guardByElastic;
     final double[] guardByCompression;
     final double[] guardBySpeed;

@@ -9,6 +9,7 @@ final class PointLaws {
     private final FlatLaws laws;
     private final GuardTable table;
     private final Regime regime;
+    private final PushTerms pushes;
     final double[] q;
     final double[] v;
     final double[] s;
@@ -18,6 +19,7 @@ final class PointLaws {
 
     final double[] c;
     final double[] speed;
+    private final double[] force;
     private final double[] elastic;
     private final double[] viscous;
 
@@ -25,6 +27,8 @@ final class PointLaws {
         this.laws = laws;
         this.table = table;
         this.regime = regime;
+        pushes = new PushTerms(laws, 1);
+        force = new double[laws.ne];
         q = new double[laws.n];
         v = new double[laws.n];
         a = new double[laws.n];
@@ -56,10 +60,12 @@ final class PointLaws {
                 speed[e] += u[inputs + laws.input[e]];
             }
             double f = force(e);
+            force[e] = f;
             for (int i = 0; i < n; i++) {
                 a[i] += laws.w[e * n + i] * f;
             }
         }
+        pushes.accelerateAt(u, force, a);
     }
 
     private double force(int e) {

@@ -26,9 +26,13 @@ import org.ridewright.dynamics.RideException;
  * constants of a regime, guards as polynomials, the search for crossings and the friction of locked sliders are its own.
  */
 public final class ReferenceSolver {
+    /** Of the integrator (s). */
     private static final double LARGEST_STEP = 2e-3;
+    /** Time between looks at the guards; one that dips below zero and back between two looks is missed (s). */
     private static final double CHECK = 1e-4;
+
     private static final int MOST_SWITCHES_AT_INSTANT = 400;
+    /** Powers of the heights that there is room for, as the regime solver takes them. */
     private static final int MOST_HEIGHT_ROWS = 26;
 
     private final Problem problem;

@@ -15,15 +15,19 @@ public final class RegimeSolver {
     /** Tolerance of a run unless another is asked for: a step's error stays below what a figure or a number could show. */
     public static final double TOLERANCE = 1e-12;
 
+    /** Highest power of an acceleration; a series that needs more is shortened. */
     private static final int MOST = 24;
     /** A step that needs more terms than this is not lengthened. */
     private static final int COMFORTABLE = 14;
 
+    /** Beyond this a step saves nothing, and read-offs would be polynomials over whole swings (s). */
     private static final double LONGEST_STEP = 0.1;
+    /** A guess; steps find their length within a few (s). */
     private static final double FIRST_STEP = 2e-3;
     /** No vehicle has a motion that needs a shorter step (s). */
     private static final double SHORTEST_STEP = 1e-10;
 
+    /** Days of computing: every loop has an end. */
     private static final long MOST_STEPS = 1_000_000_000;
 
     private final Problem problem;
@@ -57,9 +61,10 @@ public final class RegimeSolver {
         regime = new Regime(laws, table);
         held = new HeldLaws(laws, table, regime);
         curved = new CurvedTerms(laws, regime, held, MOST + 3);
-        series = new TaylorSeries(laws, regime, held, new PackedRows(laws), curved, MOST, tolerance);
+        PushTerms pushes = new PushTerms(laws, MOST + 3);
+        series = new TaylorSeries(laws, regime, held, new PackedRows(laws), curved, pushes, MOST, tolerance);
         guards = new Guards(laws, table, held, series, MOST);
-        audit = new EnergyAudit(laws, regime, held, series, curved, MOST);
+        audit = new EnergyAudit(laws, regime, held, series, curved, pushes, MOST);
         heights = new HeightCursor(problem.heights(), MOST);
         tally = new Tally(table, SHORTEST_STEP);
         view = new Step(order, laws, series, regime);

@@ -19,6 +19,7 @@ final class TaylorSeries {
     private final HeldLaws held;
     private final PackedRows rows;
     private final CurvedTerms curved;
+    private final PushTerms pushes;
     private final int n;
     private final int ne;
     private final int inputs;
@@ -30,11 +31,15 @@ final class TaylorSeries {
     /** Row k: coefficient k of each speed; row order + 1 is the first that is cut off. */
     final double[] v;
 
+    /** Row k: coefficient k of each compression (m, or rad of what turns). */
     final double[] c;
+    /** The same of ċ (m/s). */
     final double[] speed;
+    /** The same of the force passed on (N, or N·m). */
     final double[] force;
+    /** Row k: coefficient k of each height (m). */
     final double[] u;
-    /** {@code Σ_{k≥1} |ċ_k|} of each element. */
+    /** {@code Σ_{k≥1} |ċ_k|} of each element (m/s). */
     final double[] reach;
 
     private final double[] acceleration;
@@ -56,6 +61,7 @@ final class TaylorSeries {
             HeldLaws held,
             PackedRows rows,
             CurvedTerms curved,
+            PushTerms pushes,
             int most,
             double tolerance) {
         this.laws = laws;
@@ -63,6 +69,7 @@ final class TaylorSeries {
         this.held = held;
         this.rows = rows;
         this.curved = curved;
+        this.pushes = pushes;
         this.most = most;
         this.tolerance = tolerance;
         n = laws.n;
@@ -123,6 +130,7 @@ final class TaylorSeries {
         }
         next(0);
         int small = 0;
+        int least = pushes.least(inputDegree);
         for (int k = 1; k <= most; k++) {
             if (k < inputDegree) {
                 speeds(k);
@@ -131,7 +139,7 @@ final class TaylorSeries {
                 free(k);
             }
             small = next(k) ? small + 1 : 0;
-            if (small >= 2 && k > 2 && k >= inputDegree) {
+            if (small >= 2 && k > 2 && k >= least) {
                 close(k);
                 return;
             }
@@ -170,7 +178,7 @@ final class TaylorSeries {
         accelerate(k);
     }
 
-    /** Curved parts of the forces, and gravity, beside the straight ones. */
+    /** Curved parts of the forces, gravity and pushes, beside the straight ones. */
     private void accelerate(int k) {
         int at = k * ne;
         for (int e : curved.elements) {
@@ -186,6 +194,9 @@ final class TaylorSeries {
             for (int i = 0; i < n; i++) {
                 acceleration[i] += laws.freeFall[i];
             }
+        }
+        if (!pushes.isEmpty()) {
+            pushes.accelerate(k, h, u, inputDegree, force, acceleration);
         }
     }
 
@@ -253,6 +264,7 @@ final class TaylorSeries {
         }
         scaleRow(v, n, most + 1, power);
         curved.rescale(share, most + 1);
+        pushes.rescale(share, most);
     }
 
     private static void scaleRow(double[] x, int width, int k, double factor) {

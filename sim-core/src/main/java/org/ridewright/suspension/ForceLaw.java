@@ -91,7 +91,7 @@ public record ForceLaw(
         return gas.isEmpty() && !friction.isEnvelope();
     }
 
-    /** The greatest {@code f_e'} on any piece (N/m); of a gas at c = 0. */
+    /** The greatest {@code f_e'} on any piece (N/m); of a gas, which has none, at c = 0 and at the places of the stages. */
     public double greatestRate() {
         double greatest = elasticRate(probe(0, -1));
         for (int i = 0; i < stages.count(); i++) {

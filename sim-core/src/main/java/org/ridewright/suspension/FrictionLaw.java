@@ -6,6 +6,9 @@ import java.util.Arrays;
  * Dry friction beside an elastic law: limit {@code S(c) = F_0 + μ max(0, f_e(c))}, shared by sliders in parallel, or the exponential
  * envelope {@code ṡ = |ċ| (sgn(ċ) S(c) − s)/β}.
  *
+ * <p>Source: sliders in parallel Masing 1926, the envelope Fancher, Ervin, MacAdam and Winkler, SAE 800905 (1980), here on the friction part
+ * alone, which makes it independent of the step (both from memory).
+ *
  * @param share μ, ≥ 0
  * @param constant F_0 (N), ≥ 0
  * @param limitShares share of S of each slider, summing to one

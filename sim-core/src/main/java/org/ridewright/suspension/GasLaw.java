@@ -1,7 +1,8 @@
 package org.ridewright.suspension;
 
 /**
- * Enclosed gas: {@code f(c) = F_a [(1 − c/L)^(−n) − 1]}, from {@code p Vⁿ} constant with no gauge pressure at c = 0.
+ * Enclosed gas: {@code f(c) = F_a [(1 − c/L)^(−n) − 1]}, from {@code p Vⁿ} constant with no gauge pressure at c = 0. The polytropic change of
+ * an ideal gas under a piston of constant area: n = 1 for changes slow enough to stay at one temperature, 1.4 for quick ones of air.
  *
  * @param ambientForce F_a, ambient pressure times piston area (N), > 0
  * @param length L, volume in the free state over piston area (m), > 0

@@ -28,14 +28,22 @@ public final class SpringLaws {
     /** Compression at which a law's first piece above the free state is read (m). */
     private static final double NEXT_TO_FREE = 1e-9;
 
+    /** Locked rate over elastic rate where it was not measured; between 0.5 and 6 of it occur (from memory). */
     private static final double DEFAULT_LOCKED_MULTIPLE = 2;
+    /** How near that comes to unyielding friction is told by docs/validation.md, problems 8 and 9. */
     private static final double RIGID_LOCKED_MULTIPLE = 1e5;
+
     /** Turn-over length of a friction damper whose mountings were not measured (m), common practice. */
     private static final double MOUNTING_TURN_OVER = 1e-3;
 
     private SpringLaws() {}
 
-    /** The elastic law alone. */
+    /**
+     * The elastic law alone. A helical spring of wire d and mean diameter D with n working coils has {@code G d⁴/(8 D³ n)}, a torsion rod of
+     * diameter d and length L at the end of an arm a {@code π G d⁴/(32 L a²)}, without bending of the arm; leaves see {@link LeafRate}.
+     *
+     * <p>Source: handbook formulas (from memory).
+     */
     public static ForceLaw elastic(SpringKind kind, Elasticity elasticity) {
         if (elasticity instanceof Rate rate) {
             return ForceLaw.spring(rate.rate().value());

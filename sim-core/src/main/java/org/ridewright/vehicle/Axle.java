@@ -1,6 +1,7 @@
 package org.ridewright.vehicle;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.ridewright.quantity.Measure;
 
@@ -14,6 +15,8 @@ import org.ridewright.quantity.Measure;
  * @param rollInertia of a beam with its wheels about its centre (kg·m²); absent: estimated
  * @param rollAxisHeight where the body's roll axis passes this axle, above ground (m)
  * @param antiRollBar torsional rate between axle and body per angle of roll between them (N·m/rad)
+ * @param swayRate with which it holds the body sideways at the roll axis (N/m)
+ * @param swayDamping of the same (N·s/m)
  */
 public record Axle(
         String name,
@@ -26,10 +29,17 @@ public record Axle(
         Wheel wheel,
         List<Spring> springs,
         List<Damper> dampers,
-        Optional<Measure> antiRollBar) {
+        Optional<Measure> antiRollBar,
+        Optional<Measure> swayRate,
+        Optional<Measure> swayDamping) {
     public Axle {
         springs = List.copyOf(springs);
         dampers = List.copyOf(dampers);
+    }
+
+    /** The name with the word axle, once. */
+    public String title() {
+        return name.toLowerCase(Locale.ROOT).endsWith("axle") ? name : name + " axle";
     }
 
     /** ISO 8855 longitudinal coordinate (m). */

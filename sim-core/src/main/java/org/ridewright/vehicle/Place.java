@@ -11,6 +11,9 @@ import org.ridewright.quantity.QuantityKind;
  * @param aboveGround height above the ground (m)
  */
 public record Place(Measure behindFrontAxle, Measure leftOfCentre, Measure aboveGround) {
+    /** Heads the words of a length that the file gives the other way, ahead of the axle or right of the centre. */
+    public static final String OPPOSITE = "minus ";
+
     /** A place from plain numbers in metres. */
     public static Place of(double behindFrontAxle, double leftOfCentre, double aboveGround) {
         return new Place(length(behindFrontAxle), length(leftOfCentre), length(aboveGround));

@@ -11,6 +11,7 @@ import org.ridewright.quantity.Measure;
  * @param topSpeed beyond which a ride is flagged (m/s)
  * @param axles one or more, from front to rear
  * @param loadCases at least one
+ * @param further horizontal motions
  */
 public record Vehicle(
         String name,
@@ -22,13 +23,19 @@ public record Vehicle(
         List<Connection> connections,
         List<Hitch> hitches,
         List<Seat> seats,
-        List<LoadCase> loadCases) {
+        List<LoadCase> loadCases,
+        FurtherMotions further) {
     public Vehicle {
         axles = List.copyOf(axles);
         connections = List.copyOf(connections);
         hitches = List.copyOf(hitches);
         seats = List.copyOf(seats);
         loadCases = List.copyOf(loadCases);
+    }
+
+    /** The same with other horizontal motions. */
+    public Vehicle with(FurtherMotions others) {
+        return new Vehicle(name, about, layout, topSpeed, body, axles, connections, hitches, seats, loadCases, others);
     }
 
     /** The axle of that name, if there is one. */

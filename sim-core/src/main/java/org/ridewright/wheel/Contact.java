@@ -1,6 +1,5 @@
 package org.ridewright.wheel;
 
-import java.util.Optional;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
 import org.ridewright.vehicle.Damping;
@@ -13,33 +12,58 @@ import org.ridewright.vehicle.Wheel;
  * @param rate k of wheel and ground together (N/m), > 0
  * @param damping d (N·s/m), ≥ 0
  * @param dampingRatio ζ with the mass that bounces on the contact
+ * @param lawError what the law leaves out of wheel and ground, at the frequency at which the mass bounces on them; see
+ *     {@link SeriesPair#error}
  */
-public record Contact(double rate, double damping, double dampingRatio) {
+public record Contact(double rate, double damping, double dampingRatio, double lawError) {
     /** Below this ratio a wheel bounces for long and its motion is chaotic. */
     public static final double LIVELY_BELOW = 0.1;
 
     /**
      * The contact as a wheel and a road give it, defaults put in where the wheel gives nothing.
      *
-     * @param groundRate rate of the ground under a wheel (N/m); absent: unyielding
+     * <p>Where the ground states its own damping, what the wheel states is the wheel's own, a ratio that on unyielding ground, and the two
+     * make a {@link SeriesPair}. Where it does not, what the wheel states is that of both together.
+     *
+     * @param ground under the wheel
      * @param effectiveMass mass that bounces on the contact (kg), > 0; see {@link #effectiveMass}
      * @throws IllegalArgumentException if a rate or the mass is not > 0, or the damping is out of range
      */
-    public static Contact of(Wheel wheel, Optional<Measure> groundRate, double effectiveMass) {
+    public static Contact of(Wheel wheel, Ground ground, double effectiveMass) {
         requirePositive("effective mass at a contact", effectiveMass, "kg");
         double wheelRate =
                 wheel.contactRate().orElseGet(() -> defaultRate(wheel.tyre())).value();
-        double k = seriesRate(wheelRate, groundRate.map(Measure::value).orElse(Double.POSITIVE_INFINITY));
+        double groundRate = ground.rate().map(Measure::value).orElse(Double.POSITIVE_INFINITY);
+        double k = seriesRate(wheelRate, groundRate);
+        if (ground.damping().isEmpty()) {
+            return damped(wheel, k, effectiveMass);
+        }
+        Contact alone = damped(wheel, wheelRate, effectiveMass);
+        SeriesPair pair = new SeriesPair(
+                wheelRate,
+                alone.damping,
+                groundRate,
+                requireDamping(ground.damping().get().value()));
+        double error = pair.error(Math.sqrt(k / effectiveMass));
+        return new Contact(k, pair.damping(), dampingRatio(pair.damping(), k, effectiveMass), error);
+    }
+
+    /** The contact of a given rate with the damping that the wheel states. */
+    private static Contact damped(Wheel wheel, double k, double effectiveMass) {
         Damping given = wheel.contactDamping();
         if (given instanceof Damping.Coefficient coefficient) {
-            double d = coefficient.value().value();
-            if (!(d >= 0)) {
-                throw new IllegalArgumentException("damping of a contact must be ≥ 0 N·s/m, got " + d + " N·s/m");
-            }
-            return new Contact(k, d, dampingRatio(d, k, effectiveMass));
+            double d = requireDamping(coefficient.value().value());
+            return new Contact(k, d, dampingRatio(d, k, effectiveMass), 0);
         }
         double zeta = ratio(given, wheel.tyre());
-        return new Contact(k, damping(zeta, k, effectiveMass), zeta);
+        return new Contact(k, damping(zeta, k, effectiveMass), zeta, 0);
+    }
+
+    private static double requireDamping(double d) {
+        if (!(d >= 0)) {
+            throw new IllegalArgumentException("damping of a contact must be ≥ 0 N·s/m, got " + d + " N·s/m");
+        }
+        return d;
     }
 
     private static double ratio(Damping given, Tyre tyre) {

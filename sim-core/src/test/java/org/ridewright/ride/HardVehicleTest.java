@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.RideException;
+import org.ridewright.io.InputException;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
 import org.ridewright.road.Obstacle;
@@ -234,7 +235,7 @@ class HardVehicleTest {
                 "40 N}",
                 "40 N, locked rate: 0.1 times, sliders: [{of limit: 90 %, of locked rate: 25 %}, {of limit: 10 %, of locked rate: 75 %}]}");
         assertThatThrownBy(() -> trial(Fleet.symmetrical(soft), 3))
-                .isInstanceOf(RideException.class)
+                .isInstanceOf(InputException.class)
                 .hasMessageContaining("locked rate")
                 .hasMessageContaining("slider");
     }

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  *     one alone
  */
 record Line(String text, double... slack) {
-    private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+(\\.\\d+)?(e[-+]?\\d+)?");
+    private static final Pattern NUMBER = Pattern.compile("(?:< )?[-+]?\\d+(\\.\\d+)?(e[-+]?\\d+)?");
 
     /** A line without numbers that may differ. */
     static Line plain(String text) {
@@ -38,6 +38,11 @@ record Line(String text, double... slack) {
         return agree;
     }
 
+    /** A number, or the bound below which it is. */
+    private static double value(Matcher found) {
+        return Double.parseDouble(found.group().replace("< ", ""));
+    }
+
     private static boolean agree(String a, String b, double slack) {
         if (slack == 0) {
             return a.equals(b);
@@ -50,7 +55,7 @@ record Line(String text, double... slack) {
         first.reset();
         second.reset();
         while (first.find() && second.find()) {
-            if (Math.abs(Double.parseDouble(first.group()) - Double.parseDouble(second.group())) > slack) {
+            if (Math.abs(value(first) - value(second)) > slack) {
                 return false;
             }
         }

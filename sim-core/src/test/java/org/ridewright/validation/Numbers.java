@@ -9,6 +9,9 @@ final class Numbers {
     /** More digits than this are round-off of one machine or another. */
     private static final int MOST_DIGITS = 10;
 
+    /** Power of ten below which a double next to one says nothing. */
+    private static final int ROUND_OFF = -15;
+
     private static final double SMALLEST_PLAIN = 1e-3;
     private static final double LARGEST_PLAIN = 1e7;
 
@@ -42,6 +45,12 @@ final class Numbers {
             return "0";
         }
         return write(value);
+    }
+
+    /** As {@link #rounded}, or where that leaves nothing a power of ten that the size is below. */
+    static String bounded(double x, int lastPlace) {
+        String rounded = rounded(x, lastPlace);
+        return rounded.equals("0") ? "< 1e" + Math.max(ROUND_OFF, x == 0 ? ROUND_OFF : power(x) + 1) : rounded;
     }
 
     /** To two digits. */

@@ -28,7 +28,8 @@ final class ValidationDocument {
             `sim-core/src/test/java/org/ridewright/validation`.
 
             “rel.” marks a tolerance, and its difference, relative to the expected value; others are in the unit of the quantity. Numbers end
-            at about a hundredth of the tolerance or at the tenth digit: a difference of 0 is smaller than that. “seen” marks what was seen in
+            at about a hundredth of the tolerance or at the tenth digit: a difference of 0 is smaller than that; where nought is expected, a
+            power of ten that it is below stands in its place. “seen” marks what was seen in
             print or in a copy of it, “from memory” what was not.
             """;
 
@@ -139,6 +140,7 @@ final class ValidationDocument {
 
     private void row(Check check) {
         boolean relative = check.scale() == Check.Scale.RELATIVE;
+        boolean nought = check.expected() == 0 && check.tolerance() > 0;
         int place = Numbers.lastPlace(check.allowed(), check.expected());
         int differencePlace = Numbers.lastPlace(check.tolerance(), 0);
         String tolerance = Numbers.brief(check.tolerance()) + (relative ? " rel." : "");
@@ -148,8 +150,10 @@ final class ValidationDocument {
                 "| " + check.quantity() + unit,
                 check.source().toString(),
                 Numbers.rounded(check.expected(), place),
-                Numbers.rounded(check.computed(), place),
-                Numbers.rounded(check.difference(), differencePlace),
+                nought ? Numbers.bounded(check.computed(), place) : Numbers.rounded(check.computed(), place),
+                nought
+                        ? Numbers.bounded(check.difference(), differencePlace)
+                        : Numbers.rounded(check.difference(), differencePlace),
                 (check.isMet() ? tolerance : "**missed:** " + tolerance) + " |");
         double slack = Math.max(SLACK * check.allowed(), 1.01 * Math.pow(10, place));
         lines.add(new Line(text, 0, 0, slack, slack, SLACK * check.tolerance(), 0.06 * check.tolerance()));

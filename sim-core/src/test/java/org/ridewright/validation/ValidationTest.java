@@ -75,6 +75,10 @@ class ValidationTest {
         assertThat(line.agreesWith("| turn 2 | closed form | 32.50 | 32.62 |")).isFalse();
         assertThat(line.agreesWith("| turn 3 | closed form | 32.50 | 32.51 |")).isFalse();
         assertThat(line.agreesWith("| turn 2 | closed form | 32.50 |")).isFalse();
+        assertThat(new Line("| a | < 1e-9 |", 0, 1e-8).agreesWith("| a | 2e-9 |"))
+                .isTrue();
+        assertThat(new Line("| a | < 1e-9 |", 0, 1e-8).agreesWith("| a | 2e-7 |"))
+                .isFalse();
         assertThat(new Line("differs by +3.06 %", 0.02).agreesWith("differs by +3.07 %"))
                 .isTrue();
         assertThat(new Line("differs by +3.06 %", 0.02).agreesWith("differs by +3.16 %"))

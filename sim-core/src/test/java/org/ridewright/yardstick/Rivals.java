@@ -27,7 +27,11 @@ final class Rivals {
         this.out = Files.createDirectories(out).toAbsolutePath();
         List<String> failed = new ArrayList<>();
         for (String program : List.of("multistep", "rungekutta")) {
-            if (run(List.of("make", "OUT=" + this.out + "/", program)).isEmpty()) {
+            // made anew each time: the rule's name is a file too where somebody has built the programs in their own
+            // folder
+            Files.deleteIfExists(this.out.resolve(program));
+            run(List.of("make", "-B", "OUT=" + this.out + "/", program));
+            if (!Files.isExecutable(this.out.resolve(program))) {
                 failed.add(program);
             }
         }

@@ -13,6 +13,9 @@ import org.ridewright.vehicle.Vehicle;
 
 /** Judges how many axles there are and how they follow one another, then each. */
 record AxlesCheck(Vehicle vehicle, Faults faults) {
+    /** Wheels on tracks that differ by more than their width can pass one another (m). */
+    private static final double WIDEST_WHEEL = 0.3;
+
     void run() {
         List<Axle> axles = vehicle.axles();
         if (axles.isEmpty()) {
@@ -74,7 +77,36 @@ record AxlesCheck(Vehicle vehicle, Faults faults) {
                         "axles from front to rear, each behind the one before",
                         gap == 0 ? "measure the distance between the two" : "put the axles in order from front to rear",
                         "axles[" + (i - 1) + "].behind front axle");
+            } else {
+                clear(axles.get(i - 1), axles.get(i), i);
             }
+        }
+    }
+
+    /**
+     * Wheels of one track cannot stand closer than their radii allow: centres on one ground at heights r, r' clear each other at a
+     * distance of {@code 2 √(r r')}.
+     */
+    private void clear(Axle front, Axle rear, int i) {
+        double least = 2 * Math.sqrt(front.wheel().radius() * rear.wheel().radius());
+        Measure gap = rear.behindFrontAxle();
+        double between = gap.value() - front.behindFrontAxle().value();
+        boolean besideOneAnother = front.track().isPresent()
+                && rear.track().isPresent()
+                && Math.abs(front.track().get().value() - rear.track().get().value()) > 2 * WIDEST_WHEEL;
+        if (between < least && !besideOneAnother) {
+            faults.add(
+                    "axles[" + i + "].behind front axle",
+                    gap.written(),
+                    "puts the wheels of this axle into those of the one before it, " + Faults.plain(between)
+                            + " m ahead",
+                    "at least " + Faults.plain(least) + " m between axles with such wheels",
+                    "check the unit and the decimal point of the distance, and the diameters",
+                    "axles[" + (i - 1) + "].behind front axle",
+                    "axles[" + (i - 1) + "].wheels.diameter",
+                    "axles[" + i + "].wheels.diameter",
+                    "axles[" + (i - 1) + "].track",
+                    "axles[" + i + "].track");
         }
     }
 

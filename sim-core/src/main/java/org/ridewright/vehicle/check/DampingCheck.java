@@ -25,7 +25,8 @@ final class DampingCheck {
         }
     }
 
-    private static void ratio(String path, Measure ratio, Faults faults) {
+    /** A damping ratio from 0 to below 1. */
+    static void ratio(String path, Measure ratio, Faults faults) {
         if (ratio.value() < 0 || ratio.value() >= 1) {
             faults.add(
                     path,

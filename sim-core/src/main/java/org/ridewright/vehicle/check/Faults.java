@@ -101,7 +101,7 @@ public final class Faults {
     }
 
     /** A number to three figures. */
-    static String plain(double value) {
+    public static String plain(double value) {
         double magnitude = Math.abs(value);
         if (magnitude == Math.rint(magnitude) || magnitude >= 1000) {
             return String.format(Locale.ROOT, "%.0f", value);

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.ridewright.quantity.Measure;
 import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.LoadCase.Aboard;
+import org.ridewright.vehicle.Place;
 import org.ridewright.vehicle.Seat;
 import org.ridewright.vehicle.Vehicle;
 
@@ -13,6 +14,7 @@ import org.ridewright.vehicle.Vehicle;
 record LoadCaseCheck(Vehicle vehicle, Faults faults) {
     private static final double LIGHTEST_PERSON = 5;
     private static final double HEAVIEST_PERSON = 300;
+    private static final double FARTHEST_OUT = 12;
 
     static List<String> names(Vehicle vehicle) {
         return vehicle.loadCases().stream().map(LoadCase::name).toList();
@@ -53,8 +55,30 @@ record LoadCaseCheck(Vehicle vehicle, Faults faults) {
                 }
             } else if (aboard instanceof Aboard.Cargo cargo) {
                 mass(at + ".mass", cargo.mass());
+                near(at + ".at.behind front axle", cargo.place().behindFrontAxle());
                 cargo.outline().ifPresent(outline -> BodyCheck.outline(at + ".outline", outline, faults));
             }
+        }
+    }
+
+    /** Nothing is carried that far beyond the outermost axle: a slip of the decimal point. */
+    private void near(String at, Measure behind) {
+        if (!vehicle.layout().pitches() || vehicle.axles().isEmpty()) {
+            return;
+        }
+        double last = vehicle.axles()
+                .get(vehicle.axles().size() - 1)
+                .behindFrontAxle()
+                .value();
+        double out = Math.max(behind.value() - last, -behind.value());
+        if (out > FARTHEST_OUT) {
+            faults.add(
+                    at,
+                    behind.written().replaceFirst("^" + Place.OPPOSITE, ""),
+                    "is " + Faults.plain(out) + " m beyond the outermost axle",
+                    "a place within " + Faults.plain(FARTHEST_OUT) + " m of it",
+                    "check the decimal point and the unit",
+                    "axles");
         }
     }
 

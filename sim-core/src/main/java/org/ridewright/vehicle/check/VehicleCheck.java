@@ -34,6 +34,7 @@ public final class VehicleCheck {
         new HitchCheck(vehicle, faults).run();
         new SeatCheck(vehicle, faults).run();
         new LoadCaseCheck(vehicle, faults).run();
+        new FurtherMotionsCheck(vehicle, faults).run();
         return faults.found();
     }
 

@@ -1,0 +1,130 @@
+package org.ridewright.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.ridewright.figure.AxisSpec;
+import org.ridewright.figure.Figure;
+import org.ridewright.figure.LegendPlace;
+import org.ridewright.figure.LineStyle;
+import org.ridewright.figure.Panel;
+import org.ridewright.figure.Series;
+import org.ridewright.figure.Tone;
+import org.ridewright.figure.Trace;
+import org.ridewright.ride.Missed;
+import org.ridewright.ride.RideResult;
+
+/** What vehicles without surge and sway miss: acceleration without and with, bar beside bar, a row to each vehicle and a place to each road. */
+final class MissedFigures {
+    private static final int MOST_ROWS = 5;
+    private static final String[] AXES = {"Fore and aft", "Sideways", "Up and down"};
+    private static final double ROOM = 1.08;
+
+    private MissedFigures() {}
+
+    static List<Figure> of(List<RideResult> results) {
+        Map<String, Map<String, Missed>> bySubject = new LinkedHashMap<>();
+        List<String> roads = new ArrayList<>();
+        for (RideResult result : results) {
+            RideName name = RideName.of(result);
+            result.missed().stream()
+                    .max(Comparator.comparingDouble(Missed::whole))
+                    .ifPresent(worst -> {
+                        if (!roads.contains(name.road())) {
+                            roads.add(name.road());
+                        }
+                        bySubject
+                                .computeIfAbsent(name.subject() + ", " + name.speed(), k -> new LinkedHashMap<>())
+                                .put(name.road(), worst);
+                    });
+        }
+        List<String> subjects = List.copyOf(bySubject.keySet());
+        List<Figure> figures = new ArrayList<>();
+        for (int from = 0; from < subjects.size(); from += MOST_ROWS) {
+            List<String> part = subjects.subList(from, Math.min(subjects.size(), from + MOST_ROWS));
+            List<Panel> panels = new ArrayList<>();
+            part.forEach(subject -> panels.addAll(row(subject, bySubject.get(subject), roads)));
+            figures.add(new Figure(
+                    "surge-and-sway" + (from == 0 ? "" : "-" + (from / MOST_ROWS + 1)),
+                    "What is missed without surge and sway",
+                    caption(roads),
+                    panels,
+                    AXES.length,
+                    Figure.PAGE_WIDTH_MM,
+                    24 + 38.0 * part.size()));
+        }
+        return figures;
+    }
+
+    private static List<Panel> row(String subject, Map<String, Missed> byRoad, List<String> roads) {
+        double top = byRoad.values().stream()
+                .mapToDouble(MissedFigures::highest)
+                .max()
+                .orElse(0);
+        double end = top > 0 ? ROOM * top : 1;
+        List<Panel> panels = new ArrayList<>();
+        for (int axis = 0; axis < AXES.length; axis++) {
+            int of = axis;
+            String title = axis == 0 ? subject : "";
+            panels.add(Panel.of(
+                            title,
+                            AxisSpec.of("Road", "").between(0.4, roads.size() + 0.6),
+                            AxisSpec.of(AXES[axis], "m/s²").between(0, end),
+                            bars(
+                                    "as described",
+                                    Tone.INK,
+                                    roads,
+                                    byRoad,
+                                    m -> m.without().get(of)),
+                            bars(
+                                    "with surge and sway",
+                                    Tone.AMBER,
+                                    roads,
+                                    byRoad,
+                                    m -> m.with().get(of)))
+                    .withLegend(LegendPlace.SHARED));
+        }
+        return panels;
+    }
+
+    private static double highest(Missed missed) {
+        double top = 0;
+        for (int axis = 0; axis < AXES.length; axis++) {
+            top = Math.max(
+                    top,
+                    Math.max(
+                            missed.without().get(axis).rms(),
+                            missed.with().get(axis).rms()));
+        }
+        return top;
+    }
+
+    private static Series bars(
+            String name,
+            Tone tone,
+            List<String> roads,
+            Map<String, Missed> byRoad,
+            Function<Missed, Missed.Level> level) {
+        double[] x = new double[roads.size()];
+        double[] y = new double[roads.size()];
+        for (int i = 0; i < x.length; i++) {
+            Missed missed = byRoad.get(roads.get(i));
+            x[i] = i + 1;
+            y[i] = missed == null ? Double.NaN : level.apply(missed).rms();
+        }
+        return new Series(name, x, y, LineStyle.SOLID, tone, Trace.BARS);
+    }
+
+    private static String caption(List<String> roads) {
+        List<String> numbered = new ArrayList<>();
+        for (int i = 0; i < roads.size(); i++) {
+            numbered.add((i + 1) + " " + roads.get(i));
+        }
+        return "R.m.s. of the unweighted acceleration at the seat, or with nobody aboard the named point, where it is greatest, as an accelerometer reads it, from first contact on: "
+                + "as the vehicle is described, and with surge and sway besides (free, or held as its file says; sway not measured is taken at 6 Hz). "
+                + "Roads: " + String.join(", ", numbered) + ".";
+    }
+}
