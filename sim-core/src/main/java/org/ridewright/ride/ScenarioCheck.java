@@ -18,6 +18,8 @@ import org.ridewright.vehicle.check.Faults;
 public final class ScenarioCheck {
     private static final double LONGEST = 36_000;
     private static final double FARTHEST = 100_000;
+    private static final double SHORTEST_RUN_UP = 0.1;
+    private static final double LONGEST_RUN_UP = 1000;
     private static final double DAY = 86_400;
     private static final double MOST_SAMPLES = 100_000;
 
@@ -150,13 +152,24 @@ public final class ScenarioCheck {
                 new ObstacleCheck(scenario.entrants(), road.obstacles().get(j), path + ".obstacles[" + j + "]", faults)
                         .run();
             }
+            if (!(road.runUp().value() >= SHORTEST_RUN_UP) || road.runUp().value() > LONGEST_RUN_UP) {
+                faults.within(
+                        path + ".run-up",
+                        road.runUp(),
+                        SHORTEST_RUN_UP,
+                        LONGEST_RUN_UP,
+                        "give the length over which a random road grows from nothing");
+            }
+            for (int j = 0; j < road.surfaces().size(); j++) {
+                new SurfaceCheck(scenario.entrants(), road, j, path + ".surfaces[" + j + "]", faults).run();
+            }
             reached(road, path);
         }
     }
 
-    /** A run of stated duration or distance that ends before the first obstacle tells nothing. */
+    /** A run of stated duration or distance that ends before the first obstacle tells nothing, unless there is a surface. */
     private void reached(Road road, String path) {
-        if (road.obstacles().isEmpty()) {
+        if (road.obstacles().isEmpty() || !road.surfaces().isEmpty()) {
             return;
         }
         double first = road.obstacles().stream()
