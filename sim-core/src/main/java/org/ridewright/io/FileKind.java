@@ -72,7 +72,7 @@ public enum FileKind {
         String first = keys.stream().findFirst().orElse("");
         Optional<String> near =
                 first.isEmpty() ? Optional.empty() : NearestWord.to(first, List.of(VEHICLE.key, SCENARIO.key));
-        if (near.isPresent()) {
+        if (near.isPresent() && !keys.contains(VEHICLES)) {
             return "write " + near.get() + " for " + first;
         } else if (keys.contains("axles") || keys.contains("body")) {
             return "this looks like a vehicle: write 'vehicle: <name>' at its top";
