@@ -2,8 +2,10 @@ package org.ridewright.ride;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.QuantityKind;
 import org.ridewright.ride.Scenario.Entrant;
 import org.ridewright.ride.Scenario.Point;
 import org.ridewright.road.Obstacle;
@@ -16,6 +18,8 @@ import org.ridewright.vehicle.check.Faults;
 public final class ScenarioCheck {
     private static final double LONGEST = 36_000;
     private static final double FARTHEST = 100_000;
+    private static final double SHORTEST_RUN_UP = 0.1;
+    private static final double LONGEST_RUN_UP = 1000;
     private static final double DAY = 86_400;
     private static final double MOST_SAMPLES = 100_000;
 
@@ -33,6 +37,24 @@ public final class ScenarioCheck {
         check.entrants();
         check.roads();
         check.points();
+        return check.faults.found();
+    }
+
+    /** Everything wrong with roads that no vehicle is named for. */
+    public static List<Fault> roadFaults(List<Road> roads) {
+        ScenarioCheck check = new ScenarioCheck(new Scenario(
+                "",
+                "",
+                List.of(),
+                roads,
+                Optional.empty(),
+                Optional.empty(),
+                Measure.of(1, QuantityKind.FREQUENCY),
+                Scenario.Start.UNSTRESSED,
+                false,
+                List.of(),
+                Optional.empty()));
+        check.roads();
         return check.faults.found();
     }
 
@@ -130,13 +152,24 @@ public final class ScenarioCheck {
                 new ObstacleCheck(scenario.entrants(), road.obstacles().get(j), path + ".obstacles[" + j + "]", faults)
                         .run();
             }
+            if (!(road.runUp().value() >= SHORTEST_RUN_UP) || road.runUp().value() > LONGEST_RUN_UP) {
+                faults.within(
+                        path + ".run-up",
+                        road.runUp(),
+                        SHORTEST_RUN_UP,
+                        LONGEST_RUN_UP,
+                        "give the length over which a random road grows from nothing");
+            }
+            for (int j = 0; j < road.surfaces().size(); j++) {
+                new SurfaceCheck(scenario.entrants(), road, j, path + ".surfaces[" + j + "]", faults).run();
+            }
             reached(road, path);
         }
     }
 
-    /** A run of stated duration or distance that ends before the first obstacle tells nothing. */
+    /** A run of stated duration or distance that ends before the first obstacle tells nothing, unless there is a surface. */
     private void reached(Road road, String path) {
-        if (road.obstacles().isEmpty()) {
+        if (road.obstacles().isEmpty() || !road.surfaces().isEmpty()) {
             return;
         }
         double first = road.obstacles().stream()

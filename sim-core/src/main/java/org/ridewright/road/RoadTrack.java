@@ -37,11 +37,20 @@ final class RoadTrack implements Track {
         if (surfaces.begin() > to || surfaces.end() < from) {
             return here;
         }
-        if (here.joints() == 0) {
-            return surfaces.window(from, to, here.heightBefore());
+        if (isLevel(here, from, to)) {
+            return surfaces.window(from, to, here.sectionOrLevel(0).height(from));
         }
         return new ProfileSum(List.of(surfaces.window(from, to, 0), here), false)
                 .build()
                 .near(from, to);
+    }
+
+    private static boolean isLevel(RoadProfile profile, double from, double to) {
+        return profile.joints() == 0
+                || (profile.sections() == 1
+                        && profile.section(0) instanceof Section.Straight straight
+                        && straight.slope() == 0
+                        && profile.joint(0) < from
+                        && profile.joint(1) > to);
     }
 }
