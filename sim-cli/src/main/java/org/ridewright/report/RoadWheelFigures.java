@@ -135,6 +135,7 @@ final class RoadWheelFigures {
         }
         List<Series> lines = new ArrayList<>();
         lines.add(new Series("road", x, milli(excerpt.road()), LineStyle.SOLID, Tone.AMBER, Trace.LINE));
+        List<String> farthest = new ArrayList<>();
         for (int w = 0; w < wheels.size(); w++) {
             // the first, one in the middle and the last
             if (w == 0 || w == wheels.size() / 2 || w == wheels.size() - 1) {
@@ -143,6 +144,10 @@ final class RoadWheelFigures {
                         wheels.get(w).label(),
                         x,
                         milli(excerpt.paths().get(w))));
+                farthest.add("%s mm (%s)"
+                        .formatted(
+                                Numbers.of(farthest(excerpt.paths().get(w), excerpt.road())),
+                                wheels.get(w).label()));
             }
         }
         Panel panel = Panel.of(
@@ -153,14 +158,23 @@ final class RoadWheelFigures {
                 .withLegend(LegendPlace.BELOW);
         String caption =
                 ("Paths of the centres of three wheels over the stretch of %s (%s) on which wheels and road differ most, each above its height on "
-                                + "the level. Heights are drawn larger than lengths.")
-                        .formatted(road.name(), track.get().name());
+                                + "the level. They leave the road by up to %s. Heights are drawn larger than lengths.")
+                        .formatted(road.name(), track.get().name(), String.join(", ", farthest));
         return Optional.of(Figure.stacked(
                 RideName.slug(road.name()) + "-wheel-paths",
                 RideFigures.upperFirst(road.name()) + ": where wheels do not follow the road",
                 caption,
                 84,
                 panel));
+    }
+
+    /** Greatest distance of two lines (mm). */
+    private static double farthest(double[] path, double[] road) {
+        double greatest = 0;
+        for (int i = 0; i < path.length; i++) {
+            greatest = Math.max(greatest, MILLI * Math.abs(path[i] - road[i]));
+        }
+        return greatest;
     }
 
     private static double[] milli(double[] metres) {

@@ -137,8 +137,9 @@ public final class LogRemarks {
             if (mounting.tilt() > NOTABLE_TILT) {
                 remarks.add(String.format(
                         Locale.ROOT,
-                        "The logger's z axis stood %.0f° from upright; the values were turned upright by the mean, which is gravity.",
-                        mounting.tilt()));
+                        "The logger's z axis stood %.0f° from upright%s; the values were turned upright by the mean, which is gravity.",
+                        mounting.tilt(),
+                        mounting.tilt() > 90 ? ", or it counts gravity downward, which comes to the same" : ""));
             }
             gain(size, remarks);
         } else {

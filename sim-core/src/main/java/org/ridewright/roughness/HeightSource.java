@@ -14,7 +14,7 @@ public interface HeightSource {
     /**
      * Heights from one on.
      *
-     * @param first may lie before the first or beyond the last height: the road goes on there, or is level where it is not known
+     * @param first may lie before the first or beyond the last height: the road is level there, at the height of its end
      * @param into overwritten with as many heights as it is long (m)
      */
     void read(long first, double[] into);

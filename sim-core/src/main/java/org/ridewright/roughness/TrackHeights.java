@@ -3,7 +3,10 @@ package org.ridewright.roughness;
 import org.ridewright.road.RoadProfile;
 import org.ridewright.road.Track;
 
-/** Heights read off a track of a road. */
+/**
+ * Heights read off a piece of a track. Beyond the piece the road is taken as level at the height of its ends: a measured profile is followed by
+ * level ground at height 0, and a wheel at its end must not climb up to that.
+ */
 final class TrackHeights implements HeightSource {
     private final Track track;
     private final double start;
@@ -45,7 +48,8 @@ final class TrackHeights implements HeightSource {
         }
     }
 
+    /** Of a height, or of the nearest one that the piece has. */
     private double station(long i) {
-        return start + i * spacing;
+        return start + Math.max(0, Math.min(size - 1, i)) * spacing;
     }
 }

@@ -6,7 +6,7 @@ import org.ridewright.ride.RideResult;
 import org.ridewright.ride.RideRunner;
 import org.ridewright.signal.Channel;
 
-/** A ride of the demonstration dray over a yard, some fifty seconds at 2000 samples a second. */
+/** A ride of the demonstration dray over a yard, short enough for its traces to be kept whole, at 2000 samples a second. */
 final class SimulatedRide {
     private static final RideResult RESULT = run();
 
@@ -26,6 +26,10 @@ final class SimulatedRide {
 
     private static RideResult run() {
         Path file = Path.of("..", "scenarios", "logs", "dray-yard.yaml");
-        return RideRunner.run(ScenarioFile.read(file), ride -> {}).get(0);
+        RideResult result = RideRunner.run(ScenarioFile.read(file), ride -> {}).get(0);
+        if (result.traces().get(0).end() < result.window().to()) {
+            throw new IllegalStateException("the run of " + result.duration() + " s is too long for whole traces");
+        }
+        return result;
     }
 }

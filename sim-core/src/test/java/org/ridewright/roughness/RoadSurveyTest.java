@@ -111,6 +111,32 @@ class RoadSurveyTest {
     }
 
     @Test
+    void noWheelClimbsFromTheEndOfAProfileToTheLevelGroundBehindIt() {
+        double[] stations = new double[2000];
+        double[] heights = new double[2000];
+        for (int i = 0; i < stations.length; i++) {
+            stations[i] = 0.02 * i;
+            // a hollow of 50 mm from its first metre to its end, and a pebble in its middle
+            heights[i] = (i < 50 ? -0.001 * i : -0.05) + (i == 1000 ? 0.02 : 0);
+        }
+        Surface surface = new Surface.Measured(
+                Surface.Stretch.ALL,
+                new MeasuredProfile("hollow.csv", stations, List.of(heights)),
+                new Surface.Measured.AsMeasured(),
+                false,
+                Optional.empty());
+        Road road = new Road("hollow", List.of(), List.of(surface), metres(1e-6), Optional.empty());
+        Excerpt excerpt = SURVEY.of(road, "test")
+                .orElseThrow()
+                .tracks()
+                .get(0)
+                .roughness()
+                .excerpt()
+                .orElseThrow();
+        assertThat(excerpt.start()).isBetween(Road.START + 18.5, Road.START + 20.5);
+    }
+
+    @Test
     void aMeasuredProfileIsLookedAtAtItsOwnSpacing() {
         double[] stations = new double[400];
         double[] heights = new double[400];
