@@ -41,7 +41,7 @@ class ArrowsTest {
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("io", "measurement ride road vehicle quantity signal"));
+                arguments("io", "comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.ridewright.io.FileKind;
 import org.ridewright.io.InputException;
 import org.ridewright.io.InputProblem;
+import org.ridewright.io.RoadFile;
 import org.ridewright.io.ScenarioFile;
 import org.ridewright.io.VehicleFile;
 import picocli.CommandLine.Command;
@@ -18,11 +19,15 @@ import picocli.CommandLine.Spec;
 /** Reads files and says what is wrong with them, without running anything. */
 @Command(
         name = "check",
-        description = "Says what is wrong with vehicle and scenario files, all faults at once, without running them.",
+        description =
+                "Says what is wrong with vehicle, scenario and road files, all faults at once, without running them.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class CheckCommand implements Callable<Integer> {
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Vehicle or scenario file, YAML or JSON.")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "FILE",
+            description = "Vehicle, scenario or road file, YAML or JSON, or measured profile, CSV.")
     private List<Path> files = new ArrayList<>();
 
     @Spec
@@ -53,9 +58,14 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static void read(Path file) {
+        if (RoadFile.isProfile(file)) {
+            RoadFile.read(file);
+            return;
+        }
         switch (FileKind.of(file)) {
             case VEHICLE -> VehicleFile.read(file);
             case SCENARIO -> ScenarioFile.read(file);
+            case ROAD -> RoadFile.read(file);
         }
     }
 }

@@ -49,7 +49,7 @@ final class FrictionFigure {
                     x[i] = i + 1;
                     y[i] = 100 * share(rides.get(i), spring.element());
                 }
-                lines.add(Series.line(lines.size(), spring.element(), x, y).as(Trace.LINE_AND_MARKS));
+                lines.add(Series.line(lines.size(), spring.element(), x, y).as(Trace.BARS));
             }
         }
         return lines;

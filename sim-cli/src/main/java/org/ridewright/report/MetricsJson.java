@@ -18,6 +18,7 @@ import org.ridewright.ride.RideResult.ElementResult;
 import org.ridewright.ride.RideResult.Peak;
 import org.ridewright.ride.RideResult.SeatResult;
 import org.ridewright.ride.Scenario;
+import org.ridewright.vehicle.Axle;
 
 /**
  * Every number of a run for other programs: each value an object of {@code name}, {@code value}, {@code unit}, and {@code at} (s) where it
@@ -62,8 +63,8 @@ public final class MetricsJson {
         value(test, "window from", result.window().from(), "s");
         value(test, "window to", result.window().to(), "s");
         for (RideResult.AxleTimes axle : result.axles()) {
-            value(test, axle.axle() + " axle meets the obstacle", axle.meets(), "s");
-            value(test, axle.axle() + " axle leaves the obstacle", axle.leaves(), "s");
+            value(test, Axle.title(axle.axle()) + " meets the obstacle", axle.meets(), "s");
+            value(test, Axle.title(axle.axle()) + " leaves the obstacle", axle.leaves(), "s");
         }
         atRest(node.putObject("at rest"), result);
         ArrayNode seats = node.putArray("seats");

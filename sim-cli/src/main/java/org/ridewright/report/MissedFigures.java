@@ -17,7 +17,7 @@ import org.ridewright.figure.Trace;
 import org.ridewright.ride.Missed;
 import org.ridewright.ride.RideResult;
 
-/** What vehicles without surge and sway miss: acceleration without and with, bar beside bar, a row to each vehicle and a place to each road. */
+/** What vehicles without surge and sway miss: acceleration without and with, bar beside bar, a row to each vehicle, a place to each ride. */
 final class MissedFigures {
     private static final int MOST_ROWS = 5;
     private static final String[] AXES = {"Fore and aft", "Sideways", "Up and down"};
@@ -26,19 +26,22 @@ final class MissedFigures {
     private MissedFigures() {}
 
     static List<Figure> of(List<RideResult> results) {
+        boolean oneSpeedEach = oneSpeedEach(results);
         Map<String, Map<String, Missed>> bySubject = new LinkedHashMap<>();
-        List<String> roads = new ArrayList<>();
+        List<String> places = new ArrayList<>();
         for (RideResult result : results) {
             RideName name = RideName.of(result);
+            String subject = oneSpeedEach ? name.subject() + ", " + name.speed() : name.subject();
+            String place = oneSpeedEach ? name.road() : name.road() + " at " + name.speed();
             result.missed().stream()
                     .max(Comparator.comparingDouble(Missed::whole))
                     .ifPresent(worst -> {
-                        if (!roads.contains(name.road())) {
-                            roads.add(name.road());
+                        if (!places.contains(place)) {
+                            places.add(place);
                         }
                         bySubject
-                                .computeIfAbsent(name.subject() + ", " + name.speed(), k -> new LinkedHashMap<>())
-                                .put(name.road(), worst);
+                                .computeIfAbsent(subject, k -> new LinkedHashMap<>())
+                                .put(place, worst);
                     });
         }
         List<String> subjects = List.copyOf(bySubject.keySet());
@@ -46,11 +49,11 @@ final class MissedFigures {
         for (int from = 0; from < subjects.size(); from += MOST_ROWS) {
             List<String> part = subjects.subList(from, Math.min(subjects.size(), from + MOST_ROWS));
             List<Panel> panels = new ArrayList<>();
-            part.forEach(subject -> panels.addAll(row(subject, bySubject.get(subject), roads)));
+            part.forEach(subject -> panels.addAll(row(subject, bySubject.get(subject), places)));
             figures.add(new Figure(
                     "surge-and-sway" + (from == 0 ? "" : "-" + (from / MOST_ROWS + 1)),
                     "What is missed without surge and sway",
-                    caption(roads),
+                    caption(places),
                     panels,
                     AXES.length,
                     Figure.PAGE_WIDTH_MM,
@@ -59,8 +62,17 @@ final class MissedFigures {
         return figures;
     }
 
-    private static List<Panel> row(String subject, Map<String, Missed> byRoad, List<String> roads) {
-        double top = byRoad.values().stream()
+    /** Whether each vehicle with its load goes at one speed, so that roads alone tell its rides apart. */
+    private static boolean oneSpeedEach(List<RideResult> results) {
+        Map<String, String> speeds = new LinkedHashMap<>();
+        return results.stream()
+                .map(RideName::of)
+                .allMatch(name -> speeds.computeIfAbsent(name.subject(), k -> name.speed())
+                        .equals(name.speed()));
+    }
+
+    private static List<Panel> row(String subject, Map<String, Missed> byPlace, List<String> places) {
+        double top = byPlace.values().stream()
                 .mapToDouble(MissedFigures::highest)
                 .max()
                 .orElse(0);
@@ -71,19 +83,19 @@ final class MissedFigures {
             String title = axis == 0 ? subject : "";
             panels.add(Panel.of(
                             title,
-                            AxisSpec.of("Road", "").between(0.4, roads.size() + 0.6),
+                            AxisSpec.of("Ride", "").between(0.4, places.size() + 0.6),
                             AxisSpec.of(AXES[axis], "m/s²").between(0, end),
                             bars(
                                     "as described",
                                     Tone.INK,
-                                    roads,
-                                    byRoad,
+                                    places,
+                                    byPlace,
                                     m -> m.without().get(of)),
                             bars(
                                     "with surge and sway",
                                     Tone.AMBER,
-                                    roads,
-                                    byRoad,
+                                    places,
+                                    byPlace,
                                     m -> m.with().get(of)))
                     .withLegend(LegendPlace.SHARED));
         }
@@ -105,26 +117,26 @@ final class MissedFigures {
     private static Series bars(
             String name,
             Tone tone,
-            List<String> roads,
-            Map<String, Missed> byRoad,
+            List<String> places,
+            Map<String, Missed> byPlace,
             Function<Missed, Missed.Level> level) {
-        double[] x = new double[roads.size()];
-        double[] y = new double[roads.size()];
+        double[] x = new double[places.size()];
+        double[] y = new double[places.size()];
         for (int i = 0; i < x.length; i++) {
-            Missed missed = byRoad.get(roads.get(i));
+            Missed missed = byPlace.get(places.get(i));
             x[i] = i + 1;
             y[i] = missed == null ? Double.NaN : level.apply(missed).rms();
         }
         return new Series(name, x, y, LineStyle.SOLID, tone, Trace.BARS);
     }
 
-    private static String caption(List<String> roads) {
+    private static String caption(List<String> places) {
         List<String> numbered = new ArrayList<>();
-        for (int i = 0; i < roads.size(); i++) {
-            numbered.add((i + 1) + " " + roads.get(i));
+        for (int i = 0; i < places.size(); i++) {
+            numbered.add((i + 1) + " " + places.get(i));
         }
         return "R.m.s. of the unweighted acceleration at the seat, or with nobody aboard the named point, where it is greatest, as an accelerometer reads it, from first contact on: "
                 + "as the vehicle is described, and with surge and sway besides (free, or held as its file says; sway not measured is taken at 6 Hz). "
-                + "Roads: " + String.join(", ", numbered) + ".";
+                + "Rides: " + String.join(", ", numbered) + ".";
     }
 }

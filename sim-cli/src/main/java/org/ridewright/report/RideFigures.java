@@ -70,7 +70,8 @@ public final class RideFigures {
                 .replace("  ", " ");
         String title = "%s: vertical acceleration at %s, %s"
                 .formatted(name.subject(), worst.seat() ? "the seat" : "the points read off", name.speed());
-        return Optional.of(Figure.stacked(name.slug() + "-acceleration", title, caption, 80, panel));
+        return Optional.of(
+                Figure.stacked(name.slug() + "-acceleration", title, caption + slice.said(result), 80, panel));
     }
 
     private static Figure motion(RideName name, RideResult result) {
@@ -97,7 +98,7 @@ public final class RideFigures {
         return Figure.stacked(
                 name.slug() + "-body-motion",
                 "%s: how the body moves, %s".formatted(name.subject(), name.speed()),
-                caption,
+                caption + slice.said(result),
                 30 + 42.0 * panels.size(),
                 panels.toArray(Panel[]::new));
     }
@@ -145,7 +146,7 @@ public final class RideFigures {
         return Optional.of(Figure.stacked(
                 name.slug() + "-wheel-loads",
                 "%s: wheel loads, %s".formatted(name.subject(), name.speed()),
-                caption,
+                caption + slice.said(result),
                 26 + 58.0 * panels.size(),
                 panels.toArray(Panel[]::new)));
     }
@@ -187,7 +188,7 @@ public final class RideFigures {
         return Optional.of(new Figure(
                 name.slug() + "-spring-loops",
                 "%s: springs at work, %s".formatted(name.subject(), name.speed()),
-                caption,
+                caption + slice.said(result),
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,

@@ -26,7 +26,7 @@ public final class RoadPage {
             throw new IllegalArgumentException("a page needs ≥ 1 road, got 0");
         }
         Map<String, Object> model = new HashMap<>();
-        model.put("name", name);
+        model.put("name", RideFigures.upperFirst(name));
         model.put("about", about.strip());
         model.put("asked", asked(roads));
         model.put("answers", RoadTables.answers(roads));
@@ -40,12 +40,15 @@ public final class RoadPage {
     }
 
     private static String asked(List<SurveyedRoad> roads) {
-        List<String> parts = new ArrayList<>();
-        for (SurveyedRoad road : roads) {
-            parts.add("%s (%s)".formatted(road.name(), road.source()));
-        }
-        return "How rough %s, and what wheels make of it: %s."
-                .formatted(roads.size() == 1 ? "this road is" : "these roads are", String.join("; ", parts));
+        List<String> names = roads.stream().map(SurveyedRoad::name).toList();
+        List<String> sources =
+                roads.stream().map(SurveyedRoad::source).distinct().toList();
+        return "How rough %s, and what wheels make of %s: %s, %s."
+                .formatted(
+                        roads.size() == 1 ? "this road is" : "these roads are",
+                        roads.size() == 1 ? "it" : "them",
+                        String.join(", ", names),
+                        String.join(", ", sources));
     }
 
     private static String spacing(List<SurveyedRoad> roads) {

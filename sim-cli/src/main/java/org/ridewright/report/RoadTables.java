@@ -120,11 +120,11 @@ final class RoadTables {
         if (large <= small) {
             return "";
         }
-        return " A wheel (%s) takes %s of the road's up-and-down speed to its axle, one of the same kind but larger (%s) takes %s."
+        return " A rigid wheel of %s m takes %s of the road's up-and-down speed to its axle, one of %s m takes %s."
                 .formatted(
-                        wheels.get(small).label(),
+                        Numbers.of(((SampledWheel.Disc) wheels.get(small)).diameter(), 2),
                         Numbers.percent(road.jolting(small)),
-                        wheels.get(large).label(),
+                        Numbers.of(((SampledWheel.Disc) wheels.get(large)).diameter(), 2),
                         Numbers.percent(road.jolting(large)));
     }
 }

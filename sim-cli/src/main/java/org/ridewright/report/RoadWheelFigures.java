@@ -34,6 +34,9 @@ final class RoadWheelFigures {
     /** How much of waves of each length reaches the axle, and how much of all of them, against the size of the wheel. */
     static Optional<Figure> passing(SurveyedRoad road) {
         List<SampledWheel> wheels = road.wheels();
+        if (wheels.isEmpty()) {
+            return Optional.empty();
+        }
         List<Series> lines = new ArrayList<>();
         List<double[]> rigid = new ArrayList<>();
         List<double[]> soft = new ArrayList<>();
@@ -84,8 +87,8 @@ final class RoadWheelFigures {
                                 + "up-and-down speed of the axle from waves of %s to %s m (%s).%s")
                         .formatted(
                                 road.name(),
-                                Numbers.of(shortest(lines)),
-                                Numbers.of(longest(lines)),
+                                Numbers.of(road.shortestWave(), 2),
+                                Numbers.of(road.longestWave(), 2),
                                 String.join("; ", said),
                                 longer
                                         ? " More than 100 % of a wave: a wheel turns something short and steep into a longer and gentler rise."
@@ -105,15 +108,6 @@ final class RoadWheelFigures {
             return disc.diameter();
         }
         return wheel instanceof SampledWheel.Pneumatic tyre ? tyre.diameter() : 0;
-    }
-
-    private static double shortest(List<Series> lines) {
-        return lines.get(0).x()[0];
-    }
-
-    private static double longest(List<Series> lines) {
-        double[] x = lines.get(0).x();
-        return x[x.length - 1];
     }
 
     private static void addSizes(

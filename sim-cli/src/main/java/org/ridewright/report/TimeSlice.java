@@ -9,7 +9,8 @@ import org.ridewright.ride.RideResult;
 import org.ridewright.signal.Channel;
 
 /**
- * The stretch of a run that figures show: its window and a little before.
+ * The stretch of a run that figures show: its window and a little before; of a window too long for print the part around the greatest
+ * acceleration.
  *
  * @param from beginning (s)
  * @param to end (s)
@@ -17,9 +18,19 @@ import org.ridewright.signal.Channel;
  */
 record TimeSlice(double from, double to, double origin) {
     private static final double LEAD_IN = 0.05;
+    /** What can be told apart in print (s). */
+    private static final double LONGEST = 10;
 
     static TimeSlice of(RideResult result) {
-        double lead = LEAD_IN * (result.window().to() - result.window().from());
+        double window = result.window().to() - result.window().from();
+        if (window > LONGEST) {
+            double middle = Felt.of(result).isEmpty()
+                    ? result.window().from()
+                    : Felt.worst(Felt.of(result)).at();
+            double from = Math.max(0, middle - LONGEST / 2);
+            return new TimeSlice(from, Math.min(from + LONGEST, result.duration()), 0);
+        }
+        double lead = LEAD_IN * window;
         return new TimeSlice(
                 Math.max(0, result.window().from() - lead), result.window().to(), 0);
     }
@@ -28,6 +39,13 @@ record TimeSlice(double from, double to, double origin) {
     static TimeSlice fromFirstContact(RideResult result) {
         TimeSlice slice = of(result);
         return new TimeSlice(slice.from(), slice.to(), result.window().from());
+    }
+
+    /** Words to be put at the end of a caption; empty where the whole window is shown. */
+    String said(RideResult result) {
+        return result.window().to() - result.window().from() > LONGEST
+                ? " Shown are the %s s around the greatest acceleration.".formatted(Numbers.of(to - from, 2))
+                : "";
     }
 
     AxisSpec axis() {

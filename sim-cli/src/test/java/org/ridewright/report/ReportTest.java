@@ -53,8 +53,8 @@ class ReportTest {
                 .toList();
         assertThat(figures).extracting(Figure::fileName).doesNotHaveDuplicates();
         assertThat(figures).allSatisfy(f -> assertThat(f.caption()).matches("[A-Z].*\\d.*\\."));
-        // four dray tests and two of the saloon; two paths; one comparison
-        assertThat(figures).hasSize(6 * 4 + 2 + 1);
+        // four dray tests and two of the saloon; two paths; one comparison; what surge and sway add
+        assertThat(figures).hasSize(6 * 4 + 2 + 1 + 1);
     }
 
     @Test

@@ -43,10 +43,10 @@ public final class Coordinates {
                     });
         }
         for (Occupant occupant : sprung) {
-            int[] stages = new int[occupant.stageMasses().length];
+            int[] stages = new int[occupant.moving().size()];
             for (int i = 0; i < stages.length; i++) {
-                String stage = stages.length == 1 ? "" : " stage " + (i + 1);
-                stages[i] = add(occupant.name() + stage, "m");
+                stages[i] =
+                        add((occupant.name() + " " + occupant.moving().get(i).coordinate()).strip(), "m");
             }
             occupants.add(stages);
         }

@@ -15,7 +15,6 @@ import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.AxleFigures;
 import org.ridewright.vehicle.AxleKind;
 import org.ridewright.vehicle.Damper;
-import org.ridewright.vehicle.Damping;
 import org.ridewright.vehicle.GappedStage;
 import org.ridewright.vehicle.Hitch;
 import org.ridewright.vehicle.Seat;
@@ -177,29 +176,19 @@ final class ElementAssembly {
         for (int o = 0; o < sprung.size(); o++) {
             Occupant occupant = sprung.get(o);
             Seat seat = occupant.seat();
-            double[] below = geometry.bodyRise(seat.place().x(), seat.place().y());
-            for (int i = 0; i < seat.stages().size(); i++) {
-                Seat.SeatStage stage = seat.stages().get(i);
+            double[] floor = geometry.bodyRise(seat.place().x(), seat.place().y());
+            for (int i = 0; i < occupant.moving().size(); i++) {
+                Occupant.Moving moving = occupant.moving().get(i);
                 double[] above = geometry.unit(coordinates.occupant(o)[i]);
-                double k = stage.rate().value();
-                double d = damping(stage.damping(), k, occupant.massAbove(i));
-                ForceLaw law = i == occupant.cushionStage()
-                        ? ForceLaw.contact(k, d)
-                        : ForceLaw.spring(k).withDamping(d);
-                String name = seat.name() + (seat.stages().size() == 1 ? " cushion" : " stage " + (i + 1));
+                double[] below =
+                        moving.on() < 0 ? floor : geometry.unit(coordinates.occupant(o)[moving.on()]);
+                ForceLaw law = i == occupant.cushion()
+                        ? ForceLaw.contact(moving.rate(), moving.damping())
+                        : ForceLaw.spring(moving.rate()).withDamping(moving.damping());
+                String name = seat.name() + " " + moving.element();
                 elements.add(new Element(name, Element.Kind.SEAT, Geometry.combine(1, below, -1, above), -1, law));
-                below = above;
             }
         }
-    }
-
-    private static double damping(Damping damping, double rate, double m) {
-        if (damping instanceof Damping.Coefficient d) {
-            return d.value().value();
-        } else if (damping instanceof Damping.Ratio ratio) {
-            return 2 * ratio.value().value() * Math.sqrt(rate * m);
-        }
-        return 0;
     }
 
     /** Adds an element as it is. */

@@ -56,8 +56,8 @@ record LoadedBody(RigidPart front, Optional<RigidPart> rear, List<Occupant> occu
                         .orElseThrow(() -> new IllegalArgumentException("no seat named '" + person.seat() + "'"));
                 Occupant occupant = Occupant.of(person.name(), person.mass().value(), seat);
                 occupants.add(occupant);
-                if (!occupant.sprung()) {
-                    part(front, rear, rearBody, seat.place()).addPoint(occupant.seatedMass(), seat.place());
+                if (occupant.rigidMass() > 0) {
+                    part(front, rear, rearBody, seat.place()).addPoint(occupant.rigidMass(), seat.place());
                 }
                 Place feet = seat.feet().orElse(seat.place());
                 part(front, rear, rearBody, feet).addPoint(occupant.feetMass(), feet);

@@ -144,14 +144,14 @@ final class MassAssembly {
         for (int i = 0; i < sprung.size(); i++) {
             Occupant occupant = sprung.get(i);
             var place = occupant.seat().place();
-            double[] masses = occupant.stageMasses();
-            for (int stage = 0; stage < masses.length; stage++) {
-                addPoint(coordinates.occupant(i)[stage], masses[stage]);
+            for (int stage = 0; stage < occupant.moving().size(); stage++) {
+                double m = occupant.moving().get(stage).mass();
+                addPoint(coordinates.occupant(i)[stage], m);
                 if (coordinates.roll() >= 0) {
                     double h = heightAboveRollAxis(place.x(), place.z());
                     double[] roll = geometry.bodyRoll(place.x());
-                    addAside(coordinates, masses[stage], place.x(), h, roll);
-                    outer(gravityStiffness, -masses[stage] * G * h, roll, roll);
+                    addAside(coordinates, m, place.x(), h, roll);
+                    outer(gravityStiffness, -m * G * h, roll, roll);
                 }
             }
         }
@@ -171,7 +171,7 @@ final class MassAssembly {
         }
         for (Occupant occupant : VehicleModel.sprung(body)) {
             double h = atCentre ? 0 : occupant.seat().place().z() - mounts;
-            double m = occupant.massAbove(0);
+            double m = occupant.sprungMass();
             total += m;
             moment += m * h;
             second += m * h * h;

@@ -216,12 +216,12 @@ public final class VehicleModel {
         List<Occupant> sprung = sprung(body);
         for (Occupant occupant : body.occupants()) {
             Place place = occupant.seat().place();
-            if (!occupant.sprung()) {
+            if (occupant.cushion() < 0) {
                 result.add(
                         new SeatPlace(occupant.person(), occupant.seat(), geometry.bodyRise(place.x(), place.y()), -1));
                 continue;
             }
-            int stage = occupant.cushionStage();
+            int stage = occupant.cushion();
             double[] row = geometry.unit(coordinates.occupant(sprung.indexOf(occupant))[stage]);
             int element = -1;
             for (int e = 0; e < equations.elements().size(); e++) {
@@ -315,7 +315,7 @@ public final class VehicleModel {
     public double totalMass() {
         double sum = body.mass();
         for (Occupant occupant : sprung(body)) {
-            sum += occupant.massAbove(0);
+            sum += occupant.sprungMass();
         }
         return sum
                 + vehicle.axles().stream()

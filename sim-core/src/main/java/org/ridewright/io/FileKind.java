@@ -11,7 +11,12 @@ public enum FileKind {
     /** Has the key {@code vehicle}. */
     VEHICLE("vehicle"),
     /** Has the key {@code scenario}. */
-    SCENARIO("scenario");
+    SCENARIO("scenario"),
+    /** Has the key {@code road} or {@code roads}, and neither of the others nor {@code vehicles}. */
+    ROAD("road");
+
+    private static final String ROADS = "roads";
+    private static final String VEHICLES = "vehicles";
 
     private final String key;
 
@@ -27,7 +32,7 @@ public enum FileKind {
     /**
      * The kind of a file.
      *
-     * @throws InputException if it cannot be read, or is neither or both
+     * @throws InputException if it cannot be read, or is none of them or two
      */
     public static FileKind of(Path file) {
         Reading reading = new Reading(file.toString());
@@ -40,8 +45,8 @@ public enum FileKind {
                     "",
                     both
                             ? "the file describes both a vehicle and a scenario"
-                            : "the file describes neither a vehicle nor a scenario",
-                    "'vehicle: <name>' or 'scenario: <name>' at the top, one of them",
+                            : "the file describes neither a vehicle nor a scenario, nor a road alone",
+                    "'vehicle: <name>', 'scenario: <name>' or 'road:' at the top, one of them",
                     both ? "put the vehicle into a file of its own" : likeliest(keys));
             return new InputException(reading.problems());
         });
@@ -51,7 +56,11 @@ public enum FileKind {
     static Optional<FileKind> told(Node top) {
         boolean vehicle = keys(top).contains(VEHICLE.key);
         boolean scenario = keys(top).contains(SCENARIO.key);
-        return vehicle == scenario ? Optional.empty() : Optional.of(vehicle ? VEHICLE : SCENARIO);
+        if (vehicle || scenario) {
+            return vehicle && scenario ? Optional.empty() : Optional.of(vehicle ? VEHICLE : SCENARIO);
+        }
+        boolean road = keys(top).contains(ROAD.key) || keys(top).contains(ROADS);
+        return road && !keys(top).contains(VEHICLES) ? Optional.of(ROAD) : Optional.empty();
     }
 
     private static Set<String> keys(Node top) {
@@ -63,11 +72,11 @@ public enum FileKind {
         String first = keys.stream().findFirst().orElse("");
         Optional<String> near =
                 first.isEmpty() ? Optional.empty() : NearestWord.to(first, List.of(VEHICLE.key, SCENARIO.key));
-        if (near.isPresent()) {
+        if (near.isPresent() && !keys.contains(VEHICLES)) {
             return "write " + near.get() + " for " + first;
         } else if (keys.contains("axles") || keys.contains("body")) {
             return "this looks like a vehicle: write 'vehicle: <name>' at its top";
-        } else if (keys.contains("vehicles") || keys.contains("road") || keys.contains("roads")) {
+        } else if (keys.contains(VEHICLES)) {
             return "this looks like a scenario: write 'scenario: <name>' at its top";
         }
         return "begin a vehicle file with 'vehicle: <name>', a scenario file with 'scenario: <name>'";

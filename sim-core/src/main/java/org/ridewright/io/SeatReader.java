@@ -8,6 +8,7 @@ import org.ridewright.quantity.QuantityKind;
 import org.ridewright.vehicle.Layout;
 import org.ridewright.vehicle.Seat;
 import org.ridewright.vehicle.Seat.SeatStage;
+import org.ridewright.vehicle.SeatedPerson;
 
 /** Reads {@code seats}. */
 record SeatReader(Layout layout) {
@@ -17,12 +18,13 @@ record SeatReader(Layout layout) {
 
     List<Seat> read(Part vehicle) {
         List<Part> seats = vehicle.parts(
-                "seats", "a seat", "name", "at", "feet", "backrest", "cushion", "stages", "share on seat");
+                "seats", "a seat", "name", "at", "feet", "backrest", "cushion", "stages", "share on seat", "occupant");
         return seats.stream().map(part -> seat(part, seats.size() == 1)).toList();
     }
 
     private Seat seat(Part seat, boolean only) {
         List<SeatStage> stages = stages(seat);
+        Optional<SeatedPerson> occupant = OccupantReader.read(seat);
         PlaceReader places = new PlaceReader(layout);
         return new Seat(
                 seat.name(only, "seat"),
@@ -30,7 +32,8 @@ record SeatReader(Layout layout) {
                 places.readIfAny(seat, "feet"),
                 places.readIfAny(seat, "backrest"),
                 stages,
-                seat.measureOr("share on seat", usualShare(stages.isEmpty())));
+                seat.measureOr("share on seat", usualShare(stages.isEmpty() && occupant.isEmpty())),
+                occupant);
     }
 
     private static Measure usualShare(boolean rigid) {
@@ -46,6 +49,9 @@ record SeatReader(Layout layout) {
             return List.of();
         }
         if (key.get().equals("cushion")) {
+            if (seat.node("cushion").orElseThrow() instanceof Node.Scalar) {
+                return List.of(seat.word("cushion", Cushions.NAMED).apply(rest(0)));
+            }
             seat.reading().alias(Node.itemPath(seat.path("stages"), 0), seat.path("cushion"));
             return List.of(stage(seat.partOrMissing("cushion", "a cushion", CUSHION_KEYS), rest(0)));
         }

@@ -23,8 +23,10 @@ import org.ridewright.solver.StepListener;
 final class FeltMeters implements StepListener {
     /** Whatever the rate of the traces (Hz). */
     private static final double RATE = 2000;
-    /** Of rides of which only a stretch is kept (Hz): the weightings end far below 0.4 of it. */
+    /** Of longer rides (Hz): the weightings end far below 0.4 of it. */
     private static final double RATE_OF_LONG_RIDES = 1000;
+
+    private static final double LONG = 120;
 
     /** Rides shorter than this say nothing about motion sickness (s). */
     private static final double SHORTEST_SICKENING = 60;
@@ -42,7 +44,7 @@ final class FeltMeters implements StepListener {
 
     FeltMeters(SeatPlace seat, ReadOffs readOffs, Window window, double duration) {
         this.window = window;
-        rate = duration > TraceKeeper.WHOLE ? RATE_OF_LONG_RIDES : RATE;
+        rate = duration > LONG ? RATE_OF_LONG_RIDES : RATE;
         add(Position.SEAT, readOffs.seat(seat));
         vertical = felt.size() - 1;
         add(Position.FEET, readOffs.feet(seat));

@@ -151,7 +151,7 @@ final class Remarks {
         double speed = plan.greatest();
         if (change > POOR_SPEED * speed) {
             remarks.add(text(
-                    "The obstacles' draught would change the speed, %s, by about %.0f %% if nothing pulled harder: "
+                    "The road's draught would within 2 s change the speed, %s, by about %.0f %% if nothing pulled harder: "
                             + "constant speed is a poor assumption here%s.",
                     plan.greatestWritten(),
                     100 * change / speed,

@@ -25,7 +25,7 @@ import org.ridewright.solver.Solution;
  * @param model the vehicle under its load
  * @param plan of speeds
  * @param duration of the run (s)
- * @param traces sampled read-offs at the scenario's rate; of a run longer than 2 minutes the stretch around its greatest acceleration
+ * @param traces sampled read-offs at the scenario's rate; of a run longer than 40 s the stretch around its greatest acceleration
  * @param wheelPaths of each wheel of the model, against the wheel's station (m)
  * @param axles when each axle met and left the obstacles; empty on a road without any
  * @param window over which metrics are taken

@@ -2,8 +2,10 @@ package org.ridewright.ride;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.QuantityKind;
 import org.ridewright.ride.Scenario.Entrant;
 import org.ridewright.ride.Scenario.Point;
 import org.ridewright.road.Obstacle;
@@ -35,6 +37,24 @@ public final class ScenarioCheck {
         check.entrants();
         check.roads();
         check.points();
+        return check.faults.found();
+    }
+
+    /** Everything wrong with roads that no vehicle is named for. */
+    public static List<Fault> roadFaults(List<Road> roads) {
+        ScenarioCheck check = new ScenarioCheck(new Scenario(
+                "",
+                "",
+                List.of(),
+                roads,
+                Optional.empty(),
+                Optional.empty(),
+                Measure.of(1, QuantityKind.FREQUENCY),
+                Scenario.Start.UNSTRESSED,
+                false,
+                List.of(),
+                Optional.empty()));
+        check.roads();
         return check.faults.found();
     }
 

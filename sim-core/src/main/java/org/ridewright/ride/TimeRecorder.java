@@ -7,12 +7,22 @@ import org.ridewright.solver.StepListener;
 
 /** How long each element was off, locked or past each of its stages, and the impulse of the draught. */
 final class TimeRecorder implements StepListener {
+    /** Time in which nobody pulls harder (s). */
+    private static final double SPELL = 2;
+
+    private static final int PARTS = 8;
+
     private final double[] off;
     private final double[] locked;
     private final double[][] stageOn;
     private final Draught draught;
     private final double[] work = new double[SampleRecorder.ROOM];
     private double impulse;
+    /** Impulse at the beginning of each of the last eighths of a spell, as a ring. */
+    private final double[] earlier = new double[PARTS];
+
+    private double nextPart;
+    private int part;
     private double greatestImpulse;
 
     TimeRecorder(Equations equations, Draught draught) {
@@ -51,7 +61,14 @@ final class TimeRecorder implements StepListener {
             power *= step.end();
         }
         impulse += sum * step.h();
-        greatestImpulse = Math.max(greatestImpulse, Math.abs(impulse));
+        for (double before : earlier) {
+            greatestImpulse = Math.max(greatestImpulse, Math.abs(impulse - before));
+        }
+        while (step.start() + dt >= nextPart) {
+            part = (part + 1) % PARTS;
+            earlier[part] = impulse;
+            nextPart += SPELL / PARTS;
+        }
     }
 
     double off(int element) {
@@ -66,7 +83,7 @@ final class TimeRecorder implements StepListener {
         return stageOn[element][stage];
     }
 
-    /** Greatest size of the draught's impulse since the start (N·s). */
+    /** Greatest size of the draught's impulse over any spell of {@value #SPELL} s (N·s): longer ones the pull makes good. */
     double greatestImpulse() {
         return greatestImpulse;
     }

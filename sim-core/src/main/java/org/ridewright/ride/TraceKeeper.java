@@ -14,7 +14,7 @@ import org.ridewright.solver.StepListener;
  */
 final class TraceKeeper implements StepListener {
     /** Runs up to this long are kept whole (s). */
-    static final double WHOLE = 120;
+    static final double WHOLE = 40;
     /** Length of a chunk of a longer one (s). */
     private static final double CHUNK = 8;
 

@@ -18,7 +18,7 @@ public final class HeightSpectrum {
     private static final double SPOILT_LINES = 1.5;
 
     /** A slope below this part of the middle one is none. */
-    private static final double NOTHING = 1e-3;
+    private static final double NOTHING = 0.01;
 
     /** Share of half the sampling rate up to which heights are looked at: beyond, a profile is mostly what lay between the samples. */
     private static final double TRUSTED = 0.8;
@@ -63,8 +63,8 @@ public final class HeightSpectrum {
     }
 
     /**
-     * Gd in the smoothing bands that can be trusted, from long waves to short. Bands in which the slope is less than a thousandth of
-     * what it is in the middle one hold nothing of the road, only what the window lets over from others; they are left out.
+     * Gd in the smoothing bands that can be trusted, from long waves to short. Bands in which the slope's density is less than a hundredth of
+     * that in the middle one hold nothing of the road, only what the window lets over from others; they are left out.
      */
     public List<SpectrumPoint> smoothed() {
         List<Band> bands = Band.smoothing(lowest(), highest());

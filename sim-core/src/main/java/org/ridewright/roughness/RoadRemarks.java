@@ -18,7 +18,7 @@ public final class RoadRemarks {
     private static final double GREATEST_WAVINESS = 2.5;
 
     /** Confidence below which a class is told as doubtful. */
-    private static final double SURE = 0.9;
+    private static final double SURE = 0.8;
 
     /** Length below which an index depends on its start (m). */
     private static final double SHORT_FOR_INDEX = 100;

@@ -76,12 +76,12 @@ public record RoadSurvey(
     public Optional<SurveyedRoad> of(Road road, String source) {
         double[] ys = halfTrack > 0 ? new double[] {halfTrack, -halfTrack} : new double[] {0};
         List<Track> tracks = RoadTracks.of(road, ys);
-        Span span = span(road, tracks);
+        double step = spacing.orElseGet(() -> measuredSpacing(road).orElse(USUAL_SPACING));
+        Span span = span(road, tracks, step);
         if (!(span.from < span.to)) {
             return Optional.empty();
         }
-        double step = spacing.orElseGet(() -> measuredSpacing(road).orElse(USUAL_SPACING));
-        long size = 1 + Math.round((span.to - span.from) / step);
+        long size = 1 + (long) Math.floor((span.to - span.from) / step * (1 + 1e-12));
         if (size > MOST_HEIGHTS) {
             throw new IllegalArgumentException("a survey takes at most " + MOST_HEIGHTS + " heights, got " + size + ": "
                     + (span.to - span.from) + " m at every " + step + " m");
@@ -145,7 +145,7 @@ public record RoadSurvey(
 
     private record Span(double from, double to) {}
 
-    private Span span(Road road, List<Track> tracks) {
+    private Span span(Road road, List<Track> tracks, double step) {
         double begin = Double.POSITIVE_INFINITY;
         double end = Double.NEGATIVE_INFINITY;
         for (Track track : tracks) {
@@ -163,7 +163,8 @@ public record RoadSurvey(
             }
             boolean grows = road.surfaces().stream()
                     .anyMatch(s -> s instanceof Surface.Spectral || s instanceof Surface.Measured);
-            double growth = grows ? road.runUp().value() : 0;
+            // the first and the last point at least: the level road around begins there
+            double growth = grows ? Math.max(step, road.runUp().value()) : 0;
             if (to - from - 2 * growth >= LEAST_LEFT * (to - from)) {
                 from += growth;
                 to -= growth;

@@ -77,6 +77,16 @@ public record SurveyedRoad(String name, String source, List<String> notes, List<
         return Math.sqrt(path / road);
     }
 
+    /** Length of the longest waves taken together in {@link #jolting} (m). */
+    public double longestWave() {
+        return 1 / longest(road(tracks.get(0)));
+    }
+
+    /** Length of the shortest waves taken together in {@link #jolting} (m). */
+    public double shortestWave() {
+        return 1 / shortest(road(tracks.get(0)));
+    }
+
     /** Wavenumber of the longest waves looked at for wheels (cycle/m). */
     private static double longest(HeightSpectrum road) {
         return Math.max(1 / LONGEST_WAVE, road.lowest());

@@ -39,6 +39,11 @@ public record Axle(
 
     /** The name with the word axle, once. */
     public String title() {
+        return title(name);
+    }
+
+    /** A name of an axle with the word axle, once. */
+    public static String title(String name) {
         return name.toLowerCase(Locale.ROOT).endsWith("axle") ? name : name + " axle";
     }
 

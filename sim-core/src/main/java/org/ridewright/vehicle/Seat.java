@@ -13,6 +13,7 @@ import org.ridewright.quantity.Measure;
  * @param backrest where the back leans, at the height at which it is felt; absent: not read off
  * @param stages sprung stages from the floor up; none: the person is carried rigidly
  * @param shareOnSeat of the person's mass; the rest is carried rigidly at the feet
+ * @param occupant how what the seat carries of the person moves; absent: as one mass
  */
 public record Seat(
         String name,
@@ -20,7 +21,8 @@ public record Seat(
         Optional<Place> feet,
         Optional<Place> backrest,
         List<SeatStage> stages,
-        Measure shareOnSeat) {
+        Measure shareOnSeat,
+        Optional<SeatedPerson> occupant) {
     public Seat {
         stages = List.copyOf(stages);
     }

@@ -76,7 +76,7 @@ class VehicleModelTest {
         add(sum, g * model.sprungMass(), body.x(), body.y());
         for (Occupant occupant : VehicleModel.sprung(LoadedBody.of(model.vehicle(), model.loadCase()))) {
             Place seat = occupant.seat().place();
-            add(sum, g * occupant.massAbove(0), seat.x(), seat.y());
+            add(sum, g * occupant.sprungMass(), seat.x(), seat.y());
         }
         model.vehicle().axles().forEach(axle -> add(sum, g * axle.unsprungMass().value(), axle.x(), 0));
         return sum;
