@@ -42,7 +42,11 @@ final class RandomRoads implements ReferenceProblem {
             RoughnessClass roughness = RoughnessClass.valueOf(row.text("class"));
             Track track = RoadTracks.of(
                             Surfaces.road(Surfaces.spectral(
-                                    roughness.geometricMean(), 2, 0.011, 2.83, 100 + row.text("class").charAt(0))),
+                                    roughness.geometricMean(),
+                                    2,
+                                    0.011,
+                                    2.83,
+                                    100 + row.text("class").charAt(0))),
                             0.75)
                     .get(0);
             double rms = Surfaces.rms(Surfaces.heights(track, 20, 0.5, 160_000));
@@ -108,7 +112,8 @@ final class RandomRoads implements ReferenceProblem {
                 ReferenceTable.read("road_spectra_other.csv").rows();
         double product = 1;
         for (ReferenceTable.Row row : table) {
-            if (row.text("surface").equals(surface + "_low") || row.text("surface").equals(surface + "_high")) {
+            if (row.text("surface").equals(surface + "_low")
+                    || row.text("surface").equals(surface + "_high")) {
                 product *= row.number("C");
             }
         }
