@@ -37,7 +37,8 @@ final class EntrantReader {
             scenario.missing("vehicles", "a list such as [{file: dray.yaml, speeds: [5 km/h]}]");
         }
         List<Entrant> entrants = new ArrayList<>();
-        for (Part part : scenario.parts("vehicles", "a vehicle of a scenario", "file", "load cases", "speeds")) {
+        for (Part part : scenario.parts(
+                "vehicles", "a vehicle of a scenario", "file", "load cases", "speeds", "cushions", "occupants")) {
             entrants.add(entrant(part));
         }
         return entrants;
@@ -45,7 +46,8 @@ final class EntrantReader {
 
     private Entrant entrant(Part part) {
         String file = part.text("file", "the name of a vehicle file, reckoned from the folder of the scenario");
-        Optional<Vehicle> vehicle = file.isEmpty() ? Optional.empty() : vehicle(part, file);
+        Optional<Vehicle> vehicle =
+                file.isEmpty() ? Optional.empty() : vehicle(part, file).map(v -> OtherSeats.of(v, part));
         if (vehicle.isEmpty()) {
             part.reading().spoil(part.path("file"));
         }

@@ -15,7 +15,7 @@ import org.ridewright.vehicle.SeatedPerson.BodyPart;
 
 /** Reads {@code occupant} of a seat: rigid, or a published model by its name. */
 final class OccupantReader {
-    private static final Words<Optional<SeatedPerson>> MODELS = models();
+    static final Words<Optional<SeatedPerson>> MODELS = models();
 
     private OccupantReader() {}
 

@@ -36,7 +36,8 @@ record SeatReader(Layout layout) {
                 occupant);
     }
 
-    private static Measure usualShare(boolean rigid) {
+    /** Share of a person's mass that is on a seat of which the file does not say. */
+    static Measure usualShare(boolean rigid) {
         return rigid
                 ? Measure.estimated(1, QuantityKind.RATIO, "all of a person carried rigidly")
                 : Measure.estimated(

@@ -38,6 +38,12 @@ public record Vehicle(
         return new Vehicle(name, about, layout, topSpeed, body, axles, connections, hitches, seats, loadCases, others);
     }
 
+    /** The same under another name with other seats. */
+    public Vehicle seated(String newName, List<Seat> others) {
+        return new Vehicle(
+                newName, about, layout, topSpeed, body, axles, connections, hitches, others, loadCases, further);
+    }
+
     /** The axle of that name, if there is one. */
     public Optional<Axle> axle(String name) {
         return axles.stream().filter(a -> a.name().equals(name)).findFirst();
