@@ -2,6 +2,7 @@ package org.ridewright.report;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +20,8 @@ import org.ridewright.figure.Trace;
 import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.ride.RideResult;
 import org.ridewright.road.RoadProfile;
+import org.ridewright.road.RoadTracks;
+import org.ridewright.road.Track;
 import org.ridewright.vehicle.Wheel;
 import org.ridewright.wheel.WheelPath;
 
@@ -48,9 +51,10 @@ final class PathFigure {
     }
 
     private static Figure figure(RideResult result, double from, double to, boolean cut) {
+        List<RoadProfile> roads = roads(result, from, to);
         Map<List<Double>, List<Integer>> tracks = new LinkedHashMap<>();
         for (int w = 0; w < result.wheelPaths().size(); w++) {
-            RoadProfile road = road(result, w);
+            RoadProfile road = roads.get(w);
             List<Double> heights = Arrays.stream(stations(road, from, to))
                     .mapToObj(road::height)
                     .toList();
@@ -59,7 +63,7 @@ final class PathFigure {
         List<Panel> panels = new ArrayList<>();
         List<String> rises = new ArrayList<>();
         for (List<Integer> wheels : tracks.values()) {
-            panels.add(panel(result, wheels, from, to, tracks.size() > 1, rises));
+            panels.add(panel(result, roads.get(wheels.get(0)), wheels, from, to, tracks.size() > 1, rises));
         }
         String vehicle = result.model().vehicle().name();
         String road = result.road().name();
@@ -75,8 +79,13 @@ final class PathFigure {
     }
 
     private static Panel panel(
-            RideResult result, List<Integer> wheels, double from, double to, boolean named, List<String> rises) {
-        RoadProfile road = road(result, wheels.get(0));
+            RideResult result,
+            RoadProfile road,
+            List<Integer> wheels,
+            double from,
+            double to,
+            boolean named,
+            List<String> rises) {
         double[] x = stations(road, from, to);
         List<Series> lines = new ArrayList<>();
         double[] ground = Arrays.stream(x).map(s -> MILLI * road.height(s)).toArray();
@@ -117,11 +126,15 @@ final class PathFigure {
                 wheel.path().word());
     }
 
-    private static RoadProfile road(RideResult result, int w) {
-        return result.model().vehicle().layout().rolls()
-                ? RoadProfile.along(
-                        result.road(), result.model().wheels().get(w).y())
-                : RoadProfile.alongEverySide(result.road());
+    /** The road under each wheel; the tracks are made together, as they were for the ride. */
+    private static List<RoadProfile> roads(RideResult result, double from, double to) {
+        List<WheelPlace> wheels = result.model().wheels();
+        List<Track> tracks = result.model().vehicle().layout().rolls()
+                ? RoadTracks.of(
+                        result.road(),
+                        wheels.stream().mapToDouble(WheelPlace::y).toArray())
+                : Collections.nCopies(wheels.size(), RoadTracks.everySide(result.road()));
+        return tracks.stream().map(track -> track.window(from, to)).toList();
     }
 
     /** Equal steps, and both sides of every joint so that upright faces are drawn upright. */

@@ -104,6 +104,9 @@ final class ProfileFile {
         List<List<Double>> heights = new ArrayList<>();
         double before = Double.NEGATIVE_INFINITY;
         for (CSVRecord record : parser) {
+            if (record.toList().stream().allMatch(String::isBlank)) {
+                continue;
+            }
             int line = (int) parser.getCurrentLineNumber();
             if (columns == null) {
                 columns = ProfileColumns.of(record.toList(), line, choice, reading);

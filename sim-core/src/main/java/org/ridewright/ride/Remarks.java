@@ -46,7 +46,7 @@ final class Remarks {
             Optional<Liveliness> liveliness,
             Optional<RideResult.Peak> speedGained,
             List<Missed> missed) {
-        List<String> remarks = new ArrayList<>();
+        List<String> remarks = new ArrayList<>(road.remarks());
         topSpeed(remarks);
         standing(remarks);
         riders(remarks, seats);

@@ -85,7 +85,8 @@ record SurfaceCheck(List<Entrant> entrants, Road road, int number, String item, 
             faults.add(
                     path() + ".to",
                     stretch.to().get().written(),
-                    "is not beyond its beginning at " + String.format(Locale.ROOT, "%.4g m", stretch.begin()),
+                    "is not beyond its beginning at "
+                            + stretch.from().map(Measure::written).orElse("1 m"),
                     String.format(Locale.ROOT, "at least %.1f m beyond it", SHORTEST_STRETCH),
                     "give the station where the surface ends",
                     path() + ".from");

@@ -1,6 +1,8 @@
 package org.ridewright.road;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Heights of a road as they were measured, on one track or two. A height that is missing is not a number.
@@ -80,6 +82,19 @@ public final class MeasuredProfile {
             }
         }
         return points;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof MeasuredProfile profile
+                && name.equals(profile.name)
+                && Arrays.equals(stations, profile.stations)
+                && Arrays.deepEquals(heights, profile.heights);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, Arrays.hashCode(stations));
     }
 
     private int known(int track) {

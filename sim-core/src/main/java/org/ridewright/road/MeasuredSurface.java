@@ -3,17 +3,18 @@ package org.ridewright.road;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 
 /** Lays out a measured profile: spikes, trend and waves too long or too short taken off as the description says, faded in and out. */
 final class MeasuredSurface implements SurfaceLayout {
+    /** How far the end of a profile may lie above or below its beginning before that is said (m). */
+    private static final double FAR_OFF = 0.5;
+
     private final List<HeightCurve> curves = new ArrayList<>();
-    private final List<String> remarks = new ArrayList<>();
-    private final double begin;
     private final double stretchEnd;
     private final double runUp;
 
     MeasuredSurface(Surface.Measured measured, double runUp) {
-        begin = measured.stretch().begin();
         stretchEnd = measured.stretch().end();
         this.runUp = runUp;
         MeasuredProfile profile = measured.profile();
@@ -22,22 +23,37 @@ final class MeasuredSurface implements SurfaceLayout {
         }
     }
 
-    /** What is to be said of the profile. */
-    List<String> remarks() {
-        return List.copyOf(remarks);
+    /** What is to be said of a profile before it is ridden. */
+    static List<String> remarks(Surface.Measured measured) {
+        MeasuredProfile profile = measured.profile();
+        List<String> remarks = new ArrayList<>();
+        for (int t = 0; t < profile.tracks(); t++) {
+            double[][] points = profile.points(t);
+            String called = "'" + profile.name() + "'"
+                    + (profile.tracks() == 1 ? "" : t == 0 ? ", left track," : ", right track,");
+            remarks.addAll(
+                    ProfileDefects.of(points[0], points[1]).remarks(called, points[0], measured.spikesRemoved()));
+            double rise = points[1][points[1].length - 1] - points[1][0];
+            if (measured.trend() instanceof Surface.Measured.AsMeasured && Math.abs(rise) > FAR_OFF) {
+                remarks.add(String.format(
+                        Locale.ROOT,
+                        "%s ends %.2f m %s its beginning, and goes back to the level over the run-up; with 'heights: detrended' it "
+                                + "would not have to.",
+                        called,
+                        Math.abs(rise),
+                        rise > 0 ? "above" : "below"));
+            }
+        }
+        return remarks;
     }
 
-    private HeightCurve curve(Surface.Measured measured, int track) {
-        MeasuredProfile profile = measured.profile();
-        double[][] points = profile.points(track);
-        ProfileDefects defects = ProfileDefects.of(points[0], points[1]);
-        String called = "'" + profile.name() + "'"
-                + (profile.tracks() == 1 ? "" : track == 0 ? ", left track," : ", right track,");
-        remarks.addAll(defects.remarks(called, points[0], measured.spikesRemoved()));
+    private static HeightCurve curve(Surface.Measured measured, int track) {
+        double[][] points = measured.profile().points(track);
         if (measured.spikesRemoved()) {
-            points = without(points, defects.spikes());
+            points = without(points, ProfileDefects.of(points[0], points[1]).spikes());
         }
-        double origin = profile.station(0);
+        double origin = measured.profile().station(0);
+        double begin = measured.stretch().begin();
         for (int i = 0; i < points[0].length; i++) {
             points[0][i] = begin + (points[0][i] - origin);
         }

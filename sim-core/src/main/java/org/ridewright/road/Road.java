@@ -47,4 +47,12 @@ public record Road(
     public Road(String name, List<Obstacle> obstacles, Optional<Measure> groundRate) {
         this(name, obstacles, List.of(), RUN_UP, groundRate, Optional.empty());
     }
+
+    /** What is to be said of its measured profiles. */
+    public List<String> remarks() {
+        return surfaces.stream()
+                .filter(Surface.Measured.class::isInstance)
+                .flatMap(surface -> ((Surface.Measured) surface).remarks().stream())
+                .toList();
+    }
 }

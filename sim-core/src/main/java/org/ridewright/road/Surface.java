@@ -155,9 +155,9 @@ public sealed interface Surface {
         /** A Gaussian mean line; waves of this length keep half of their height (m). */
         public record HighPass(Measure length) implements Trend {}
 
-        /** What is to be said of gaps and spikes. */
+        /** What is to be said of gaps, spikes and a road that does not end at its own level. */
         public List<String> remarks() {
-            return new MeasuredSurface(this, 1).remarks();
+            return MeasuredSurface.remarks(this);
         }
     }
 }

@@ -55,7 +55,7 @@ class DocumentedExamplesTest {
 
     @Test
     void everyScenarioCanBeRead() {
-        assertThat(examples(SCENARIOS)).hasSize(2);
+        assertThat(examples(SCENARIOS)).hasSize(3);
         assertThat(examples(SCENARIOS).keySet())
                 .allSatisfy(name -> assertThat(
                                 ScenarioFile.read(folder.resolve(name)).entrants())

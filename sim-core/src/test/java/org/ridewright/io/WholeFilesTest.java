@@ -190,7 +190,9 @@ class WholeFilesTest {
         assertThat(lie.side()).isEqualTo(Obstacle.Side.LEFT);
         holds(lie.skew(), Math.toRadians(10));
         holds(((Obstacle.Step) kerb.obstacles().get(3)).height(), -0.03);
-        assertThat(scenario.roads().get(2).obstacles()).isEmpty();
+        assertThat(scenario.roads().get(2).surfaces()).hasSize(13);
+        holds(scenario.roads().get(2).runUp(), 5);
+        assertThat(scenario.roads().get(3).obstacles()).isEmpty();
         stands(scenario.points().get(0).place(), -2.6, -0.2, 1);
         assertThat(scenario.points().get(1).vehicle()).isEqualTo(Optional.empty());
     }

@@ -33,7 +33,8 @@ final class Validation {
             new Spectra(),
             new OccupantModels(),
             new RoadClasses(),
-            new RoughnessIndices());
+            new RoughnessIndices(),
+            new RandomRoads());
 
     private static final Map<ReferenceProblem, List<Check>> SOLVED = new LinkedHashMap<>();
 
