@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.ridewright.comfort.Axis;
+import org.ridewright.comfort.AxisVibration;
+import org.ridewright.comfort.Level;
 import org.ridewright.comfort.Position;
 import org.ridewright.comfort.VibrationMetrics;
 import org.ridewright.dynamics.VehicleModel;
@@ -118,8 +120,39 @@ public final class MetricsJson {
         value(values, "total of the weighted r.m.s. at the seat", seat.total(Position.SEAT), ACCELERATION);
         value(values, "total of the weighted r.m.s. at the feet", seat.total(Position.FEET), ACCELERATION);
         value(values, "time off the seat", seat.timeOff(), "s");
-        axes(node.putObject("at the seat"), seat.metrics());
-        axes(node.putObject("at the feet"), seat.metrics(Position.FEET));
+        seat.effectiveness().ifPresent(e -> {
+            value(values, "SEAT by r.m.s.", e.byRms(), "%");
+            value(values, "SEAT by VDV", e.byVdv(), "%");
+        });
+        seat.sickness().ifPresent(s -> {
+            value(values, "motion sickness dose MSDVz", s.dose(), "m/s^1.5");
+            value(values, "percentage by the formula of ISO 2631-1, annex D", s.percentage(), "%");
+        });
+        seat.felt().ifPresent(person -> {
+            value(values, "overall vibration total", person.overallTotal(), ACCELERATION);
+            value(values, "VDV of all axes after BS 6841", person.britishDose(), DOSE);
+            for (Position position : person.points().keySet()) {
+                String place = position.name().toLowerCase(Locale.ROOT);
+                axes(node.putObject("at the " + place), person.metrics(position));
+                person.axis(position, Axis.Z)
+                        .filter(z -> !Double.isNaN(z.bands().heave().rms()))
+                        .ifPresent(z -> kinds(node.putArray("kinds of vertical motion at the " + place), z));
+            }
+            axes(node.putObject("at the seat after BS 6841"), person.british(Position.SEAT));
+        });
+    }
+
+    private static void kinds(ArrayNode values, AxisVibration z) {
+        level(values, "heave, below 3 Hz", z.bands().heave());
+        level(values, "jolt, 3 to 10 Hz", z.bands().jolt());
+        level(values, "buzz, above 10 Hz", z.bands().buzz());
+        value(values, "jerk below 10 Hz, r.m.s.", z.jerk().felt().rms(), "m/s³");
+        value(values, "jerk below 10 Hz, peak", z.jerk().felt().peak(), "m/s³");
+    }
+
+    private static void level(ArrayNode values, String name, Level level) {
+        value(values, name + ", r.m.s.", level.rms(), ACCELERATION);
+        value(values, name + ", peak", level.peak(), ACCELERATION);
     }
 
     private static void axes(ObjectNode node, Map<Axis, VibrationMetrics> byAxis) {

@@ -52,7 +52,7 @@ final class FeltMeters implements StepListener {
         readOffs.rollAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.ROLL, r)));
         readOffs.pitchAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.PITCH, r)));
         meters = felt.stream()
-                .map(f -> meter(f.position(), f.axis(), f.position() == Position.SEAT && f.axis() == Axis.Z))
+                .map(f -> meter(f.position(), f.axis(), f.axis() == Axis.Z && f.position() != Position.BACKREST))
                 .toArray(AxisMeter[]::new);
         List<ReadOff> sampled = new ArrayList<>(felt.stream().map(Felt::readOff).toList());
         if (seat.element() >= 0) {
