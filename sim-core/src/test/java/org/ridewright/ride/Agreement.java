@@ -58,6 +58,15 @@ record Agreement(double worst, String readOff, double peaks, double levels) {
         return Likeness.difference(reader.own(trial), reader.own(trial.nudged(NUDGE)));
     }
 
+    /**
+     * Whether both solvers part no further than two runs of one solver do, while peaks and levels agree.
+     *
+     * @param sensitivity of the same ride
+     */
+    boolean mayPart(double sensitivity) {
+        return sensitivity > FleetAgreementTest.AGREED && worst < 1e3 * sensitivity && peaks < 0.05 && levels < 0.15;
+    }
+
     private static double peak(Channel channel) {
         double most = 0;
         for (double x : channel.samples()) {

@@ -51,11 +51,7 @@ class FleetSweepTest {
                     sensitivity,
                     agreement.peaks(),
                     agreement.levels());
-            boolean legitimate = sensitivity > FleetAgreementTest.AGREED
-                    && agreement.worst() < 1e3 * sensitivity
-                    && agreement.peaks() < 0.05
-                    && agreement.levels() < 0.15;
-            (legitimate ? parted : faults).add(line);
+            (agreement.mayPart(sensitivity) ? parted : faults).add(line);
         }
 
         void print() {
