@@ -45,8 +45,10 @@ final class SpectrumFigures {
         return result.spectra().stream().max(Comparator.comparingDouble(s -> Weighting.WK.rms(top(s))));
     }
 
+    /** On the seat, or the body under a rigid one. */
     private static PowerSpectrum top(RideSpectra spectra) {
-        return spectra.acceleration(spectra.links().size() - 1);
+        int seat = spectra.links().indexOf("seat");
+        return spectra.acceleration(seat >= 0 ? seat : spectra.links().indexOf("body"));
     }
 
     private static AxisSpec frequency(double to) {
@@ -72,7 +74,7 @@ final class SpectrumFigures {
         double top = Math.pow(10, Math.ceil(Math.log10(greatest)));
         PowerSpectrum felt = top(spectra);
         String caption =
-                "Power spectral density of the vertical acceleration from the road up to %s, %s; Welch's estimate from %d half-overlapping segments, lines %s Hz apart. Where one curve lies below the one before, the link between them keeps that frequency from the rider. The weighted r.m.s. (Wk) at the top is %s m/s²."
+                "Power spectral density of the vertical acceleration from the road up to %s, %s; Welch's estimate from %d half-overlapping segments, lines %s Hz apart. Where one curve lies below the one before, the link between them keeps that frequency from the rider. The weighted r.m.s. (Wk) on the seat, or on the body under a rigid seat, is %s m/s²."
                         .formatted(
                                 spectra.place(),
                                 name.words(),

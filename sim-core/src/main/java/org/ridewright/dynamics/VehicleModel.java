@@ -21,6 +21,9 @@ public final class VehicleModel {
     public static final double GRAVITY = 9.80665;
 
     /** No spring of a vehicle gives more standing still (m). */
+    /** What models of occupants call it. */
+    private static final String HEAD = "head";
+
     private static final double GREATEST_COMPRESSION = 1.0;
     /** Beyond this angles are not small any more: the sine is off by 0.7 % (rad). */
     private static final double GREATEST_TILT = 0.2;
@@ -217,8 +220,12 @@ public final class VehicleModel {
         for (Occupant occupant : body.occupants()) {
             Place place = occupant.seat().place();
             if (occupant.cushion() < 0) {
-                result.add(
-                        new SeatPlace(occupant.person(), occupant.seat(), geometry.bodyRise(place.x(), place.y()), -1));
+                result.add(new SeatPlace(
+                        occupant.person(),
+                        occupant.seat(),
+                        geometry.bodyRise(place.x(), place.y()),
+                        -1,
+                        head(occupant, sprung)));
                 continue;
             }
             int stage = occupant.cushion();
@@ -233,9 +240,18 @@ public final class VehicleModel {
                     element = e;
                 }
             }
-            result.add(new SeatPlace(occupant.person(), occupant.seat(), row, element));
+            result.add(new SeatPlace(occupant.person(), occupant.seat(), row, element, head(occupant, sprung)));
         }
         return List.copyOf(result);
+    }
+
+    private Optional<double[]> head(Occupant occupant, List<Occupant> sprung) {
+        for (int i = 0; i < occupant.moving().size(); i++) {
+            if (occupant.moving().get(i).coordinate().equals(HEAD)) {
+                return Optional.of(geometry.unit(coordinates.occupant(sprung.indexOf(occupant))[i]));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Rows of the motion at a point of the body. */

@@ -53,6 +53,8 @@ final class PathOfVibration implements StepListener {
         add("body", LinearReadOff.named("body", "m/s").plusRow(Source.VELOCITY, motion.rise()));
         seat.filter(s -> s.element() >= 0)
                 .ifPresent(s -> add("seat", LinearReadOff.named("seat", "m/s").plusRow(Source.VELOCITY, s.rise())));
+        seat.flatMap(SeatPlace::head)
+                .ifPresent(row -> add("head", LinearReadOff.named("head", "m/s").plusRow(Source.VELOCITY, row)));
         welch = new WelchAccumulator(RATE, segment(window), readOffs.size(), Detrend.MEAN);
         sampler = new EvenSampler(readOffs, RATE, duration, this::accept);
     }

@@ -9,7 +9,7 @@ import org.ridewright.signal.WelchSpectra;
  * Spectra along the way of vibration from the road to a place aboard.
  *
  * @param place the seat or named point
- * @param links names of what was measured, from the road up: road, wheel, body, and on a sprung seat the seat
+ * @param links names of what was measured, from the road up: road, wheel, body, on a sprung seat the seat, and the head of a person whose model has one
  * @param speeds spectra of the vertical speeds of these, in the same order (m/s)
  */
 public record RideSpectra(String place, List<String> links, WelchSpectra speeds) {
