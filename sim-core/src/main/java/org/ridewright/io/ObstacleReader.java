@@ -32,7 +32,7 @@ final class ObstacleReader {
     static List<Obstacle> read(Part road) {
         List<Obstacle> obstacles = new ArrayList<>();
         for (Part item : road.parts("obstacles", "an obstacle", KINDS)) {
-            Optional<String> kind = kind(item);
+            Optional<String> kind = OnlyKey.of(item, KINDS);
             if (kind.isEmpty()) {
                 item.reading().spoil(item.path());
                 item.reading().spoil(item.path(KINDS[0]));
@@ -40,21 +40,6 @@ final class ObstacleReader {
             obstacles.add(obstacle(item, kind.orElse(KINDS[0])));
         }
         return obstacles;
-    }
-
-    /** The one kind that the item names; of an item with an unknown key no more is asked. */
-    private static Optional<String> kind(Part item) {
-        List<String> given = Stream.of(KINDS).filter(item::has).toList();
-        given.stream()
-                .skip(1)
-                .forEach(kind -> item.conflict(
-                        kind,
-                        "stands in the same item as '" + given.get(0) + "'",
-                        "begin it with a dash of its own: - " + kind + ": ..."));
-        if (given.isEmpty() && !item.reading().isSpoiltWithin(item.path())) {
-            item.missing(KINDS[0], Words.listed(List.of(KINDS)));
-        }
-        return given.size() == 1 ? Optional.of(given.get(0)) : Optional.empty();
     }
 
     private static Obstacle obstacle(Part item, String kind) {

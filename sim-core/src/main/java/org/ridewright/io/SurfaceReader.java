@@ -56,32 +56,15 @@ record SurfaceReader(ProfileReader profiles) {
     List<Surface> read(Part road) {
         List<Surface> surfaces = new ArrayList<>();
         for (Part item : road.parts("surfaces", "a surface", KINDS)) {
-            Optional<String> kind = kind(item);
+            Optional<String> kind = OnlyKey.of(item, KINDS);
             if (kind.isEmpty()) {
                 item.reading().spoil(item.path());
                 item.reading().spoil(item.path(KINDS[0]));
+                item.reading().spoil(item.path("washboard"));
             }
             surfaces.add(surface(item, kind.orElse("washboard")));
         }
         return surfaces;
-    }
-
-    /** The one kind that the item names; of an item with an unknown key no more is asked. */
-    private static Optional<String> kind(Part item) {
-        List<String> given = Stream.of(KINDS).filter(item::has).toList();
-        given.stream()
-                .skip(1)
-                .forEach(kind -> item.conflict(
-                        kind,
-                        "stands in the same item as '" + given.get(0) + "'",
-                        "begin it with a dash of its own: - " + kind + ": ..."));
-        if (given.isEmpty() && !item.reading().isSpoiltWithin(item.path())) {
-            item.missing(KINDS[0], Words.listed(List.of(KINDS)));
-        }
-        if (given.size() != 1) {
-            item.reading().spoil(item.path("washboard"));
-        }
-        return given.size() == 1 ? Optional.of(given.get(0)) : Optional.empty();
     }
 
     private Surface surface(Part item, String kind) {
