@@ -43,7 +43,7 @@ public final class LogMetricsJson {
             metrics(node.putArray("values"), direction.metrics());
         }
         ArrayNode totals = root.putArray("totals");
-        value(
+        JsonNumbers.value(
                 totals,
                 "vibration total value a_v of the directions recorded",
                 result.vibration().total(),
@@ -51,7 +51,7 @@ public final class LogMetricsJson {
         for (Map.Entry<Axis, AxisVibration> entry : result.vibration().axes().entrySet()) {
             bands(root.putObject("bands " + entry.getKey().name().toLowerCase(Locale.ROOT)), entry.getValue());
         }
-        value(
+        JsonNumbers.value(
                 root.putArray("BS 6841"),
                 "vertical r.m.s. weighted by Wb",
                 result.vibration().vertical().british().rms(),
@@ -70,23 +70,24 @@ public final class LogMetricsJson {
     private static void log(ObjectNode root, LogResult result) {
         Timing timing = result.ride().timing();
         ArrayNode values = root.putArray("sampling");
-        value(values, "rows", result.ride().recording().size(), "1");
-        value(values, "sampling rate taken", timing.rate(), "Hz");
-        value(values, "median interval", timing.interval(), "s");
-        value(values, "jitter of the intervals, r.m.s.", timing.jitter(), "1");
-        value(values, "stretches resampled", timing.resampled(), "1");
-        value(values, "rows without a value", timing.missing(), "1");
-        value(values, "rows of a repeated instant", timing.repeated(), "1");
-        value(values, "rows out of order", timing.outOfOrder(), "1");
-        value(values, "single missing rows spanned", timing.bridged(), "1");
-        value(values, "start-up left out of each stretch", result.ride().startUp(), "s");
-        value(values, "time counted", result.ride().length(), "s");
-        value(values, "trusted up to", 0.4 * timing.rate(), "Hz");
+        JsonNumbers.value(values, "rows", result.ride().recording().size(), "1");
+        JsonNumbers.value(values, "sampling rate taken", timing.rate(), "Hz");
+        JsonNumbers.value(values, "median interval", timing.interval(), "s");
+        JsonNumbers.value(values, "jitter of the intervals, r.m.s.", timing.jitter(), "1");
+        JsonNumbers.value(values, "stretches resampled", timing.resampled(), "1");
+        JsonNumbers.value(values, "rows without a value", timing.missing(), "1");
+        JsonNumbers.value(values, "rows of a repeated instant", timing.repeated(), "1");
+        JsonNumbers.value(values, "rows out of order", timing.outOfOrder(), "1");
+        JsonNumbers.value(values, "single missing rows spanned", timing.bridged(), "1");
+        JsonNumbers.value(
+                values, "start-up left out of each stretch", result.ride().startUp(), "s");
+        JsonNumbers.value(values, "time counted", result.ride().length(), "s");
+        JsonNumbers.value(values, "trusted up to", 0.4 * timing.rate(), "Hz");
         ArrayNode dropouts = root.putArray("dropouts");
         for (Dropout dropout : timing.dropouts()) {
             ObjectNode node = dropouts.addObject().put("before line", dropout.line());
-            put(node, "at", dropout.at());
-            put(node, "length", dropout.length());
+            JsonNumbers.put(node, "at", dropout.at());
+            JsonNumbers.put(node, "length", dropout.length());
         }
         ArrayNode pieces = root.putArray("pieces counted");
         for (Piece piece : result.ride().pieces()) {
@@ -102,14 +103,14 @@ public final class LogMetricsJson {
                     .put("unit", check.column().unit())
                     .put("unit found", check.column().unitFound());
             ArrayNode found = node.putArray("values");
-            value(found, "mean", result.ride().mounting().mean().get(check.axis()), ACCELERATION);
-            value(found, "resolution", check.resolution(), ACCELERATION);
-            value(found, "places clipped", check.clipped().size(), "1");
+            JsonNumbers.value(found, "mean", result.ride().mounting().mean().get(check.axis()), ACCELERATION);
+            JsonNumbers.value(found, "resolution", check.resolution(), ACCELERATION);
+            JsonNumbers.value(found, "places clipped", check.clipped().size(), "1");
         }
         ObjectNode mounting = root.putObject("mounting");
         mounting.put("gravity in the values", result.ride().mounting().gravityFound());
         mounting.put("forward known", result.ride().mounting().forwardKnown());
-        put(
+        JsonNumbers.put(
                 mounting,
                 "tilt of the logger's z axis (degrees)",
                 result.ride().mounting().tilt());
@@ -123,15 +124,15 @@ public final class LogMetricsJson {
     }
 
     private static void metrics(ArrayNode values, VibrationMetrics m) {
-        value(values, "weighted r.m.s.", m.rms(), ACCELERATION);
-        value(values, "MTVV", m.mtvv(), ACCELERATION);
-        value(values, "VDV", m.vdv(), DOSE);
-        value(values, "estimated VDV", m.estimatedVdv(), DOSE);
-        value(values, "weighted peak", m.peak(), ACCELERATION);
-        value(values, "unweighted peak", m.unweightedPeak(), ACCELERATION);
-        value(values, "crest factor", m.crestFactor(), "1");
-        value(values, "MTVV over r.m.s.", m.mtvvRatio(), "1");
-        value(values, "VDV over r.m.s. and fourth root of time", m.vdvRatio(), "1");
+        JsonNumbers.value(values, "weighted r.m.s.", m.rms(), ACCELERATION);
+        JsonNumbers.value(values, "MTVV", m.mtvv(), ACCELERATION);
+        JsonNumbers.value(values, "VDV", m.vdv(), DOSE);
+        JsonNumbers.value(values, "estimated VDV", m.estimatedVdv(), DOSE);
+        JsonNumbers.value(values, "weighted peak", m.peak(), ACCELERATION);
+        JsonNumbers.value(values, "unweighted peak", m.unweightedPeak(), ACCELERATION);
+        JsonNumbers.value(values, "crest factor", m.crestFactor(), "1");
+        JsonNumbers.value(values, "MTVV over r.m.s.", m.mtvvRatio(), "1");
+        JsonNumbers.value(values, "VDV over r.m.s. and fourth root of time", m.vdvRatio(), "1");
     }
 
     private static void bands(ObjectNode node, AxisVibration v) {
@@ -140,13 +141,13 @@ public final class LogMetricsJson {
         level(node.putArray("buzz above 10 Hz"), v.bands().buzz());
         level(node.putArray("whole"), v.bands().whole());
         ArrayNode jerk = node.putArray("jerk below 10 Hz");
-        value(jerk, "r.m.s.", v.jerk().felt().rms(), "m/s³");
-        value(jerk, "peak", v.jerk().felt().peak(), "m/s³");
+        JsonNumbers.value(jerk, "r.m.s.", v.jerk().felt().rms(), "m/s³");
+        JsonNumbers.value(jerk, "peak", v.jerk().felt().peak(), "m/s³");
     }
 
     private static void level(ArrayNode values, Level level) {
-        value(values, "r.m.s.", level.rms(), ACCELERATION);
-        value(values, "peak", level.peak(), ACCELERATION);
+        JsonNumbers.value(values, "r.m.s.", level.rms(), ACCELERATION);
+        JsonNumbers.value(values, "peak", level.peak(), ACCELERATION);
     }
 
     private static void exposure(ObjectNode root, LogResult result) {
@@ -157,22 +158,24 @@ public final class LogMetricsJson {
         node.put("caution", DailyExposure.CAUTION);
         ArrayNode times = node.putArray("time to reach");
         for (ExposureThreshold threshold : ExposureThreshold.values()) {
-            value(times, threshold.label() + ", A(8)", DailyExposure.timeToA8(result.exposed(), threshold), "s");
-            value(times, threshold.label() + ", VDV", DailyExposure.timeToVdv(result.exposed(), threshold), "s");
+            JsonNumbers.value(
+                    times, threshold.label() + ", A(8)", DailyExposure.timeToA8(result.exposed(), threshold), "s");
+            JsonNumbers.value(
+                    times, threshold.label() + ", VDV", DailyExposure.timeToVdv(result.exposed(), threshold), "s");
         }
         if (result.riding().isPresent()) {
             DailyExposure day =
                     DailyExposure.of(result.exposed(), result.riding().getAsDouble());
             ArrayNode values = node.putArray("of the time stated");
-            value(values, "riding a day", result.riding().getAsDouble(), "s");
-            value(values, "A(8) of the worst axis", day.worstByA8().a8(), ACCELERATION);
-            value(values, "VDV of the worst axis", day.worstByVdv().vdv(), DOSE);
+            JsonNumbers.value(values, "riding a day", result.riding().getAsDouble(), "s");
+            JsonNumbers.value(values, "A(8) of the worst axis", day.worstByA8().a8(), ACCELERATION);
+            JsonNumbers.value(values, "VDV of the worst axis", day.worstByVdv().vdv(), DOSE);
         }
         result.sickness().ifPresent(s -> {
             ArrayNode values = root.putArray("motion sickness");
-            value(values, "exposure, as long as measured", s.exposure(), "s");
-            value(values, "MSDV, vertical", s.dose(), "m/s^1.5");
-            value(values, "expected to vomit", s.percentage(), "%");
+            JsonNumbers.value(values, "exposure, as long as measured", s.exposure(), "s");
+            JsonNumbers.value(values, "MSDV, vertical", s.dose(), "m/s^1.5");
+            JsonNumbers.value(values, "expected to vomit", s.percentage(), "%");
         });
     }
 
@@ -190,20 +193,6 @@ public final class LogMetricsJson {
                     .put("r.m.s. (m/s²)", octaves.get().rms(i))
                     .put("factor " + weighting.symbol(), weighting.factor(nominal))
                     .put("resolved", octaves.get().isResolved(i));
-        }
-    }
-
-    private static void value(ArrayNode values, String name, double value, String unit) {
-        ObjectNode node = values.addObject().put("name", name);
-        put(node, "value", value);
-        node.put("unit", unit);
-    }
-
-    private static void put(ObjectNode node, String field, double value) {
-        if (Double.isFinite(value)) {
-            node.put(field, value);
-        } else {
-            node.putNull(field);
         }
     }
 }

@@ -38,7 +38,7 @@ public final class MetricsJson {
         root.put("scenario", scenario.name());
         root.put("start", scenario.start().word());
         root.put("braked", scenario.braked());
-        value(
+        JsonNumbers.value(
                 root.putArray("settings"),
                 "sampling rate of the traces",
                 scenario.samplingRate().value(),
@@ -60,13 +60,13 @@ public final class MetricsJson {
         node.put("road", name.road());
         node.put("speed as written", name.speed());
         ArrayNode test = node.putArray("test");
-        value(test, "speed", result.speed(), "m/s");
-        value(test, "duration", result.duration(), "s");
-        value(test, "window from", result.window().from(), "s");
-        value(test, "window to", result.window().to(), "s");
+        JsonNumbers.value(test, "speed", result.speed(), "m/s");
+        JsonNumbers.value(test, "duration", result.duration(), "s");
+        JsonNumbers.value(test, "window from", result.window().from(), "s");
+        JsonNumbers.value(test, "window to", result.window().to(), "s");
         for (RideResult.AxleTimes axle : result.axles()) {
-            value(test, Axle.title(axle.axle()) + " meets the obstacle", axle.meets(), "s");
-            value(test, Axle.title(axle.axle()) + " leaves the obstacle", axle.leaves(), "s");
+            JsonNumbers.value(test, Axle.title(axle.axle()) + " meets the obstacle", axle.meets(), "s");
+            JsonNumbers.value(test, Axle.title(axle.axle()) + " leaves the obstacle", axle.leaves(), "s");
         }
         atRest(node.putObject("at rest"), result);
         ArrayNode seats = node.putArray("seats");
@@ -94,16 +94,22 @@ public final class MetricsJson {
     private static void atRest(ObjectNode node, RideResult result) {
         VehicleModel model = result.model();
         ArrayNode masses = node.putArray("masses");
-        value(masses, "sprung mass with load", model.sprungMass(), "kg");
-        value(masses, "total mass", model.totalMass(), "kg");
-        value(masses, "centre of mass behind front axle", -model.centreOfMass().x(), "m");
-        value(masses, "centre of mass left of centre", model.centreOfMass().y(), "m");
-        value(masses, "centre of mass above ground", model.centreOfMass().z(), "m");
-        value(masses, "height of the pitch axis", model.pitchAxisHeight(), "m");
+        JsonNumbers.value(masses, "sprung mass with load", model.sprungMass(), "kg");
+        JsonNumbers.value(masses, "total mass", model.totalMass(), "kg");
+        JsonNumbers.value(
+                masses,
+                "centre of mass behind front axle",
+                -model.centreOfMass().x(),
+                "m");
+        JsonNumbers.value(
+                masses, "centre of mass left of centre", model.centreOfMass().y(), "m");
+        JsonNumbers.value(
+                masses, "centre of mass above ground", model.centreOfMass().z(), "m");
+        JsonNumbers.value(masses, "height of the pitch axis", model.pitchAxisHeight(), "m");
         ArrayNode coordinates = node.putArray("coordinates from the free state");
         double[] q = model.rest().q();
         for (int i = 0; i < q.length; i++) {
-            value(
+            JsonNumbers.value(
                     coordinates,
                     model.coordinates().names().get(i),
                     q[i],
@@ -117,20 +123,20 @@ public final class MetricsJson {
         ArrayNode values = node.putArray("values");
         peak(values, "greatest vertical acceleration, unweighted", seat.greatest(), ACCELERATION);
         peak(values, "least vertical acceleration, unweighted", seat.least(), ACCELERATION);
-        value(values, "total of the weighted r.m.s. at the seat", seat.total(Position.SEAT), ACCELERATION);
-        value(values, "total of the weighted r.m.s. at the feet", seat.total(Position.FEET), ACCELERATION);
-        value(values, "time off the seat", seat.timeOff(), "s");
+        JsonNumbers.value(values, "total of the weighted r.m.s. at the seat", seat.total(Position.SEAT), ACCELERATION);
+        JsonNumbers.value(values, "total of the weighted r.m.s. at the feet", seat.total(Position.FEET), ACCELERATION);
+        JsonNumbers.value(values, "time off the seat", seat.timeOff(), "s");
         seat.effectiveness().ifPresent(e -> {
-            value(values, "SEAT by r.m.s.", e.byRms(), "%");
-            value(values, "SEAT by VDV", e.byVdv(), "%");
+            JsonNumbers.value(values, "SEAT by r.m.s.", e.byRms(), "%");
+            JsonNumbers.value(values, "SEAT by VDV", e.byVdv(), "%");
         });
         seat.sickness().ifPresent(s -> {
-            value(values, "motion sickness dose MSDVz", s.dose(), "m/s^1.5");
-            value(values, "percentage by the formula of ISO 2631-1, annex D", s.percentage(), "%");
+            JsonNumbers.value(values, "motion sickness dose MSDVz", s.dose(), "m/s^1.5");
+            JsonNumbers.value(values, "percentage by the formula of ISO 2631-1, annex D", s.percentage(), "%");
         });
         seat.felt().ifPresent(person -> {
-            value(values, "overall vibration total", person.overallTotal(), ACCELERATION);
-            value(values, "VDV of all axes after BS 6841", person.britishDose(), DOSE);
+            JsonNumbers.value(values, "overall vibration total", person.overallTotal(), ACCELERATION);
+            JsonNumbers.value(values, "VDV of all axes after BS 6841", person.britishDose(), DOSE);
             for (Position position : person.points().keySet()) {
                 String place = position.name().toLowerCase(Locale.ROOT);
                 axes(node.putObject("at the " + place), person.metrics(position));
@@ -146,13 +152,13 @@ public final class MetricsJson {
         level(values, "heave, below 3 Hz", z.bands().heave());
         level(values, "jolt, 3 to 10 Hz", z.bands().jolt());
         level(values, "buzz, above 10 Hz", z.bands().buzz());
-        value(values, "jerk below 10 Hz, r.m.s.", z.jerk().felt().rms(), "m/s³");
-        value(values, "jerk below 10 Hz, peak", z.jerk().felt().peak(), "m/s³");
+        JsonNumbers.value(values, "jerk below 10 Hz, r.m.s.", z.jerk().felt().rms(), "m/s³");
+        JsonNumbers.value(values, "jerk below 10 Hz, peak", z.jerk().felt().peak(), "m/s³");
     }
 
     private static void level(ArrayNode values, String name, Level level) {
-        value(values, name + ", r.m.s.", level.rms(), ACCELERATION);
-        value(values, name + ", peak", level.peak(), ACCELERATION);
+        JsonNumbers.value(values, name + ", r.m.s.", level.rms(), ACCELERATION);
+        JsonNumbers.value(values, name + ", peak", level.peak(), ACCELERATION);
     }
 
     private static void axes(ObjectNode node, Map<Axis, VibrationMetrics> byAxis) {
@@ -162,17 +168,17 @@ public final class MetricsJson {
                 continue;
             }
             ArrayNode values = node.putArray(axis.name().toLowerCase(Locale.ROOT));
-            value(values, "window from", m.window().from(), "s");
-            value(values, "window to", m.window().to(), "s");
-            value(values, "weighted r.m.s.", m.rms(), axis.unit());
-            value(values, "MTVV", m.mtvv(), axis.unit());
-            value(values, "VDV", m.vdv(), DOSE);
-            value(values, "estimated VDV", m.estimatedVdv(), DOSE);
-            value(values, "weighted peak", m.peak(), axis.unit());
-            value(values, "unweighted peak", m.unweightedPeak(), axis.unit());
-            value(values, "crest factor", m.crestFactor(), "1");
-            value(values, "MTVV over r.m.s.", m.mtvvRatio(), "1");
-            value(values, "VDV over r.m.s. and fourth root of time", m.vdvRatio(), "1");
+            JsonNumbers.value(values, "window from", m.window().from(), "s");
+            JsonNumbers.value(values, "window to", m.window().to(), "s");
+            JsonNumbers.value(values, "weighted r.m.s.", m.rms(), axis.unit());
+            JsonNumbers.value(values, "MTVV", m.mtvv(), axis.unit());
+            JsonNumbers.value(values, "VDV", m.vdv(), DOSE);
+            JsonNumbers.value(values, "estimated VDV", m.estimatedVdv(), DOSE);
+            JsonNumbers.value(values, "weighted peak", m.peak(), axis.unit());
+            JsonNumbers.value(values, "unweighted peak", m.unweightedPeak(), axis.unit());
+            JsonNumbers.value(values, "crest factor", m.crestFactor(), "1");
+            JsonNumbers.value(values, "MTVV over r.m.s.", m.mtvvRatio(), "1");
+            JsonNumbers.value(values, "VDV over r.m.s. and fourth root of time", m.vdvRatio(), "1");
         }
     }
 
@@ -181,24 +187,24 @@ public final class MetricsJson {
             Units units = Units.of(spring);
             ObjectNode node = array.addObject().put("element", spring.element()).put("kind", spring.kind());
             ArrayNode values = node.putArray("values");
-            value(values, "compression at rest", spring.atRest(), units.travel());
-            value(values, "force at rest", spring.forceAtRest(), units.force());
-            value(values, "greatest compression from rest", spring.compression(), units.travel());
-            value(values, "greatest extension from rest", spring.extension(), units.travel());
-            value(values, "greatest force", spring.greatestForce(), units.force());
-            value(values, "least force", spring.leastForce(), units.force());
-            value(values, "energy dissipated", spring.dissipated(), "J");
-            value(values, "share of time locked", spring.lockedShare(), "1");
+            JsonNumbers.value(values, "compression at rest", spring.atRest(), units.travel());
+            JsonNumbers.value(values, "force at rest", spring.forceAtRest(), units.force());
+            JsonNumbers.value(values, "greatest compression from rest", spring.compression(), units.travel());
+            JsonNumbers.value(values, "greatest extension from rest", spring.extension(), units.travel());
+            JsonNumbers.value(values, "greatest force", spring.greatestForce(), units.force());
+            JsonNumbers.value(values, "least force", spring.leastForce(), units.force());
+            JsonNumbers.value(values, "energy dissipated", spring.dissipated(), "J");
+            JsonNumbers.value(values, "share of time locked", spring.lockedShare(), "1");
         }
     }
 
     private static void wheels(ArrayNode array, RideResult result) {
         for (RideResult.WheelResult wheel : result.wheels()) {
             ArrayNode values = array.addObject().put("wheel", wheel.wheel()).putArray("values");
-            value(values, "load at rest", wheel.loadAtRest(), "N");
+            JsonNumbers.value(values, "load at rest", wheel.loadAtRest(), "N");
             peak(values, "least load", wheel.least(), "N");
             peak(values, "greatest load", wheel.greatest(), "N");
-            value(values, "time off the ground", wheel.timeOff(), "s");
+            JsonNumbers.value(values, "time off the ground", wheel.timeOff(), "s");
         }
     }
 
@@ -208,18 +214,19 @@ public final class MetricsJson {
             ArrayNode values = array.addObject().put("place", missed.place()).putArray("values");
             for (int i = 0; i < axes.length; i++) {
                 String name = axes[i] + " acceleration, unweighted r.m.s., ";
-                value(values, name + "without", missed.without().get(i).rms(), ACCELERATION);
-                value(values, name + "with", missed.with().get(i).rms(), ACCELERATION);
+                JsonNumbers.value(
+                        values, name + "without", missed.without().get(i).rms(), ACCELERATION);
+                JsonNumbers.value(values, name + "with", missed.with().get(i).rms(), ACCELERATION);
             }
         }
     }
 
     private static void energy(ArrayNode values, RideResult result) {
-        value(values, "work of road and hitch", result.energy().work(), "J");
-        value(values, "change of stored energy", result.energy().stored(), "J");
-        value(values, "energy dissipated", result.energy().dissipated(), "J");
-        value(values, "residual", result.energy().residual(), "J");
-        value(values, "relative residual", result.energy().relativeResidual(), "1");
+        JsonNumbers.value(values, "work of road and hitch", result.energy().work(), "J");
+        JsonNumbers.value(values, "change of stored energy", result.energy().stored(), "J");
+        JsonNumbers.value(values, "energy dissipated", result.energy().dissipated(), "J");
+        JsonNumbers.value(values, "residual", result.energy().residual(), "J");
+        JsonNumbers.value(values, "relative residual", result.energy().relativeResidual(), "1");
     }
 
     private static void solver(ArrayNode values, RideResult result) {
@@ -227,8 +234,8 @@ public final class MetricsJson {
         count(values, "switches of regime", result.statistics().switches());
         count(values, "switches by friction", result.statistics().frictionSwitches());
         count(values, "switches by contact", result.statistics().contactSwitches());
-        value(values, "mean order", result.statistics().meanOrder(), "1");
-        value(values, "smallest step", result.statistics().smallestStep(), "s");
+        JsonNumbers.value(values, "mean order", result.statistics().meanOrder(), "1");
+        JsonNumbers.value(values, "smallest step", result.statistics().smallestStep(), "s");
     }
 
     private static void count(ArrayNode values, String name, long count) {
@@ -236,21 +243,7 @@ public final class MetricsJson {
     }
 
     private static void peak(ArrayNode values, String name, Peak peak, String unit) {
-        ObjectNode node = value(values, name, peak.value(), unit);
-        put(node, "at", peak.at());
-    }
-
-    private static ObjectNode value(ArrayNode values, String name, double value, String unit) {
-        ObjectNode node = values.addObject().put("name", name);
-        put(node, "value", value);
-        return node.put("unit", unit);
-    }
-
-    private static void put(ObjectNode node, String field, double value) {
-        if (Double.isFinite(value)) {
-            node.put(field, value);
-        } else {
-            node.putNull(field);
-        }
+        ObjectNode node = JsonNumbers.value(values, name, peak.value(), unit);
+        JsonNumbers.put(node, "at", peak.at());
     }
 }

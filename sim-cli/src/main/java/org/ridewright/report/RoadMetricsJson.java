@@ -40,13 +40,14 @@ public final class RoadMetricsJson {
         for (int w = 0; w < road.wheels().size(); w++) {
             ObjectNode wheel = wheels.addObject();
             wheel.put("wheel", road.wheels().get(w).label());
-            value(wheel.putArray("values"), "r.m.s. slope of the path over that of the road", road.jolting(w), "1");
+            JsonNumbers.value(
+                    wheel.putArray("values"), "r.m.s. slope of the path over that of the road", road.jolting(w), "1");
             ArrayNode passed = wheel.putArray("root of the path's spectrum over the road's");
             for (Passed each : road.passed(w)) {
                 ObjectNode band = passed.addObject();
                 band.put("from (cycle/m)", each.band().from());
                 band.put("to (cycle/m)", each.band().to());
-                number(band, "value", each.share());
+                JsonNumbers.put(band, "value", each.share());
             }
         }
         ArrayNode remarks = node.putArray("remarks");
@@ -56,49 +57,36 @@ public final class RoadMetricsJson {
     private static void track(ObjectNode node, SurveyedTrack track) {
         node.put("track", track.name());
         ArrayNode values = node.putArray("values");
-        value(values, "station of the first height", track.roughness().start(), "m");
-        value(values, "length", track.roughness().length(), "m");
-        value(values, "spacing of heights", track.roughness().spacing(), "m");
+        JsonNumbers.value(
+                values, "station of the first height", track.roughness().start(), "m");
+        JsonNumbers.value(values, "length", track.roughness().length(), "m");
+        JsonNumbers.value(values, "spacing of heights", track.roughness().spacing(), "m");
         RoughnessIndex index = track.roughness().index();
-        value(values, "International Roughness Index", index.value(), "m/m");
-        value(values, "length over which slopes are taken for it", index.base(), "m");
+        JsonNumbers.value(values, "International Roughness Index", index.value(), "m/m");
+        JsonNumbers.value(values, "length over which slopes are taken for it", index.base(), "m");
         track.roughness().fit().ifPresent(fit -> fit(node, fit));
         ArrayNode sections = node.putArray("International Roughness Index of each 100 m (m/m)");
         index.sections().forEach(sections::add);
         ArrayNode spectrum = node.putArray("spectrum");
         for (SpectrumPoint point : track.roughness().smoothed()) {
             ObjectNode each = spectrum.addObject();
-            number(each, "wavenumber (cycle/m)", point.wavenumber());
-            number(each, "Gd (m³)", point.height());
-            number(each, "degrees of freedom", point.degreesOfFreedom());
+            JsonNumbers.put(each, "wavenumber (cycle/m)", point.wavenumber());
+            JsonNumbers.put(each, "Gd (m³)", point.height());
+            JsonNumbers.put(each, "degrees of freedom", point.degreesOfFreedom());
         }
     }
 
     private static void fit(ObjectNode node, StraightFit fit) {
         node.put("class", fit.roadClass().name());
         ArrayNode values = node.putArray("fit");
-        value(values, "confidence of the class", fit.confidence(fit.roadClass()), "1");
-        value(values, "Gd(0.1 cycle/m), waviness 2", fit.atReference(), "m³");
-        value(values, "lower end of its 95 %", fit.lower(), "m³");
-        value(values, "upper end of its 95 %", fit.upper(), "m³");
-        value(values, "Gd(0.1 cycle/m), waviness free", fit.freeAtReference(), "m³");
-        value(values, "waviness", fit.waviness(), "1");
-        value(values, "standard error of the waviness", fit.wavinessError(), "1");
-        value(values, "fitted from", fit.from(), "cycle/m");
-        value(values, "fitted to", fit.to(), "cycle/m");
-    }
-
-    private static void value(ArrayNode values, String name, double value, String unit) {
-        ObjectNode node = values.addObject().put("name", name);
-        number(node, "value", value);
-        node.put("unit", unit);
-    }
-
-    private static void number(ObjectNode node, String field, double value) {
-        if (Double.isFinite(value)) {
-            node.put(field, value);
-        } else {
-            node.putNull(field);
-        }
+        JsonNumbers.value(values, "confidence of the class", fit.confidence(fit.roadClass()), "1");
+        JsonNumbers.value(values, "Gd(0.1 cycle/m), waviness 2", fit.atReference(), "m³");
+        JsonNumbers.value(values, "lower end of its 95 %", fit.lower(), "m³");
+        JsonNumbers.value(values, "upper end of its 95 %", fit.upper(), "m³");
+        JsonNumbers.value(values, "Gd(0.1 cycle/m), waviness free", fit.freeAtReference(), "m³");
+        JsonNumbers.value(values, "waviness", fit.waviness(), "1");
+        JsonNumbers.value(values, "standard error of the waviness", fit.wavinessError(), "1");
+        JsonNumbers.value(values, "fitted from", fit.from(), "cycle/m");
+        JsonNumbers.value(values, "fitted to", fit.to(), "cycle/m");
     }
 }
