@@ -51,7 +51,7 @@ final class ComparisonFigures {
             RideName name = RideName.of(worst);
             Felt felt = Felt.worst(Felt.of(worst));
             String caption =
-                    "Vertical acceleration on %s in each of %d ride tests, at the seat or, with nobody aboard, at the named point where it is greatest, all on the same axes; time is counted from the first contact. The greatest is %s m/s², of the %s at %s (%s)."
+                    "Vertical acceleration on %s in each of %d ride tests, at the seat or, with nobody aboard, at the named point where it is greatest, all on the same axes; time is counted from the first contact, or in a ride too long for print from the beginning of the ten seconds around its greatest acceleration. The greatest is %s m/s², of the %s at %s (%s)."
                             .formatted(
                                     road,
                                     part.size(),

@@ -132,7 +132,7 @@ public final class RideFigures {
         WheelResult lightest = Extremes.lightestWheel(result);
         WheelResult longest = Extremes.longestOff(result);
         String off = longest.timeOff() > 0
-                ? "the %s is off the ground for %s s, longer than any other"
+                ? "the %s is off the ground for %s s in all, longer than any other"
                         .formatted(longest.wheel(), Numbers.of(longest.timeOff()))
                 : "no wheel leaves the ground";
         String caption =

@@ -35,10 +35,12 @@ record TimeSlice(double from, double to, double origin) {
                 Math.max(0, result.window().from() - lead), result.window().to(), 0);
     }
 
-    /** The same with zero at the beginning of the window. */
+    /** The same with zero at the beginning of the window, or of the part of it that is shown. */
     static TimeSlice fromFirstContact(RideResult result) {
         TimeSlice slice = of(result);
-        return new TimeSlice(slice.from(), slice.to(), result.window().from());
+        boolean part = !slice.said(result).isEmpty();
+        return new TimeSlice(
+                slice.from(), slice.to(), part ? slice.from() : result.window().from());
     }
 
     /** Words to be put at the end of a caption; empty where the whole window is shown. */

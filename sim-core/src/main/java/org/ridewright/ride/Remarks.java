@@ -100,9 +100,13 @@ final class Remarks {
                 remarks.add(text("The rider on '%s' was off the seat for %.3f s.", seat.seat(), seat.timeOff()));
             } else if (seat.least().value() < -VehicleModel.GRAVITY) {
                 remarks.add(text(
-                        "At '%s' the acceleration fell below free fall (%.1f m/s² down): a rider would have left the seat, "
-                                + "which a rigidly carried one cannot.",
-                        seat.seat(), -seat.least().value()));
+                        seat.effectiveness().isPresent()
+                                ? "At '%s' the acceleration fell below free fall (%.1f m/s² down): the cushion pulls no one down, so the "
+                                        + "rider was about to leave the seat."
+                                : "At '%s' the acceleration fell below free fall (%.1f m/s² down): a rider would have left the seat, "
+                                        + "which a rigidly carried one cannot.",
+                        seat.seat(),
+                        -seat.least().value()));
             }
         }
     }

@@ -10,6 +10,7 @@ import org.ridewright.ride.Scenario.Entrant;
 import org.ridewright.ride.Scenario.Point;
 import org.ridewright.road.Obstacle;
 import org.ridewright.road.Road;
+import org.ridewright.road.Surface;
 import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.check.Fault;
 import org.ridewright.vehicle.check.Faults;
@@ -148,6 +149,7 @@ public final class ScenarioCheck {
                             "stands without a ground rate, and unyielding ground has no damping",
                             "both, or neither",
                             "add 'ground rate: ...' to the road"));
+            endless(road, path);
             for (int j = 0; j < road.obstacles().size(); j++) {
                 new ObstacleCheck(scenario.entrants(), road.obstacles().get(j), path + ".obstacles[" + j + "]", faults)
                         .run();
@@ -164,6 +166,24 @@ public final class ScenarioCheck {
                 new SurfaceCheck(scenario.entrants(), road, j, path + ".surfaces[" + j + "]", faults).run();
             }
             reached(road, path);
+        }
+    }
+
+    /** A road that never ends has no last obstacle after which a run could end by itself. */
+    private void endless(Road road, String path) {
+        if (scenario.duration().isPresent() || scenario.distance().isPresent()) {
+            return;
+        }
+        boolean endless = road.surfaces().stream()
+                .anyMatch(surface -> !(surface instanceof Surface.Measured)
+                        && surface.stretch().to().isEmpty());
+        if (endless) {
+            faults.add(
+                    path + ".surfaces",
+                    "",
+                    "go on without end, so the run would too",
+                    "'to: ...' in each surface, or 'distance: ...' or 'duration: ...' in the scenario",
+                    "add for example distance: 300 m");
         }
     }
 

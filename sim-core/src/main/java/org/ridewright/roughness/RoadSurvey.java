@@ -169,6 +169,10 @@ public record RoadSurvey(
                 from += growth;
                 to -= growth;
             }
+            // an obstacle beyond belongs to the road, though the ground around it is level
+            double obstacles = RoadTracks.everySide(new Road(road.name(), road.obstacles(), Optional.empty()))
+                    .end();
+            to = Math.max(to, obstacles + ROOM);
         }
         if (length.isPresent() || Double.isInfinite(to)) {
             to = Math.min(to, from + length.orElse(USUAL_LENGTH));
