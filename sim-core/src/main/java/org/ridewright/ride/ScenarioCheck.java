@@ -37,6 +37,7 @@ public final class ScenarioCheck {
         check.settings();
         check.entrants();
         check.roads();
+        check.ends();
         check.points();
         return check.faults.found();
     }
@@ -149,7 +150,6 @@ public final class ScenarioCheck {
                             "stands without a ground rate, and unyielding ground has no damping",
                             "both, or neither",
                             "add 'ground rate: ...' to the road"));
-            endless(road, path);
             for (int j = 0; j < road.obstacles().size(); j++) {
                 new ObstacleCheck(scenario.entrants(), road.obstacles().get(j), path + ".obstacles[" + j + "]", faults)
                         .run();
@@ -169,11 +169,17 @@ public final class ScenarioCheck {
         }
     }
 
-    /** A road that never ends has no last obstacle after which a run could end by itself. */
-    private void endless(Road road, String path) {
+    /** A ride over a road that never ends has no last obstacle after which it could end by itself. */
+    private void ends() {
         if (scenario.duration().isPresent() || scenario.distance().isPresent()) {
             return;
         }
+        for (int i = 0; i < scenario.roads().size(); i++) {
+            endless(scenario.roads().get(i), "roads[" + i + "]");
+        }
+    }
+
+    private void endless(Road road, String path) {
         boolean endless = road.surfaces().stream()
                 .anyMatch(surface -> !(surface instanceof Surface.Measured)
                         && surface.stretch().to().isEmpty());

@@ -41,6 +41,7 @@ class SurfaceBoundsTest {
         Path file = folder.resolve("scenario.yaml");
         Files.writeString(file, """
                 scenario: Surfaces
+                distance: 60 m
                 vehicles: [{file: wheel.yaml, speeds: 8 km/h}]
                 road: {%s}
                 """.formatted(entries));
@@ -170,7 +171,7 @@ class SurfaceBoundsTest {
         InputException refusal = catchThrowableOfType(InputException.class, () -> surfaces(surface));
 
         assertThat(refusal).as(surface).isNotNull();
-        assertThat(refusal).hasMessageContaining("scenario.yaml:3:").hasMessageContaining(said);
+        assertThat(refusal).hasMessageContaining("scenario.yaml:4:").hasMessageContaining(said);
         assertThat(refusal.problems()).as(refusal.getMessage()).hasSizeLessThanOrEqualTo(2);
     }
 
@@ -188,6 +189,20 @@ class SurfaceBoundsTest {
         assertThat(surfaces("{spectrum: {class: C}}, {spectrum: {class: D, seed: 2}}")
                         .surfaces())
                 .hasSize(2);
+    }
+
+    @Test
+    void aRideOverAnEndlessSurfaceNeedsADistance() throws IOException {
+        Path file = folder.resolve("endless.yaml");
+        Files.writeString(file, """
+                scenario: Endless
+                vehicles: [{file: wheel.yaml, speeds: 8 km/h}]
+                road: {surfaces: [spectrum: {class: C}]}
+                """);
+
+        InputException refusal = catchThrowableOfType(InputException.class, () -> ScenarioFile.read(file));
+
+        assertThat(refusal).hasMessageContaining("endless.yaml:3:").hasMessageContaining("distance: 300 m");
     }
 
     @Test
