@@ -2,9 +2,10 @@ package org.ridewright.io;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.ridewright.quantity.UnfitValueException;
 
 /** Says everything that is wrong with the files that were read. */
-public final class InputException extends RuntimeException {
+public final class InputException extends UnfitValueException {
     private static final long serialVersionUID = 1L;
 
     private final transient List<InputProblem> problems;
