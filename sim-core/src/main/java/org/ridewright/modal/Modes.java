@@ -78,6 +78,9 @@ public record Modes(LinearModel linear, List<Mode> modes) {
             return first.name();
         }
         Participation second = shares.get(1);
+        if (first.name().startsWith(second.name()) || second.name().startsWith(first.name())) {
+            return first.name();
+        }
         if (first.motion() != second.motion()) {
             return first.name() + " with " + second.name();
         }
