@@ -68,7 +68,8 @@ final class ModeSketch {
     private Panel panel(String title) {
         List<Band> bands = new ArrayList<>();
         side();
-        double right = -last();
+        Axle hind = axles().get(axles().size() - 1);
+        double right = Math.max(-last(), -hind.x() + hind.wheel().radius());
         if (model.vehicle().layout().rolls()) {
             for (int a = 0; a < axles().size(); a += Math.max(1, axles().size() - 1)) {
                 double half = halfTrack(axles().get(a)) + 0.25;
@@ -79,10 +80,11 @@ final class ModeSketch {
             }
         }
         double top = bottom + BODY_HEIGHT + 0.45;
-        ground(-first(), right);
+        double front = Math.max(first(), axles().get(0).x() + axles().get(0).wheel().radius() + 0.05);
+        ground(-front, right);
         return new Panel(
                         title,
-                        AxisSpec.undrawn(-first() - 0.1, right + 0.1),
+                        AxisSpec.undrawn(-front - 0.1, right + 0.1),
                         AxisSpec.undrawn(-0.25, top),
                         series,
                         List.of(),
@@ -169,7 +171,7 @@ final class ModeSketch {
         for (int s = 0; s < model.seats().size(); s++) {
             SeatPlace seat = model.seats().get(s);
             Place at = seat.seat().place();
-            rider("side", s, -at.x(), -at.x() - scale * moved(at.x(), at.y(), at.z())[0], seat);
+            rider("side", s, -at.x() - scale * moved(at.x(), at.y(), at.z())[0], seat);
         }
         mode.centreBehindMass().ifPresent(behind -> {
             double at = model.centreOfMass().behindFrontAxle().value() + behind;
@@ -202,7 +204,7 @@ final class ModeSketch {
     }
 
     /** A dot for the rider and a stalk down to the body. */
-    private void rider(String view, int s, double restAcross, double across, SeatPlace seat) {
+    private void rider(String view, int s, double across, SeatPlace seat) {
         double z = Math.min(seat.seat().place().z(), bottom + BODY_HEIGHT + 0.2);
         double floor = Math.min(z - 0.08, bottom + BODY_HEIGHT);
         double up = scale * dot(seat.rise());
@@ -242,6 +244,21 @@ final class ModeSketch {
         line("body at rest, behind " + a, restY, restZ, LineStyle.DOT, Tone.AMBER);
         axleBehind(a, middle);
         line("body, behind " + a, y, z, LineStyle.SOLID, Tone.INK);
+        for (int s = 0; s < model.seats().size(); s++) {
+            SeatPlace seat = model.seats().get(s);
+            Place at = seat.seat().place();
+            if (nearer(at.x(), a)) {
+                rider("behind " + a, s, middle - at.y() - scale * moved(at.x(), at.y(), at.z())[1], seat);
+            }
+        }
+    }
+
+    /** Whether a place belongs to this one of the two views from behind. */
+    private boolean nearer(double x, int a) {
+        int other = axles().size() - 1 - a;
+        double here = Math.abs(x - axles().get(a).x());
+        double there = Math.abs(x - axles().get(other).x());
+        return here < there || here == there && a <= other;
     }
 
     private void axleBehind(int a, double middle) {
@@ -283,7 +300,6 @@ final class ModeSketch {
         double[] x = new double[corners.length];
         double[] z = new double[corners.length];
         for (int i = 0; i < corners.length; i++) {
-            // seen from behind, left side up turns clockwise
             x[i] = across + corners[i][0] + tilt * corners[i][1];
             z[i] = up + corners[i][1] - tilt * corners[i][0];
         }

@@ -24,7 +24,7 @@ final class ModesFigures {
     private static final double MILLI = 1000;
     private static final double KMH = 3.6;
     private static final int MOST_PLACES = 4;
-    private static final double LEAST_RATIO = 0.02;
+    private static final double LEAST_RATIO = 0.01;
 
     private ModesFigures() {}
 
@@ -137,7 +137,7 @@ final class ModesFigures {
         return Panel.of(
                         title,
                         AxisSpec.of("Frequency", "Hz").logarithmic(),
-                        AxisSpec.of("Motion over that of the road", "").logarithmic(),
+                        AxisSpec.of("Motion over that of the road", "").logarithmic().from(LEAST_RATIO),
                         lines.toArray(Series[]::new))
                 .withLegend(lines.size() > 1 ? LegendPlace.SHARED : LegendPlace.NONE);
     }

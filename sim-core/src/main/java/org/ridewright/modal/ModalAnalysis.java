@@ -31,9 +31,9 @@ public record ModalAnalysis(
         Modes locked,
         List<PlaceResponse> responses,
         List<SwingCurve> swings) {
-    private static final int FREQUENCIES = 361;
+    private static final int FREQUENCIES = 461;
     private static final double LOWEST = 0.3;
-    private static final double HIGHEST = 40;
+    private static final double HIGHEST = 30;
     private static final int TRAVELS = 121;
     private static final double LEAST_TRAVEL = 1e-4;
     private static final double GREATEST_TRAVEL = 0.1;
