@@ -93,7 +93,7 @@ final class LoadsFigures {
             panels.add(Panel.of(
                             RideFigures.upperFirst(name),
                             cases(all),
-                            AxisSpec.of("Deflection from free", "mm"),
+                            AxisSpec.of("Deflection from free", "mm").from(0),
                             lines.toArray(Series[]::new))
                     .withLevels(levels(all, s))
                     .withLegend(lines.size() > 1 ? LegendPlace.BELOW : LegendPlace.NONE));
@@ -119,7 +119,7 @@ final class LoadsFigures {
                 .toArray();
         String name = all.get(0).springs().get(spring).name();
         String side = name.endsWith(" left") ? "left" : name.endsWith(" right") ? "right" : name;
-        lines.add(Series.line(lines.size(), side, numbers(all), y).as(Trace.LINE_AND_MARKS));
+        lines.add(Series.line(lines.size(), side, numbers(all), y).as(Trace.BARS));
     }
 
     private static List<Level> levels(List<Standing> all, int spring) {

@@ -39,13 +39,13 @@ public final class LoadsMetricsJson {
             JsonNumbers.value(values, "load on " + vehicle.axles().get(a).title(), each.axleLoad(a), "N");
         }
         each.hitches().forEach(h -> JsonNumbers.value(values, "load on " + h.name(), h.load(), "N"));
-        JsonNumbers.value(values, "pitch from empty, nose down", each.pitch(), "rad");
-        JsonNumbers.value(values, "roll from empty, left side up", each.roll(), "rad");
+        JsonNumbers.value(values, "pitch from nothing aboard, nose down", each.pitch(), "rad");
+        JsonNumbers.value(values, "roll from nothing aboard, left side up", each.roll(), "rad");
         JsonNumbers.value(values, "pitch from free springs, nose down", each.pitchFromFree(), "rad");
         JsonNumbers.value(values, "roll from free springs, left side up", each.rollFromFree(), "rad");
         for (BodyLevel level : each.levels()) {
-            JsonNumbers.value(values, "rise of the body from empty, left, axle " + level.axle(), level.left(), "m");
-            JsonNumbers.value(values, "rise of the body from empty, right, axle " + level.axle(), level.right(), "m");
+            JsonNumbers.value(values, "rise of the body from nothing aboard, left, axle " + level.axle(), level.left(), "m");
+            JsonNumbers.value(values, "rise of the body from nothing aboard, right, axle " + level.axle(), level.right(), "m");
         }
         ArrayNode springs = node.putArray("springs");
         each.springs().forEach(s -> spring(springs.addObject(), s));
@@ -58,7 +58,7 @@ public final class LoadsMetricsJson {
         JsonNumbers.value(values, "limit of friction", spring.friction(), "N");
         JsonNumbers.value(values, "rate while sliding", spring.rate(), "N/m");
         JsonNumbers.value(values, "deflection from free", spring.deflection(), "m");
-        JsonNumbers.value(values, "deflection from empty", spring.fromEmpty(), "m");
+        JsonNumbers.value(values, "deflection from nothing aboard", spring.fromEmpty(), "m");
         spring.stages()
                 .forEach(s -> JsonNumbers.value(values, "travel left to " + s.kind().word(), s.left(), "m"));
         spring.leaves().ifPresent(leaves -> {

@@ -62,7 +62,7 @@ public final class LoadsTables {
                 "Friction ± (N)",
                 "Rate (N/mm)",
                 "From free (mm)",
-                "From empty (mm)",
+                "By the load (mm)",
                 "Helper",
                 "To bump stop (mm)",
                 "To droop stop (mm)");
@@ -191,8 +191,8 @@ public final class LoadsTables {
                 }
                 spring.leaves().flatMap(LeafLoad::share).filter(s -> s > 1).ifPresent(s -> cautions.add(load + "'" + spring.name()
                         + "' is bent to "
-                        + Numbers.percent(s)
-                        + " of its allowable stress standing still, without any road: it is overloaded."));
+                        + Numbers.fixed(100 * s, 0)
+                        + " % of its allowable stress standing still, without any road: it is overloaded."));
             }
         }
         return cautions;

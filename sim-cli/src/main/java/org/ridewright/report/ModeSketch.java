@@ -24,6 +24,7 @@ import org.ridewright.vehicle.Place;
  */
 final class ModeSketch {
     private static final double BODY_HEIGHT = 0.42;
+    private static final double SEAT_HEIGHT = 0.25;
     private static final double OVERHANG = 0.45;
     private static final double LARGEST = 0.17;
     private static final double BETWEEN = 0.55;
@@ -203,22 +204,22 @@ final class ModeSketch {
                 Tone.TEAL);
     }
 
-    /** A dot for the rider and a stalk down to the body. */
+    /** A dot for the rider on a stalk that stands on the body, whatever the height of the seat. */
     private void rider(String view, int s, double across, SeatPlace seat) {
-        double z = Math.min(seat.seat().place().z(), bottom + BODY_HEIGHT + 0.2);
-        double floor = Math.min(z - 0.08, bottom + BODY_HEIGHT);
+        double floor = bottom + BODY_HEIGHT;
+        double z = floor + SEAT_HEIGHT;
         double up = scale * dot(seat.rise());
         double below = scale * moved(seat.seat().place().x(), seat.seat().place().y(), floor)[2];
         line(
                 view + " stalk " + s,
                 new double[] {across, across},
-                new double[] {floor + below, z + 0.1 + up},
+                new double[] {floor + below, z + up},
                 LineStyle.SOLID,
                 Tone.INK);
         series.add(new Series(
                 view + " rider " + s,
                 new double[] {across},
-                new double[] {z + 0.1 + up},
+                new double[] {z + up},
                 LineStyle.SOLID,
                 Tone.INK,
                 Trace.MARKS));

@@ -85,7 +85,9 @@ final class ModesFigures {
     private static List<PlaceResponse> places(ModalAnalysis analysis) {
         List<PlaceResponse> seats =
                 analysis.responses().stream().filter(PlaceResponse::seat).toList();
-        List<PlaceResponse> chosen = seats.isEmpty() ? analysis.responses() : seats;
+        List<PlaceResponse> all = analysis.responses();
+        List<PlaceResponse> ofBody = all.size() > 2 ? List.of(all.get(1), all.get(all.size() - 1)) : all.subList(0, 1);
+        List<PlaceResponse> chosen = seats.isEmpty() ? ofBody : seats;
         return chosen.subList(0, Math.min(MOST_PLACES, chosen.size()));
     }
 
@@ -121,7 +123,7 @@ final class ModesFigures {
     }
 
     private static Figure figure(ModalAnalysis analysis, String what, String title, String caption, List<Panel> panels) {
-        int columns = panels.size() > 1 ? 2 : 1;
+        int columns = panels.size() % 2 == 0 ? 2 : 1;
         int rows = (panels.size() + columns - 1) / columns;
         return new Figure(
                 slug(analysis) + "-" + what,
@@ -130,7 +132,7 @@ final class ModesFigures {
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,
-                26 + 62.0 * rows);
+                26 + (columns == 1 && rows > 1 ? 50.0 : 62.0) * rows);
     }
 
     private static Panel panel(String title, List<Series> lines) {
