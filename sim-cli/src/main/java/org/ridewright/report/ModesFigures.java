@@ -47,6 +47,11 @@ final class ModesFigures {
                 + analysis.model().loadCase().name();
     }
 
+    /** The same within a sentence. */
+    private static String within(ModalAnalysis analysis) {
+        return analysis.model().vehicle().name() + " (" + analysis.model().loadCase().name() + ")";
+    }
+
     private static String slug(ModalAnalysis analysis) {
         return RideName.slug(analysis.model().vehicle().name()) + "-"
                 + RideName.slug(analysis.model().loadCase().name());
@@ -68,7 +73,7 @@ final class ModesFigures {
                         + "the front to the left%s. Wheels, axles and their places are to scale, the body is a box. A mark within the body is "
                         + "its centre of oscillation, which stays where it is.")
                 .formatted(
-                        subject(analysis),
+                        within(analysis),
                         condition(analysis, condition),
                         rolls ? ", and from behind at the axles named above the drawings" : "");
         int rows = (panels.size() + 1) / 2;
@@ -116,7 +121,7 @@ final class ModesFigures {
                                 + "waves come. The axles meet each wave one after the other, which makes dips and crests. %s")
                         .formatted(
                                 places(analysis).get(0).seat() ? "the seats" : "the body",
-                                subject(analysis),
+                                within(analysis),
                                 speed(analysis),
                                 friction),
                 panels);
@@ -195,7 +200,7 @@ final class ModesFigures {
                 "which wheels bring it, " + condition(analysis, Condition.SLIDING),
                 ("The same for one place or two of the %s, %s, with waves under other wheels: one axle alone, one track alone, and all axles at once as on waves far "
                                 + "longer than the vehicle.")
-                        .formatted(subject(analysis), condition(analysis, Condition.SLIDING)),
+                        .formatted(within(analysis), condition(analysis, Condition.SLIDING)),
                 panels));
     }
 
@@ -230,7 +235,7 @@ final class ModesFigures {
                 subject(analysis) + ": frequency and damping against amplitude",
                 ("How far the springs of the %s swing decides whether they slide: natural frequency, and damping ratio by friction, dampers and "
                                 + "tyres together, by harmonic balance. Small swings are locked, large ones slide; in between friction takes most.")
-                        .formatted(subject(analysis)),
+                        .formatted(within(analysis)),
                 130,
                 Panel.of("Natural frequency", travel, AxisSpec.of("Frequency", "Hz"), frequency.toArray(Series[]::new))
                         .withLegend(legend),

@@ -89,7 +89,7 @@ final class HarmonicBalances implements ReferenceProblem {
                         .mapToDouble(d -> Math.abs(d.share()))
                         .max()
                         .orElseThrow(),
-                0.02);
+                0.1);
         return rows.list();
     }
 
