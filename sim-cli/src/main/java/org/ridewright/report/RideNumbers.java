@@ -41,7 +41,7 @@ public final class RideNumbers {
                 found.accept(way, object);
             }
         } else if (node.isObject()) {
-            node.fields().forEachRemaining(field -> {
+            node.properties().forEach(field -> {
                 if (!field.getKey().equals("solver")) {
                     walk(field.getValue(), way + "/" + field.getKey(), found);
                 }
