@@ -46,7 +46,7 @@ final class RunFiles {
         List<RideResult> rides =
                 outcome.rides().stream().map(UncertainRide::ride).toList();
         traces(results, rides);
-        Map<RideResult, String> names = new IdentityHashMap<>();
+        IdentityHashMap<RideResult, String> names = new IdentityHashMap<>();
         named(rides).forEach((name, ride) -> names.put(ride, name));
         for (UncertainRide ride : outcome.rides()) {
             if (!ride.bands().isEmpty()) {
