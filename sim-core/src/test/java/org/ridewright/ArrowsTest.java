@@ -43,7 +43,8 @@ class ArrowsTest {
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("io", "comfort measurement ride road vehicle quantity signal"));
+                arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
+                arguments("io", "uncertainty comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")
