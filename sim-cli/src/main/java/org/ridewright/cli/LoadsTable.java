@@ -15,14 +15,16 @@ final class LoadsTable {
         add(lines, 2, LoadsTables.wheelHeads(), LoadsTables.wheels(vehicle, all));
         lines.add("");
         add(lines, 2, springHeads(), LoadsTables.springs(all));
-        lines.add("friction: how much more or less the spring may carry as it settled. by load: what the load alone adds.");
+        lines.add(
+                "friction: how much more or less the spring may carry as it settled. by load: what the load alone adds.");
         if (!LoadsTables.stresses(all).isEmpty()) {
             lines.add("");
             add(lines, 2, stressHeads(), LoadsTables.stresses(all));
         }
         lines.add("");
         add(lines, 1, attitudeHeads(vehicle), LoadsTables.attitudes(vehicle, all));
-        lines.add("Degrees nose down and left side up, and rise of the body above each axle in mm, left and right, all by the load.");
+        lines.add(
+                "Degrees nose down and left side up, and rise of the body above each axle in mm, left and right, all by the load.");
         List<String> cautions = LoadsTables.cautions(all);
         if (!cautions.isEmpty()) {
             lines.add("");
@@ -35,7 +37,16 @@ final class LoadsTable {
 
     private static List<String> springHeads() {
         return List.of(
-                "Load case", "Spring", "kN", "friction N", "N/mm", "from free mm", "by load mm", "helper", "to bump mm", "to droop mm");
+                "Load case",
+                "Spring",
+                "kN",
+                "friction N",
+                "N/mm",
+                "from free mm",
+                "by load mm",
+                "helper",
+                "to bump mm",
+                "to droop mm");
     }
 
     private static List<String> stressHeads() {

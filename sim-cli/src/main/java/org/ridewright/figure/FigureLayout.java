@@ -79,8 +79,7 @@ final class FigureLayout {
             titles.add(RichText.wrap(panel.title(), Face.BOLD, PrintStyle.PANEL_TITLE, width));
             int row = i / columns;
             above[row] = Math.max(above[row], PlacedPanel.above(titles.get(i).size(), notes[i].rows()));
-            double axis =
-                    panel.isSketch() ? 0 : numbered(i) ? PlacedPanel.X_AXIS_HEIGHT : PrintStyle.TICK_LENGTH;
+            double axis = panel.isSketch() ? 0 : numbered(i) ? PlacedPanel.X_AXIS_HEIGHT : PrintStyle.TICK_LENGTH;
             below[row] = Math.max(below[row], axis + legends[i].height());
         }
         double height =

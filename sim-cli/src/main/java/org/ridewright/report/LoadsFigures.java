@@ -51,21 +51,27 @@ final class LoadsFigures {
         List<Series> bars = new ArrayList<>();
         for (int a = 0; a < Math.min(MOST_BARS, vehicle.axles().size()); a++) {
             int axle = a;
-            bar(bars, vehicle.axles().get(a).title(), all, all.stream()
-                    .mapToDouble(s -> s.axleLoad(axle) / MILLI)
-                    .toArray());
+            bar(
+                    bars,
+                    vehicle.axles().get(a).title(),
+                    all,
+                    all.stream().mapToDouble(s -> s.axleLoad(axle) / MILLI).toArray());
         }
         for (int h = 0; h < all.get(0).hitches().size() && bars.size() < MOST_BARS; h++) {
             int hitch = h;
-            bar(bars, all.get(0).hitches().get(h).name(), all, all.stream()
-                    .mapToDouble(s -> s.hitches().get(hitch).load() / MILLI)
-                    .toArray());
+            bar(
+                    bars,
+                    all.get(0).hitches().get(h).name(),
+                    all,
+                    all.stream()
+                            .mapToDouble(s -> s.hitches().get(hitch).load() / MILLI)
+                            .toArray());
         }
         return Figure.stacked(
                 RideName.slug(vehicle.name()) + "-axle-loads",
                 vehicle.name() + ": what axles" + (all.get(0).hitches().isEmpty() ? "" : " and hitches") + " carry",
-                "Load that stands on each axle of the " + vehicle.name()
-                        + ", wheels and axle included, by load case: " + numbered(all) + ".",
+                "Load that stands on each axle of the " + vehicle.name() + ", wheels and axle included, by load case: "
+                        + numbered(all) + ".",
                 80,
                 Panel.of("", cases(all), AxisSpec.of("Load", "kN"), bars.toArray(Series[]::new))
                         .withLegend(LegendPlace.BELOW));
@@ -128,7 +134,8 @@ final class LoadsFigures {
         for (StageTravel stage : at.stages()) {
             double side = stage.kind() == GappedStage.Kind.DROOP_STOP ? -1 : 1;
             levels.add(new Level(
-                    MILLI * (at.deflection() + side * stage.left()), stage.kind().word()));
+                    MILLI * (at.deflection() + side * stage.left()),
+                    stage.kind().word()));
         }
         return levels;
     }
@@ -138,10 +145,19 @@ final class LoadsFigures {
         for (int s = 0; s < all.get(0).springs().size() && bars.size() < MOST_BARS; s++) {
             int spring = s;
             if (all.get(0).springs().get(s).leaves().flatMap(l -> l.share()).isPresent()) {
-                bar(bars, all.get(0).springs().get(s).name(), all, all.stream()
-                        .mapToDouble(each -> 100
-                                * each.springs().get(spring).leaves().orElseThrow().share().orElseThrow())
-                        .toArray());
+                bar(
+                        bars,
+                        all.get(0).springs().get(s).name(),
+                        all,
+                        all.stream()
+                                .mapToDouble(each -> 100
+                                        * each.springs()
+                                                .get(spring)
+                                                .leaves()
+                                                .orElseThrow()
+                                                .share()
+                                                .orElseThrow())
+                                .toArray());
             }
         }
         if (bars.isEmpty()) {
@@ -154,7 +170,11 @@ final class LoadsFigures {
                         + " over the allowable that its file gives, by load case (" + numbered(all)
                         + "). The road adds to it.",
                 80,
-                Panel.of("", cases(all), AxisSpec.of("Stress over allowable", "%").from(0), bars.toArray(Series[]::new))
+                Panel.of(
+                                "",
+                                cases(all),
+                                AxisSpec.of("Stress over allowable", "%").from(0),
+                                bars.toArray(Series[]::new))
                         .withLevels(List.of(new Level(100, "allowable")))
                         .withLegend(LegendPlace.BELOW)));
     }

@@ -44,8 +44,10 @@ public final class LoadsMetricsJson {
         JsonNumbers.value(values, "pitch from free springs, nose down", each.pitchFromFree(), "rad");
         JsonNumbers.value(values, "roll from free springs, left side up", each.rollFromFree(), "rad");
         for (BodyLevel level : each.levels()) {
-            JsonNumbers.value(values, "rise of the body from nothing aboard, left, axle " + level.axle(), level.left(), "m");
-            JsonNumbers.value(values, "rise of the body from nothing aboard, right, axle " + level.axle(), level.right(), "m");
+            JsonNumbers.value(
+                    values, "rise of the body from nothing aboard, left, axle " + level.axle(), level.left(), "m");
+            JsonNumbers.value(
+                    values, "rise of the body from nothing aboard, right, axle " + level.axle(), level.right(), "m");
         }
         ArrayNode springs = node.putArray("springs");
         each.springs().forEach(s -> spring(springs.addObject(), s));
@@ -60,10 +62,12 @@ public final class LoadsMetricsJson {
         JsonNumbers.value(values, "deflection from free", spring.deflection(), "m");
         JsonNumbers.value(values, "deflection from nothing aboard", spring.fromEmpty(), "m");
         spring.stages()
-                .forEach(s -> JsonNumbers.value(values, "travel left to " + s.kind().word(), s.left(), "m"));
+                .forEach(s ->
+                        JsonNumbers.value(values, "travel left to " + s.kind().word(), s.left(), "m"));
         spring.leaves().ifPresent(leaves -> {
             JsonNumbers.value(values, "stress", leaves.stress(), "Pa");
-            JsonNumbers.value(values, "stress on the bump stop", leaves.atBumpStop().orElse(Double.NaN), "Pa");
+            JsonNumbers.value(
+                    values, "stress on the bump stop", leaves.atBumpStop().orElse(Double.NaN), "Pa");
             JsonNumbers.value(values, "allowable stress", leaves.allowable().orElse(Double.NaN), "Pa");
         });
     }

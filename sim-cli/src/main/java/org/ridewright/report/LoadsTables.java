@@ -102,9 +102,7 @@ public final class LoadsTables {
     }
 
     static Optional<StageTravel> nearest(SpringLoad spring, GappedStage.Kind kind) {
-        return spring.stages().stream()
-                .filter(s -> s.kind() == kind)
-                .min((a, b) -> Double.compare(a.left(), b.left()));
+        return spring.stages().stream().filter(s -> s.kind() == kind).min((a, b) -> Double.compare(a.left(), b.left()));
     }
 
     /** Heads of {@link #stresses}, with units. */
@@ -124,14 +122,23 @@ public final class LoadsTables {
         List<List<String>> rows = new ArrayList<>();
         for (Standing each : all) {
             for (SpringLoad spring : each.springs()) {
-                spring.leaves().ifPresent(leaves -> rows.add(List.of(
-                        each.loadCase().name(),
-                        spring.name(),
-                        Numbers.fixed(leaves.stress() / MEGA, 0),
-                        leaves.atBumpStop().map(s -> Numbers.fixed(s / MEGA, 0)).orElse(NONE),
-                        leaves.allowable().map(s -> Numbers.fixed(s / MEGA, 0)).orElse("not given"),
-                        leaves.share().map(s -> Numbers.fixed(100 * s, 0)).orElse(NONE),
-                        leaves.shareAtBumpStop().map(s -> Numbers.fixed(100 * s, 0)).orElse(NONE))));
+                spring.leaves()
+                        .ifPresent(leaves -> rows.add(List.of(
+                                each.loadCase().name(),
+                                spring.name(),
+                                Numbers.fixed(leaves.stress() / MEGA, 0),
+                                leaves.atBumpStop()
+                                        .map(s -> Numbers.fixed(s / MEGA, 0))
+                                        .orElse(NONE),
+                                leaves.allowable()
+                                        .map(s -> Numbers.fixed(s / MEGA, 0))
+                                        .orElse("not given"),
+                                leaves.share()
+                                        .map(s -> Numbers.fixed(100 * s, 0))
+                                        .orElse(NONE),
+                                leaves.shareAtBumpStop()
+                                        .map(s -> Numbers.fixed(100 * s, 0))
+                                        .orElse(NONE))));
             }
         }
         return rows;
@@ -176,23 +183,30 @@ public final class LoadsTables {
             String load = "With load case '" + each.loadCase().name() + "' ";
             each.wheels().stream()
                     .filter(w -> w.load() <= 0)
-                    .forEach(w -> cautions.add(load + "the " + w.name() + " carries nothing: the vehicle does not stand on all its wheels."));
+                    .forEach(w -> cautions.add(load + "the " + w.name()
+                            + " carries nothing: the vehicle does not stand on all its wheels."));
             each.hitches().stream()
                     .filter(h -> h.load() < 0)
                     .forEach(h -> cautions.add(load + "'" + h.name() + "' is pulled up with "
                             + Numbers.of(-h.load() / GRAVITY, 2)
                             + " kg: the vehicle is heavy at its tail, and tips over when it is let go."));
             for (SpringLoad spring : each.springs()) {
-                if (nearest(spring, GappedStage.Kind.BUMP_STOP).filter(StageTravel::acts).isPresent()) {
-                    cautions.add(load + "'" + spring.name() + "' stands on its bump stop: the load is more than it can carry with travel left.");
+                if (nearest(spring, GappedStage.Kind.BUMP_STOP)
+                        .filter(StageTravel::acts)
+                        .isPresent()) {
+                    cautions.add(load + "'" + spring.name()
+                            + "' stands on its bump stop: the load is more than it can carry with travel left.");
                 }
                 if (spring.force() < 0) {
                     cautions.add(load + "'" + spring.name() + "' would have to pull: check where the load lies.");
                 }
-                spring.leaves().flatMap(LeafLoad::share).filter(s -> s > 1).ifPresent(s -> cautions.add(load + "'" + spring.name()
-                        + "' is bent to "
-                        + Numbers.fixed(100 * s, 0)
-                        + " % of its allowable stress standing still, without any road: it is overloaded."));
+                spring.leaves()
+                        .flatMap(LeafLoad::share)
+                        .filter(s -> s > 1)
+                        .ifPresent(s -> cautions.add(load + "'" + spring.name()
+                                + "' is bent to "
+                                + Numbers.fixed(100 * s, 0)
+                                + " % of its allowable stress standing still, without any road: it is overloaded."));
             }
         }
         return cautions;

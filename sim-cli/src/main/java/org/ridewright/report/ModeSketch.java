@@ -76,24 +76,29 @@ final class ModeSketch {
                 double half = halfTrack(axles().get(a)) + 0.25;
                 double middle = right + BETWEEN + half;
                 behind(a, middle);
-                bands.add(new Band(Band.Span.OF_X, middle - half, middle + half, axles().get(a).title()));
+                bands.add(new Band(
+                        Band.Span.OF_X,
+                        middle - half,
+                        middle + half,
+                        axles().get(a).title()));
                 right = middle + half;
             }
         }
         double top = bottom + BODY_HEIGHT + 0.45;
-        double front = Math.max(first(), axles().get(0).x() + axles().get(0).wheel().radius() + 0.05);
+        double front =
+                Math.max(first(), axles().get(0).x() + axles().get(0).wheel().radius() + 0.05);
         ground(-front, right);
         return new Panel(
-                        title,
-                        AxisSpec.undrawn(-front - 0.1, right + 0.1),
-                        AxisSpec.undrawn(-0.25, top),
-                        series,
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        bands,
-                        LegendPlace.NONE,
-                        true);
+                title,
+                AxisSpec.undrawn(-front - 0.1, right + 0.1),
+                AxisSpec.undrawn(-0.25, top),
+                series,
+                List.of(),
+                List.of(),
+                List.of(),
+                bands,
+                LegendPlace.NONE,
+                true);
     }
 
     /** Displacement of a point of the body in the mode: forward, left, up (m, before scaling). */
@@ -151,7 +156,11 @@ final class ModeSketch {
 
     private void side() {
         double[][] box = {
-            {first(), bottom}, {last(), bottom}, {last(), bottom + BODY_HEIGHT}, {first(), bottom + BODY_HEIGHT}, {first(), bottom}
+            {first(), bottom},
+            {last(), bottom},
+            {last(), bottom + BODY_HEIGHT},
+            {first(), bottom + BODY_HEIGHT},
+            {first(), bottom}
         };
         double[] restX = new double[box.length];
         double[] restZ = new double[box.length];
@@ -190,8 +199,7 @@ final class ModeSketch {
 
     private void sideWheel(int a) {
         double r = axles().get(a).wheel().radius();
-        double up = scale
-                * wheels(a).stream().mapToDouble(this::rise).average().orElse(0);
+        double up = scale * wheels(a).stream().mapToDouble(this::rise).average().orElse(0);
         double x = -axles().get(a).x();
         circle("wheel at rest " + a, x, r, r, LineStyle.DOT, Tone.AMBER);
         circle("wheel " + a, x, r + up, r, LineStyle.SOLID, Tone.NAVY);
@@ -209,7 +217,8 @@ final class ModeSketch {
         double floor = bottom + BODY_HEIGHT;
         double z = floor + SEAT_HEIGHT;
         double up = scale * dot(seat.rise());
-        double below = scale * moved(seat.seat().place().x(), seat.seat().place().y(), floor)[2];
+        double below =
+                scale * moved(seat.seat().place().x(), seat.seat().place().y(), floor)[2];
         line(
                 view + " stalk " + s,
                 new double[] {across, across},
@@ -267,16 +276,29 @@ final class ModeSketch {
         List<WheelPlace> wheels = wheels(a);
         double tilt = wheels.size() < 2
                 ? 0
-                : scale * (rise(wheels.get(0)) - rise(wheels.get(1))) / (wheels.get(0).y() - wheels.get(1).y());
-        boolean beam = model.coordinates().units().get(model.coordinates().axle(a)[model.coordinates().axle(a).length - 1]).equals("rad");
+                : scale
+                        * (rise(wheels.get(0)) - rise(wheels.get(1)))
+                        / (wheels.get(0).y() - wheels.get(1).y());
+        boolean beam = model.coordinates()
+                .units()
+                .get(model.coordinates().axle(a)[model.coordinates().axle(a).length - 1])
+                .equals("rad");
         for (int w = 0; w < wheels.size(); w++) {
             WheelPlace wheel = wheels.get(w);
             tyre("tyre at rest " + a + " " + w, middle - wheel.y(), r, r, 0, LineStyle.DOT, Tone.AMBER);
-            tyre("tyre " + a + " " + w, middle - wheel.y(), r + scale * rise(wheel), r, beam ? tilt : 0, LineStyle.SOLID, Tone.NAVY);
+            tyre(
+                    "tyre " + a + " " + w,
+                    middle - wheel.y(),
+                    r + scale * rise(wheel),
+                    r,
+                    beam ? tilt : 0,
+                    LineStyle.SOLID,
+                    Tone.NAVY);
             double y = Math.signum(wheel.y()) * halfWidth(a) * 0.9;
             double[] d = moved(axles().get(a).x(), y, bottom);
             double foot = beam ? y : wheel.y();
-            double centre = scale * wheels.stream().mapToDouble(this::rise).average().orElse(0);
+            double centre =
+                    scale * wheels.stream().mapToDouble(this::rise).average().orElse(0);
             double up = beam ? centre + tilt * y : scale * rise(wheel);
             line(
                     "spring behind " + a + " " + w,

@@ -49,7 +49,8 @@ final class ModesFigures {
 
     /** The same within a sentence. */
     private static String within(ModalAnalysis analysis) {
-        return analysis.model().vehicle().name() + " (" + analysis.model().loadCase().name() + ")";
+        return analysis.model().vehicle().name() + " ("
+                + analysis.model().loadCase().name() + ")";
     }
 
     private static String slug(ModalAnalysis analysis) {
@@ -69,13 +70,14 @@ final class ModesFigures {
             panels.add(ModeSketch.of(analysis.model(), mode, title));
         }
         boolean rolls = analysis.model().vehicle().layout().rolls();
-        String caption = ("Modes of the %s, %s, each at the end of its swing and far larger than life; dotted as it stands. Seen from the left, "
-                        + "the front to the left%s. Wheels, axles and their places are to scale, the body is a box. A mark within the body is "
-                        + "its centre of oscillation, which stays where it is.")
-                .formatted(
-                        within(analysis),
-                        condition(analysis, condition),
-                        rolls ? ", and from behind at the axles named above the drawings" : "");
+        String caption =
+                ("Modes of the %s, %s, each at the end of its swing and far larger than life; dotted as it stands. Seen from the left, "
+                                + "the front to the left%s. Wheels, axles and their places are to scale, the body is a box. A mark within the body is "
+                                + "its centre of oscillation, which stays where it is.")
+                        .formatted(
+                                within(analysis),
+                                condition(analysis, condition),
+                                rolls ? ", and from behind at the axles named above the drawings" : "");
         int rows = (panels.size() + 1) / 2;
         return new Figure(
                 slug(analysis) + "-shapes-" + condition.word(),
@@ -101,8 +103,9 @@ final class ModesFigures {
         for (PlaceResponse place : places(analysis)) {
             List<Series> lines = new ArrayList<>();
             for (ResponseCurve curve : place.curves()) {
-                boolean shown = curve.input().equals(RoadInput.both(analysis.settings().speed()))
-                        && (analysis.rubs() || curve.condition().equals(Optional.of(Condition.SLIDING)));
+                boolean shown =
+                        curve.input().equals(RoadInput.both(analysis.settings().speed()))
+                                && (analysis.rubs() || curve.condition().equals(Optional.of(Condition.SLIDING)));
                 if (shown && lines.size() < 5) {
                     line(lines, name(analysis, curve), curve);
                 }
@@ -127,7 +130,8 @@ final class ModesFigures {
                 panels);
     }
 
-    private static Figure figure(ModalAnalysis analysis, String what, String title, String caption, List<Panel> panels) {
+    private static Figure figure(
+            ModalAnalysis analysis, String what, String title, String caption, List<Panel> panels) {
         int columns = panels.size() % 2 == 0 ? 2 : 1;
         int rows = (panels.size() + columns - 1) / columns;
         return new Figure(
@@ -144,7 +148,9 @@ final class ModesFigures {
         return Panel.of(
                         title,
                         AxisSpec.of("Frequency", "Hz").logarithmic(),
-                        AxisSpec.of("Motion over that of the road", "").logarithmic().from(LEAST_RATIO),
+                        AxisSpec.of("Motion over that of the road", "")
+                                .logarithmic()
+                                .from(LEAST_RATIO),
                         lines.toArray(Series[]::new))
                 .withLegend(lines.size() > 1 ? LegendPlace.SHARED : LegendPlace.NONE);
     }
@@ -183,7 +189,8 @@ final class ModesFigures {
             return Optional.empty();
         }
         List<Panel> panels = new ArrayList<>();
-        for (PlaceResponse place : places(analysis).subList(0, Math.min(2, places(analysis).size()))) {
+        for (PlaceResponse place :
+                places(analysis).subList(0, Math.min(2, places(analysis).size()))) {
             List<Series> lines = new ArrayList<>();
             for (ResponseCurve curve : place.curves()) {
                 if (curve.condition().equals(Optional.of(Condition.SLIDING))
@@ -206,7 +213,11 @@ final class ModesFigures {
 
     static String words(ModalAnalysis analysis, RoadInput input) {
         if (input.axle().isPresent()) {
-            return analysis.model().vehicle().axles().get(input.axle().getAsInt()).title() + " alone";
+            return analysis.model()
+                            .vehicle()
+                            .axles()
+                            .get(input.axle().getAsInt())
+                            .title() + " alone";
         }
         String when = Double.isInfinite(input.speed()) ? "all axles at once" : "at " + speed(analysis);
         return input.tracks().words() + ", " + when;
@@ -216,7 +227,8 @@ final class ModesFigures {
         List<Series> frequency = new ArrayList<>();
         List<Series> damping = new ArrayList<>();
         for (SwingCurve curve : analysis.swings()) {
-            double[] x = curve.swings().stream().mapToDouble(s -> MILLI * s.travel()).toArray();
+            double[] x =
+                    curve.swings().stream().mapToDouble(s -> MILLI * s.travel()).toArray();
             frequency.add(Series.line(
                     frequency.size(),
                     curve.mode(),
@@ -228,7 +240,8 @@ final class ModesFigures {
                     x,
                     curve.swings().stream().mapToDouble(s -> 100 * s.ratio()).toArray()));
         }
-        AxisSpec travel = AxisSpec.of("Amplitude of the spring that travels most", "mm").logarithmic();
+        AxisSpec travel =
+                AxisSpec.of("Amplitude of the spring that travels most", "mm").logarithmic();
         LegendPlace legend = frequency.size() > 1 ? LegendPlace.SHARED : LegendPlace.NONE;
         return Figure.stacked(
                 slug(analysis) + "-swings",

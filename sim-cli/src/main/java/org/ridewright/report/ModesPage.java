@@ -47,8 +47,9 @@ public final class ModesPage {
         for (ModalAnalysis each : all) {
             for (Condition condition : Condition.values()) {
                 if (condition == Condition.SLIDING || each.rubs()) {
-                    String heading = RideFigures.upperFirst(each.model().loadCase().name())
-                            + (each.rubs() ? ", springs " + condition.word() : "");
+                    String heading =
+                            RideFigures.upperFirst(each.model().loadCase().name())
+                                    + (each.rubs() ? ", springs " + condition.word() : "");
                     tables.add(Map.of("heading", heading, "rows", ModesTables.rows(each, condition)));
                 }
             }

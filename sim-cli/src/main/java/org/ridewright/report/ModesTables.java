@@ -38,7 +38,9 @@ public final class ModesTables {
                     String.valueOf(rows.size() + 1),
                     mode.name(),
                     mode.free() ? "0" : Numbers.of(mode.frequency()),
-                    mode.free() ? NONE : mode.damped().map(d -> Numbers.of(d.frequency())).orElse("does not swing"),
+                    mode.free()
+                            ? NONE
+                            : mode.damped().map(d -> Numbers.of(d.frequency())).orElse("does not swing"),
                     mode.damped().map(d -> Numbers.fixed(100 * d.ratio(), 1)).orElse(NONE),
                     centre(analysis, mode),
                     shares(mode)));

@@ -60,7 +60,9 @@ class StandingCommandsTest {
     private int execute(String yaml, String command, String... more) throws IOException {
         Path file = folder.resolve("vehicle.yaml");
         Files.writeString(file, yaml);
-        String[] fixed = {command, file.toString(), "--into", folder.resolve("out").toString()};
+        String[] fixed = {
+            command, file.toString(), "--into", folder.resolve("out").toString()
+        };
         return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
                 .execute(Stream.concat(Stream.of(fixed), Stream.of(more)).toArray(String[]::new));
     }
@@ -77,7 +79,8 @@ class StandingCommandsTest {
                 .doesNotContain("springs locked");
         assertThat(written("report.html")).contains("<svg", "wheel hop");
         assertThat(written("metrics.json")).contains("\"natural frequency\"", "\"dry friction\" : false");
-        assertThat(folder.resolve("out/figures/test-quarter-empty-shapes-sliding.png")).isNotEmptyFile();
+        assertThat(folder.resolve("out/figures/test-quarter-empty-shapes-sliding.png"))
+                .isNotEmptyFile();
         assertThat(folder.resolve("out/figures/test-quarter-empty-swings.png")).doesNotExist();
     }
 

@@ -10,7 +10,8 @@ import org.ridewright.vehicle.Layout;
 /** Reads {@code hitches}. */
 record HitchReader(Layout layout) {
     List<Hitch> read(Part vehicle) {
-        List<Part> hitches = vehicle.parts("hitches", "a hitch", "name", "at", "rate", "damping", "motion", "level with");
+        List<Part> hitches =
+                vehicle.parts("hitches", "a hitch", "name", "at", "rate", "damping", "motion", "level with");
         return hitches.stream().map(part -> hitch(part, hitches.size() == 1)).toList();
     }
 

@@ -103,11 +103,13 @@ public record ModalAnalysis(
         for (RoadInput input : inputs(model, settings.speed())) {
             for (Condition condition : Condition.values()) {
                 FrequencyResponse response = new FrequencyResponse(model, LinearModel.of(model, condition), input);
-                List<Complex[]> motions = Arrays.stream(frequencies())
-                        .mapToObj(response::at)
-                        .toList();
-                add(curves, reads, motions, values ->
-                        new ResponseCurve(input, Optional.of(condition), Double.NaN, values, values.length));
+                List<Complex[]> motions =
+                        Arrays.stream(frequencies()).mapToObj(response::at).toList();
+                add(
+                        curves,
+                        reads,
+                        motions,
+                        values -> new ResponseCurve(input, Optional.of(condition), Double.NaN, values, values.length));
             }
         }
         RoadInput both = RoadInput.both(settings.speed());
@@ -118,8 +120,7 @@ public record ModalAnalysis(
             List<Complex[]> motions = steady.stream()
                     .map(s -> s.settled() ? s.coordinates() : none(s.coordinates().length))
                     .toList();
-            add(curves, reads, motions, values ->
-                    new ResponseCurve(both, Optional.empty(), amplitude, values, leaves));
+            add(curves, reads, motions, values -> new ResponseCurve(both, Optional.empty(), amplitude, values, leaves));
         }
         List<PlaceResponse> responses = new ArrayList<>();
         for (int r = 0; r < reads.size(); r++) {
@@ -169,11 +170,16 @@ public record ModalAnalysis(
             reads.add(new Read(seat.name(), true, seat.rise()));
         }
         reads.add(new Read(
-                "body at its centre of mass", false, model.motionAt(model.centreOfMass()).rise()));
+                "body at its centre of mass",
+                false,
+                model.motionAt(model.centreOfMass()).rise()));
         for (Axle axle : model.vehicle().axles()) {
             if (model.coordinates().pitch() >= 0) {
                 Place above = Place.of(-axle.x(), 0, 0);
-                reads.add(new Read("body above " + axle.title(), false, model.motionAt(above).rise()));
+                reads.add(new Read(
+                        "body above " + axle.title(),
+                        false,
+                        model.motionAt(above).rise()));
             }
         }
         return reads;

@@ -44,7 +44,8 @@ public record Swing(double travel, double frequency, double viscous, double fric
         double unit = travel(sliding, mode.shape());
         double[] shares = new double[friction.count()];
         for (int i = 0; i < shares.length; i++) {
-            double[] row = sliding.equations().elements().get(friction.element(i)).row();
+            double[] row =
+                    sliding.equations().elements().get(friction.element(i)).row();
             shares[i] = Math.abs(dot(row, mode.shape())) / unit;
         }
         for (double travel : travels) {

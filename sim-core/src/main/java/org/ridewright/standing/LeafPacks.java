@@ -57,8 +57,7 @@ final class LeafPacks {
         double rate = LeafRate.of(pack.kind(), pack.leaves());
         return Optional.of(new LeafLoad(
                 LeafStress.of(pack.kind(), pack.leaves(), rate * c),
-                Stages.bumpStop(model, element, c)
-                        .map(stop -> LeafStress.of(pack.kind(), pack.leaves(), rate * stop)),
+                Stages.bumpStop(model, element, c).map(stop -> LeafStress.of(pack.kind(), pack.leaves(), rate * stop)),
                 pack.leaves().allowableStress().map(Measure::value)));
     }
 }

@@ -45,8 +45,7 @@ class EquivalentFrictionTest {
             }
             c = next;
         }
-        return new EquivalentFriction(
-                inStep / (Math.PI * amplitude), work / (Math.PI * amplitude * amplitude));
+        return new EquivalentFriction(inStep / (Math.PI * amplitude), work / (Math.PI * amplitude * amplitude));
     }
 
     @ParameterizedTest

@@ -93,7 +93,8 @@ class FrequencyResponseTest {
         List<Steady> low = new HarmonicBalance(model, input, 1e-5).at(frequencies);
         List<Steady> high = new HarmonicBalance(model, input, 10).at(frequencies);
         for (int i = 0; i < frequencies.length; i++) {
-            Complex[] locked = new FrequencyResponse(model, LinearModel.of(model, Condition.LOCKED), input).at(frequencies[i]);
+            Complex[] locked =
+                    new FrequencyResponse(model, LinearModel.of(model, Condition.LOCKED), input).at(frequencies[i]);
             same(low.get(i).coordinates(), locked);
             assertThat(low.get(i).leaves()).isFalse();
             Complex sliding = response(model, input, frequencies[i])[0];
@@ -109,12 +110,18 @@ class FrequencyResponseTest {
         VehicleModel model = model(Fleet.described(
                 Fleet.symmetrical(", friction: {share of load: 0.06, constant: 30 N, locked rate: 2 times}")));
         Mode bounce = Modes.of(model, Condition.SLIDING).chief(Motion.BOUNCE).orElseThrow();
-        List<Swing> swings = Swing.of(model, bounce, new double[] {1, 0.01, 1e-5}).orElseThrow();
-        double locked = Modes.of(model, Condition.LOCKED).chief(Motion.BOUNCE).orElseThrow().frequency();
+        List<Swing> swings =
+                Swing.of(model, bounce, new double[] {1, 0.01, 1e-5}).orElseThrow();
+        double locked = Modes.of(model, Condition.LOCKED)
+                .chief(Motion.BOUNCE)
+                .orElseThrow()
+                .frequency();
         assertThat(swings.get(0).frequency()).isCloseTo(bounce.frequency(), within(1e-2));
         assertThat(swings.get(2).frequency()).isCloseTo(locked, within(1e-9));
         assertThat(swings.get(2).friction()).isZero();
-        assertThat(swings.get(1).friction()).isGreaterThan(0.05).isGreaterThan(swings.get(0).friction());
+        assertThat(swings.get(1).friction())
+                .isGreaterThan(0.05)
+                .isGreaterThan(swings.get(0).friction());
         assertThat(swings.get(1).frequency()).isBetween(bounce.frequency(), locked);
     }
 }

@@ -47,9 +47,9 @@ class ModesTest {
         double greatest = Math.pow(modes.omegas()[modes.omegas().length - 1], 2);
         for (Mode a : modes.modes()) {
             for (Mode b : modes.modes()) {
-                assertThat(product(a.shape(), mass, b.shape())).isCloseTo(a == b ? 1 : 0, within(1e-9));
+                assertThat(product(a.shape(), mass, b.shape())).isCloseTo(a.equals(b) ? 1 : 0, within(1e-9));
                 assertThat(product(a.shape(), stiffness, b.shape()))
-                        .isCloseTo(a == b ? a.omega() * a.omega() : 0, within(1e-9 * greatest));
+                        .isCloseTo(a.equals(b) ? a.omega() * a.omega() : 0, within(1e-9 * greatest));
             }
         }
     }
@@ -59,7 +59,9 @@ class ModesTest {
     void sharesOfEnergyAddUpToAllOfIt(Vehicle vehicle, LoadCase load, Condition condition) {
         Modes modes = Modes.of(VehicleModel.assemble(vehicle, load, Optional.empty(), false), condition);
         for (Mode mode : modes.modes()) {
-            assertThat(mode.participations().stream().mapToDouble(Participation::share).sum())
+            assertThat(mode.participations().stream()
+                            .mapToDouble(Participation::share)
+                            .sum())
                     .isCloseTo(1, within(1e-9));
         }
         assertThat(modes.modes().stream().map(Mode::name)).doesNotHaveDuplicates();
@@ -92,8 +94,12 @@ class ModesTest {
 
     @Test
     void aDamperWithUnlikeSidesCountsWithTheMeanOfBoth() {
-        Mode uneven = Modes.of(model(Fleet.described(stiffTyred(500, 1500))), Condition.SLIDING).modes().get(0);
-        Mode even = Modes.of(model(Fleet.described(stiffTyred(1000, 1000))), Condition.SLIDING).modes().get(0);
+        Mode uneven = Modes.of(model(Fleet.described(stiffTyred(500, 1500))), Condition.SLIDING)
+                .modes()
+                .get(0);
+        Mode even = Modes.of(model(Fleet.described(stiffTyred(1000, 1000))), Condition.SLIDING)
+                .modes()
+                .get(0);
         assertThat(uneven.damped()).isEqualTo(even.damped());
     }
 
@@ -130,7 +136,9 @@ class ModesTest {
         double rate = 30e3 * 0.9 * 0.9 / 2;
         assertThat(roll.omega()).isCloseTo(Math.sqrt(rate / 60), within(1e-4 * roll.omega()));
         assertThat(roll.name()).isEqualTo("roll");
-        List<String> names = Modes.of(model, Condition.SLIDING).modes().stream().map(Mode::name).toList();
+        List<String> names = Modes.of(model, Condition.SLIDING).modes().stream()
+                .map(Mode::name)
+                .toList();
         assertThat(names).containsExactlyInAnyOrder("roll", "bounce", "axle hop", "axle tramp");
     }
 
@@ -139,7 +147,10 @@ class ModesTest {
     void theBounceFollowsFromTheStaticDeflection() {
         VehicleModel model = model(Fleet.described(stiffTyred(1, 1)));
         double d = model.rest().compression()[1];
-        double f = Modes.of(model, Condition.SLIDING).chief(Motion.BOUNCE).orElseThrow().frequency();
+        double f = Modes.of(model, Condition.SLIDING)
+                .chief(Motion.BOUNCE)
+                .orElseThrow()
+                .frequency();
         assertThat(f).isCloseTo(Math.sqrt(VehicleModel.GRAVITY / d) / (2 * Math.PI), within(1e-4 * f));
     }
 

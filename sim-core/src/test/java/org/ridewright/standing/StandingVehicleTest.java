@@ -25,7 +25,8 @@ class StandingVehicleTest {
     @MethodSource("fleet")
     void wheelsAndHitchesCarryTheWholeWeight(Vehicle vehicle) {
         for (Standing each : StandingVehicle.of(vehicle)) {
-            double hitches = each.hitches().stream().mapToDouble(SupportLoad::load).sum();
+            double hitches =
+                    each.hitches().stream().mapToDouble(SupportLoad::load).sum();
             assertThat(each.wheelLoad() + hitches).isCloseTo(each.mass() * G, within(1e-8 * each.mass() * G));
             double axles = 0;
             for (int a = 0; a < vehicle.axles().size(); a++) {
@@ -65,7 +66,8 @@ class StandingVehicleTest {
         assertThat(light.deflection()).isCloseTo(200 * G / RATE, within(1e-7));
         assertThat(light.fromEmpty()).isZero();
         assertThat(stage(light, GappedStage.Kind.HELPER).left()).isCloseTo(0.03 - light.deflection(), within(1e-12));
-        assertThat(stage(light, GappedStage.Kind.DROOP_STOP).left()).isCloseTo(light.deflection() + 0.01, within(1e-12));
+        assertThat(stage(light, GappedStage.Kind.DROOP_STOP).left())
+                .isCloseTo(light.deflection() + 0.01, within(1e-12));
         SpringLoad laden = all.get(1).springs().get(0);
         double expected = (400 * G + 50e3 * 0.03) / (RATE + 50e3);
         assertThat(laden.deflection()).isCloseTo(expected, within(1e-7));
@@ -76,7 +78,10 @@ class StandingVehicleTest {
     }
 
     private static StageTravel stage(SpringLoad spring, GappedStage.Kind kind) {
-        return spring.stages().stream().filter(s -> s.kind() == kind).findFirst().orElseThrow();
+        return spring.stages().stream()
+                .filter(s -> s.kind() == kind)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** 255.1 MPa under 4 kN, in proportion to the leaves' own load; the helper carries its part itself. */
@@ -119,7 +124,8 @@ class StandingVehicleTest {
     /** With the body level, the weight turns about the axle by its moment alone. */
     @Test
     void theShaftsOfALevelCartCarryTheMomentOverTheirLength() {
-        Standing level = StandingVehicle.of(Fleet.described(CART.formatted(", level with: sacks"))).get(1);
+        Standing level = StandingVehicle.of(Fleet.described(CART.formatted(", level with: sacks")))
+                .get(1);
         double moment = 300 * G * 0.1 - 150 * G * 0.02;
         assertThat(level.hitches().get(0).load()).isCloseTo(moment / 1.8, within(1e-6));
     }
@@ -135,7 +141,9 @@ class StandingVehicleTest {
     @Test
     void clearancesMeasuredWithALoadAgreeWithALevelHitch() {
         String yaml = CART.formatted(", level with: sacks")
-                .replace("rate: 20 kN/m}", "rate: 20 kN/m, bump stop: {clearance: 5 mm, rate: 300 kN/m, measured with: empty}}");
+                .replace(
+                        "rate: 20 kN/m}",
+                        "rate: 20 kN/m, bump stop: {clearance: 5 mm, rate: 300 kN/m, measured with: empty}}");
         List<Standing> all = StandingVehicle.of(Fleet.described(yaml));
         assertThat(all.get(1).pitchFromFree()).isCloseTo(0, within(1e-10));
         for (SpringLoad spring : all.get(0).springs()) {

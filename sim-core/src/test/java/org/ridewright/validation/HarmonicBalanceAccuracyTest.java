@@ -27,7 +27,9 @@ class HarmonicBalanceAccuracyTest {
     @CsvSource({"0.8, 4", "1.2, 4", "1.4, 4", "1.6, 4", "2.0, 4", "3.0, 4", "6.0, 4", "1.4, 1", "1.4, 10", "2.0, 2"})
     void theBodyMovesAsFarAsItsMotionInTimeTells(double f, double mm) {
         Vehicle vehicle = Fleet.described(Fleet.quarter(250)
-                .replace("rate: 22 kN/m}", "rate: 22 kN/m, friction: {constant: 20 N, share of load: 0.02, locked rate: 2 times}}"));
+                .replace(
+                        "rate: 22 kN/m}",
+                        "rate: 22 kN/m, friction: {constant: 20 N, share of load: 0.02, locked rate: 2 times}}"));
         VehicleModel model = VehicleModel.assemble(vehicle, vehicle.loadCases().get(0), Optional.empty(), false);
         Complex balanced = new HarmonicBalance(model, RoadInput.both(1), mm / 1000)
                 .at(new double[] {f})
@@ -52,7 +54,8 @@ class HarmonicBalanceAccuracyTest {
                     new double[2],
                     new double[1],
                     start + phase / omega);
-            double z = RegimeSolver.solve(problem, step -> {}).q()[0] - model.rest().q()[0];
+            double z = RegimeSolver.solve(problem, step -> {}).q()[0]
+                    - model.rest().q()[0];
             sum = sum.add(new Complex(Math.cos(phase), -Math.sin(phase)).multiply(2 * z / SAMPLES));
         }
         return sum.divide(amplitude);

@@ -27,7 +27,8 @@ final class HarmonicBalances implements ReferenceProblem {
     private static final double RATE = 40e3;
     private static final double FRICTION = 100;
     private static final Source FORMULA = DenHartog.PAPER;
-    private static final Source EQUIVALENT = Source.closedForm("equivalent damper of Coulomb friction (Rao, from memory)");
+    private static final Source EQUIVALENT =
+            Source.closedForm("equivalent damper of Coulomb friction (Rao, from memory)");
 
     /** Greatest departure, at each r, that is told of beside Den Hartog. */
     private record Departure(double r, double friction, double share) {}
@@ -95,7 +96,8 @@ final class HarmonicBalances implements ReferenceProblem {
 
     @Override
     public String remarks() {
-        double worst = departures.stream().mapToDouble(d -> Math.abs(d.share())).max().orElse(0);
+        double worst =
+                departures.stream().mapToDouble(d -> Math.abs(d.share())).max().orElse(0);
         double mild = departures.stream()
                 .filter(d -> d.friction() <= 0.3)
                 .mapToDouble(d -> Math.abs(d.share()))

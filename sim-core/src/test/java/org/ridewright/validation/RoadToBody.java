@@ -50,10 +50,16 @@ final class RoadToBody implements ReferenceProblem {
             Complex expected = closed(2 * Math.PI * f);
             Complex found = response(quarter, f, Double.POSITIVE_INFINITY)[0];
             rows.relative(CLOSED, "Z_s/U at " + f + " Hz", "1", expected.norm(), found.norm(), 1e-9);
-            rows.absolute(CLOSED, "phase of Z_s/U at " + f + " Hz", "rad", expected.getArgument(), found.getArgument(), 1e-9);
+            rows.absolute(
+                    CLOSED, "phase of Z_s/U at " + f + " Hz", "rad", expected.getArgument(), found.getArgument(), 1e-9);
         }
         rows.relative(
-                CLOSED, "Z_s/U at 4 Hz, from the motion after 20 s", "1", closed(8 * Math.PI).norm(), ridden(quarter, 4), 1e-7);
+                CLOSED,
+                "Z_s/U at 4 Hz, from the motion after 20 s",
+                "1",
+                closed(8 * Math.PI).norm(),
+                ridden(quarter, 4),
+                1e-7);
         VehicleModel half = model(Fleet.described(even()));
         for (int j = 0; j < 3; j++) {
             double bounce = (j + 0.5) / WHEELBASE * SPEED;
