@@ -1,6 +1,7 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -67,13 +68,16 @@ final class LoadsFigures {
                             .mapToDouble(s -> s.hitches().get(hitch).load() / MILLI)
                             .toArray());
         }
+        // bars grow from nothing; only a hitch that holds the vehicle down goes below
+        boolean below = bars.stream().anyMatch(b -> Arrays.stream(b.y()).anyMatch(y -> y < 0));
+        AxisSpec load = below ? AxisSpec.of("Load", "kN") : AxisSpec.of("Load", "kN").from(0);
         return Figure.stacked(
                 RideName.slug(vehicle.name()) + "-axle-loads",
                 vehicle.name() + ": what axles" + (all.get(0).hitches().isEmpty() ? "" : " and hitches") + " carry",
                 "Load that stands on each axle of the " + vehicle.name() + ", wheels and axle included, by load case: "
                         + numbered(all) + ".",
                 80,
-                Panel.of("", cases(all), AxisSpec.of("Load", "kN"), bars.toArray(Series[]::new))
+                Panel.of("", cases(all), load, bars.toArray(Series[]::new))
                         .withLegend(LegendPlace.BELOW));
     }
 
