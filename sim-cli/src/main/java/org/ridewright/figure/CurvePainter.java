@@ -46,7 +46,9 @@ final class CurvePainter {
                 new Rectangle(fine(plot.getX()), fine(plot.getY()), fine(plot.getWidth()), fine(plot.getHeight()));
         XYChart chart = bareChart(units, x, y);
         List<Series> curves =
-                panel.series().stream().filter(s -> s.trace() != Trace.BARS).toList();
+                panel.series().stream()
+                        .filter(s -> s.trace() != Trace.BARS && s.trace() != Trace.KEY)
+                        .toList();
         if (curves.isEmpty()) {
             return;
         }
@@ -115,7 +117,7 @@ final class CurvePainter {
                     case LINE, LINE_AND_MARKS -> XYSeries.XYSeriesRenderStyle.Line;
                     case STEP -> XYSeries.XYSeriesRenderStyle.Step;
                     case MARKS -> XYSeries.XYSeriesRenderStyle.Scatter;
-                    case BARS -> throw new IllegalArgumentException("bars are no curve");
+                    case BARS, KEY -> throw new IllegalArgumentException("bars and keys are no curve");
                 });
     }
 

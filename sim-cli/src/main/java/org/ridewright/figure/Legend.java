@@ -104,7 +104,7 @@ record Legend(List<List<Series>> rows) {
             sheet.fill(
                     new Rectangle2D.Double(x, baseline - height, sampleWidth(series), height),
                     series.tone().colour());
-        } else if (series.trace() != Trace.MARKS) {
+        } else if (series.trace() != Trace.MARKS && series.trace() != Trace.KEY) {
             sheet.line(
                     x,
                     middle,
@@ -123,6 +123,7 @@ record Legend(List<List<Series>> rows) {
         return switch (series.trace()) {
             case MARKS -> 2 * PrintStyle.MARK_SIZE;
             case BARS -> PrintStyle.LEGEND_TEXT;
+            case KEY -> 0;
             case LINE, STEP, LINE_AND_MARKS -> PrintStyle.LEGEND_SAMPLE;
         };
     }
