@@ -159,10 +159,14 @@ public record RecordedRide(
     private static UnusableLogException outside(String option, double value, String fault, double bound) {
         return new UnusableLogException(LogFault.whole(
                 option,
-                String.format(Locale.ROOT, "%.6g s", value),
-                fault + String.format(Locale.ROOT, " %.6g s", bound),
+                seconds(value),
+                fault + " " + seconds(bound),
                 "a stretch of 1 s or more within the log, counted from its first row",
                 "state --from and --to in seconds from the first row, or leave them out"));
+    }
+
+    private static String seconds(double value) {
+        return String.format(Locale.ROOT, "%.3f", value).replaceAll("\\.?0+$", "") + " s";
     }
 
     private static double greatest(double value, double stated) {
