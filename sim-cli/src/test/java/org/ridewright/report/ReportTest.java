@@ -150,6 +150,9 @@ class ReportTest {
         JsonNode rms = root.at("/ride tests/1/seats/0/at the seat/z/2");
         assertThat(rms.get("name").asText()).isEqualTo("weighted r.m.s.");
         assertThat(rms.get("value").asDouble()).isPositive();
+        JsonNode pitchDose = root.at("/ride tests/1/seats/0/at the seat/pitch/4");
+        assertThat(pitchDose.get("name").asText()).isEqualTo("VDV");
+        assertThat(pitchDose.get("unit").asText()).isEqualTo("rad/s^1.75");
     }
 
     @Test
