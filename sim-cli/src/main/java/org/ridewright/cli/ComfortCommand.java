@@ -132,7 +132,8 @@ final class ComfortCommand implements Callable<Integer> {
     @Option(
             names = "--riding",
             paramLabel = "TIME",
-            description = "Time of such riding a day, for the daily exposure: hours, or with its unit, such as '90 min'.")
+            description =
+                    "Time of such riding a day, for the daily exposure: hours, or with its unit, such as '90 min'.")
     private String riding;
 
     @Option(

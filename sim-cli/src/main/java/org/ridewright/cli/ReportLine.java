@@ -15,6 +15,8 @@ final class ReportLine {
         Path report = folder.resolve("report.html");
         long size = Files.size(report);
         return "Report: " + report
-                + (size > LARGE ? " (" + Math.round(size / MEGABYTE) + " MB, which a browser takes a while to open)" : "");
+                + (size > LARGE
+                        ? " (" + Math.round(size / MEGABYTE) + " MB, which a browser takes a while to open)"
+                        : "");
     }
 }

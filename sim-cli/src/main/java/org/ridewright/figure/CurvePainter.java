@@ -45,10 +45,9 @@ final class CurvePainter {
         Rectangle units =
                 new Rectangle(fine(plot.getX()), fine(plot.getY()), fine(plot.getWidth()), fine(plot.getHeight()));
         XYChart chart = bareChart(units, x, y);
-        List<Series> curves =
-                panel.series().stream()
-                        .filter(s -> s.trace() != Trace.BARS && s.trace() != Trace.KEY)
-                        .toList();
+        List<Series> curves = panel.series().stream()
+                .filter(s -> s.trace() != Trace.BARS && s.trace() != Trace.KEY)
+                .toList();
         if (curves.isEmpty()) {
             return;
         }

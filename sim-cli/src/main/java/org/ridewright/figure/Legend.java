@@ -28,8 +28,8 @@ record Legend(List<List<Series>> rows) {
         double used = 0;
         for (Series each : series) {
             double entry = entryWidth(each);
-            boolean keysBegin = each.trace() == Trace.KEY
-                    && row.stream().anyMatch(before -> before.trace() != Trace.KEY);
+            boolean keysBegin =
+                    each.trace() == Trace.KEY && row.stream().anyMatch(before -> before.trace() != Trace.KEY);
             if (!row.isEmpty() && (keysBegin || used + PrintStyle.LEGEND_BETWEEN + entry > width)) {
                 rows.add(List.copyOf(row));
                 row.clear();

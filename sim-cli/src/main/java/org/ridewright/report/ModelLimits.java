@@ -27,7 +27,9 @@ final class ModelLimits {
     private void vehicles(boolean braked) {
         of(
                 r -> r.model().coordinates().surge() < 0,
-                braked ? "surge, to and fro, held by the brake" : "surge, to and fro, and the speed lost at an obstacle");
+                braked
+                        ? "surge, to and fro, held by the brake"
+                        : "surge, to and fro, and the speed lost at an obstacle");
         of(r -> rolls(r) && r.model().coordinates().sway() < 0, "sway of the body across its axles");
         of(r -> !rolls(r), "whatever tells left from right, sway and roll among it");
         of(r -> !r.model().vehicle().layout().pitches(), "pitch");
@@ -48,8 +50,11 @@ final class ModelLimits {
 
     /** A thing left out of those vehicles, under those of their loads, of which it can be said. */
     private void of(Predicate<RideResult> lacks, String what) {
-        List<String> lacking =
-                results.stream().filter(lacks).map(ModelLimits::vehicle).distinct().toList();
+        List<String> lacking = results.stream()
+                .filter(lacks)
+                .map(ModelLimits::vehicle)
+                .distinct()
+                .toList();
         long all = results.stream().map(ModelLimits::vehicle).distinct().count();
         if (!lacking.isEmpty()) {
             limits.add(what + (lacking.size() == all ? "" : " (" + String.join("; ", lacking) + ")"));

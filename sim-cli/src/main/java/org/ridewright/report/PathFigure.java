@@ -65,7 +65,8 @@ final class PathFigure {
             List<RoadProfile> roads = roads(result, from, to);
             for (int w = 0; w < roads.size(); w++) {
                 for (double s = from + STEP / 2; s < to; s += STEP) {
-                    double off = result.wheelPaths().get(w).value(s) - roads.get(w).height(s);
+                    double off =
+                            result.wheelPaths().get(w).value(s) - roads.get(w).height(s);
                     differ[Math.min(differ.length - 1, (int) ((s - first) / PIECE))] += off * off;
                 }
             }
@@ -97,7 +98,11 @@ final class PathFigure {
         String road = result.road().name();
         String caption =
                 "Height of the wheels' centres above their height on the level, for the wheels of the %s on %s, against the road's own height; heights are drawn larger than lengths. Largest departure: %s.%s"
-                        .formatted(vehicle, road, String.join("; ", rises), cut ? " Shown are the 4 m on which wheels and road differ most." : "");
+                        .formatted(
+                                vehicle,
+                                road,
+                                String.join("; ", rises),
+                                cut ? " Shown are the 4 m on which wheels and road differ most." : "");
         return Figure.stacked(
                 RideName.slug(vehicle) + "-" + RideName.slug(road) + "-wheel-paths",
                 "%s: what its wheels follow on %s".formatted(vehicle, road),

@@ -74,8 +74,7 @@ public final class RideFigures {
                 .replace("  ", " ");
         String title = "%s: vertical acceleration at %s, %s"
                 .formatted(name.subject(), worst.seat() ? "the seat" : "the points read off", name.speed());
-        return Optional.of(
-                Figure.stacked(name.slug() + "-acceleration", title, caption + slice.said(), 80, panel));
+        return Optional.of(Figure.stacked(name.slug() + "-acceleration", title, caption + slice.said(), 80, panel));
     }
 
     private static Figure motion(RideName name, RideResult result) {

@@ -99,10 +99,7 @@ final class RoadTables {
     }
 
     private static String answer(SurveyedTrack track) {
-        String roadClass = track.roughness()
-                .fit()
-                .map(RoadTables::classified)
-                .orElse("no class of roughness");
+        String roadClass = track.roughness().fit().map(RoadTables::classified).orElse("no class of roughness");
         String index = track.roughness().index().isKnown()
                 ? "roughness index "
                         + Numbers.of(MILLI * track.roughness().index().value()) + " m/km"
@@ -118,7 +115,9 @@ final class RoadTables {
         return least > UNLIKE
                 ? sure
                         + ", which tells little here, as short waves weigh %s than in any class (waviness %s, of classes 2)"
-                                .formatted(fit.waviness() < CLASS_WAVINESS ? "more" : "less", Numbers.of(fit.waviness(), 2))
+                                .formatted(
+                                        fit.waviness() < CLASS_WAVINESS ? "more" : "less",
+                                        Numbers.of(fit.waviness(), 2))
                 : sure;
     }
 

@@ -136,7 +136,8 @@ class ComfortCommandTest {
         String log = sine("log.csv", 9.80665).toString();
         for (String riding : new String[] {"4", "4 h", "240 min"}) {
             Path into = folder.resolve("into");
-            assertThat(comfort(log, "--riding", riding, "--into", into.toString())).isZero();
+            assertThat(comfort(log, "--riding", riding, "--into", into.toString()))
+                    .isZero();
             assertThat(Files.readString(into.resolve("report.html"))).contains("4.00 hours of such riding a day");
         }
         assertThat(comfort(log, "--riding", "long")).isEqualTo(2);
@@ -147,8 +148,12 @@ class ComfortCommandTest {
     void wordsForDiscomfortAreForTheSeatAndForRidesThatLast() throws IOException {
         String log = sine("log.csv", 9.80665).toString();
         assertThat(words(log)).contains("In public transport").contains("annex C");
-        assertThat(words(log, "--at", "feet")).doesNotContain("In public transport").contains("none are given");
-        assertThat(words(log, "--to", "15")).doesNotContain("In public transport").contains("too short");
+        assertThat(words(log, "--at", "feet"))
+                .doesNotContain("In public transport")
+                .contains("none are given");
+        assertThat(words(log, "--to", "15"))
+                .doesNotContain("In public transport")
+                .contains("too short");
     }
 
     private String words(String log, String... options) {
@@ -168,7 +173,8 @@ class ComfortCommandTest {
         Path log = sine("a<b>.csv", 9.80665);
         Files.writeString(log, Files.readString(log).replace("z (m/s²)", "<script>alert(1)</script> z (m/s²)"));
         Path into = folder.resolve("results");
-        assertThat(comfort(log.toString(), "--z", "2", "--into", into.toString())).isZero();
+        assertThat(comfort(log.toString(), "--z", "2", "--into", into.toString()))
+                .isZero();
         assertThat(Files.readString(into.resolve("report.html")))
                 .contains("&lt;script&gt;alert(1)")
                 .doesNotContain("<script", "a<b>");

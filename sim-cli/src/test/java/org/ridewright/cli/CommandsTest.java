@@ -86,9 +86,8 @@ class CommandsTest {
                 .contains("&lt;img src=x onerror=alert(1)&gt;")
                 .doesNotContain("<img", "<script", "</svg><script");
         try (Stream<Path> files = Files.list(into.resolve("figures"))) {
-            assertThat(files.filter(f -> f.toString().endsWith(".svg"))).allSatisfy(svg -> assertThat(
-                            Files.readString(svg))
-                    .doesNotContain("<img", "<script"));
+            assertThat(files.filter(f -> f.toString().endsWith(".svg")))
+                    .allSatisfy(svg -> assertThat(Files.readString(svg)).doesNotContain("<img", "<script"));
         }
     }
 

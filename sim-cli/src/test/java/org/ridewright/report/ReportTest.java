@@ -48,13 +48,17 @@ class ReportTest {
         for (RideResult result : GATE.results()) {
             for (Figure figure : RideFigures.ofTest(result)) {
                 if (figure.fileName().endsWith("-spring-loops")) {
-                    assertThat(figure.panels().stream().map(Panel::x).distinct()).hasSize(1);
-                    assertThat(figure.panels().stream().map(Panel::y).distinct()).hasSize(1);
+                    assertThat(figure.panels().stream().map(Panel::x).distinct())
+                            .hasSize(1);
+                    assertThat(figure.panels().stream().map(Panel::y).distinct())
+                            .hasSize(1);
                 } else if (figure.fileName().endsWith("-wheel-loads")) {
                     AxisSpec time = figure.panels().get(0).x();
                     double at = Extremes.heaviestWheel(result).greatest().at();
-                    assertThat(time.max().getAsDouble() - time.min().getAsDouble()).isLessThan(2.001);
-                    assertThat(at).isBetween(time.min().getAsDouble(), time.max().getAsDouble());
+                    assertThat(time.max().getAsDouble() - time.min().getAsDouble())
+                            .isLessThan(2.001);
+                    assertThat(at)
+                            .isBetween(time.min().getAsDouble(), time.max().getAsDouble());
                 }
             }
         }

@@ -53,7 +53,9 @@ record SpeedPlanCheck(SpeedPlan plan, String path, Faults faults) {
                             "begins a change of speed that takes until %.2f m, and the ride ends before",
                             over),
                     String.format(
-                            Locale.ROOT, "a station of %.2f m or less", distance.value() - plan.changeOver().value()),
+                            Locale.ROOT,
+                            "a station of %.2f m or less",
+                            distance.value() - plan.changeOver().value()),
                     "begin the leg sooner, shorten 'change over', or lengthen 'distance'",
                     "distance");
         }

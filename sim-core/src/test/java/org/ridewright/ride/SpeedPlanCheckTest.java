@@ -29,7 +29,13 @@ class SpeedPlanCheckTest {
 
     @Test
     void unlikeSpeedsAndPlansAreAllTaken() {
-        assertThat(faults(Optional.empty(), steady("5 km/h"), steady("5.001 km/h"), plan(10, 40), plan(10, 50), plan(12, 50)))
+        assertThat(faults(
+                        Optional.empty(),
+                        steady("5 km/h"),
+                        steady("5.001 km/h"),
+                        plan(10, 40),
+                        plan(10, 50),
+                        plan(12, 50)))
                 .isEmpty();
     }
 
@@ -41,12 +47,10 @@ class SpeedPlanCheckTest {
     @Test
     void aChangeOfSpeedIsOverBeforeTheRideIs() {
         assertThat(faults(Optional.of("60 m"), plan(20, 40))).isEmpty();
-        assertThat(faults(Optional.of("60 m"), plan(20.1, 40)))
-                .singleElement()
-                .satisfies(fault -> {
-                    assertThat(fault.path()).isEqualTo("vehicles[0].speeds[0].legs[1][0]");
-                    assertThat(fault.fault()).contains("takes until 60.10 m");
-                });
+        assertThat(faults(Optional.of("60 m"), plan(20.1, 40))).singleElement().satisfies(fault -> {
+            assertThat(fault.path()).isEqualTo("vehicles[0].speeds[0].legs[1][0]");
+            assertThat(fault.fault()).contains("takes until 60.10 m");
+        });
     }
 
     private static List<Fault> faults(Optional<String> distance, SpeedPlan... plans) {

@@ -118,8 +118,10 @@ class ThirdOctaveTest {
         });
         List<Double> nominal =
                 printed().stream().map(row -> Double.parseDouble(row.get(2))).toList();
-        assertThat(asked).hasSize(23).allSatisfy(f -> assertThat(nominal)
-                .anySatisfy(n -> assertThat(f).isEqualTo(n, within(1e-12 * n))));
+        assertThat(asked)
+                .hasSize(23)
+                .allSatisfy(f ->
+                        assertThat(nominal).anySatisfy(n -> assertThat(f).isEqualTo(n, within(1e-12 * n))));
     }
 
     @Test
@@ -130,8 +132,8 @@ class ThirdOctaveTest {
         assertThat(bands.bands().get(0).nominal()).isEqualTo(2, within(1e-12));
         assertThat(bands.isResolved(0)).isTrue();
         assertThat(bands.bands().get(bands.bands().size() - 1).nominal()).isEqualTo(80, within(1e-12));
-        PowerSpectrum coarse = WelchAccumulator.of(4, Detrend.MEAN, Sines.sine(256, 60, 2, 4))
-                .power(0);
+        PowerSpectrum coarse =
+                WelchAccumulator.of(4, Detrend.MEAN, Sines.sine(256, 60, 2, 4)).power(0);
         assertThat(ThirdOctaveSpectrum.resolved(coarse, 0.5, 80)).isEmpty();
     }
 
