@@ -70,15 +70,15 @@ final class LoadsFigures {
         }
         // bars grow from nothing; only a hitch that holds the vehicle down goes below
         boolean below = bars.stream().anyMatch(b -> Arrays.stream(b.y()).anyMatch(y -> y < 0));
-        AxisSpec load = below ? AxisSpec.of("Load", "kN") : AxisSpec.of("Load", "kN").from(0);
+        AxisSpec load =
+                below ? AxisSpec.of("Load", "kN") : AxisSpec.of("Load", "kN").from(0);
         return Figure.stacked(
                 RideName.slug(vehicle.name()) + "-axle-loads",
                 vehicle.name() + ": what axles" + (all.get(0).hitches().isEmpty() ? "" : " and hitches") + " carry",
                 "Load that stands on each axle of the " + vehicle.name() + ", wheels and axle included, by load case: "
                         + numbered(all) + ".",
                 80,
-                Panel.of("", cases(all), load, bars.toArray(Series[]::new))
-                        .withLegend(LegendPlace.BELOW));
+                Panel.of("", cases(all), load, bars.toArray(Series[]::new)).withLegend(LegendPlace.BELOW));
     }
 
     private static void bar(List<Series> bars, String name, List<Standing> all, double[] values) {
