@@ -38,6 +38,8 @@ class ArrowsTest {
                 arguments("roughness", "road quantity signal math"),
                 arguments("dynamics", "suspension wheel vehicle road quantity math"),
                 arguments("solver", "dynamics suspension signal math"),
+                arguments("modal", "dynamics suspension vehicle quantity math"),
+                arguments("standing", "dynamics suspension vehicle quantity"),
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
