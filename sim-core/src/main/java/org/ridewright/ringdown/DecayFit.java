@@ -128,10 +128,9 @@ final class DecayFit {
         return new Fitted(curve, counted, CurveFit.at(curve, values, counted, found, reach(curve.whole(found))));
     }
 
-    /** Half a half cycle: what is correlated for longer is another motion. */
+    /** A half cycle. */
     private int reach(double[] whole) {
-        double quarter = Math.PI / (2 * Math.exp(whole[Place.LOG_OMEGA.ordinal()]));
-        return (int) Math.max(2, Math.min(times.length / 6.0, Math.rint(quarter / interval)));
+        return (int) Math.max(3, Math.rint(Math.PI / Math.exp(whole[Place.LOG_OMEGA.ordinal()]) / interval));
     }
 
     private boolean[] awayFromTurns(FrictionOscillation motion) {
