@@ -40,6 +40,7 @@ class ArrowsTest {
                 arguments("solver", "dynamics suspension signal math"),
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
+                arguments("ringdown", "signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("io", "comfort measurement ride road vehicle quantity signal"));
     }
