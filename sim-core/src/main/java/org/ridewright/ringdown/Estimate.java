@@ -24,7 +24,7 @@ public record Estimate(double value, double standardError, double lower, double 
     }
 
     /** For what cannot be negative: value and ends are at least zero, the standard error stays. */
-    Estimate notNegative() {
+    public Estimate notNegative() {
         return new Estimate(Math.max(0, value), standardError, Math.max(0, lower), Math.max(0, upper));
     }
 

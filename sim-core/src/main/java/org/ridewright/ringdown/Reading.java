@@ -85,7 +85,8 @@ final class Reading {
         double first = Math.abs(base[Place.FIRST.ordinal()]);
         double perHalf = 2 * base[Place.FRICTION.ordinal()] + first * Math.PI * base[Place.ZETA.ordinal()];
         if (left == Place.ZETA) {
-            base[Place.FRICTION.ordinal()] = perHalf / 3;
+            base[Place.FRICTION.ordinal()] =
+                    fitted.varies(Place.SOFTNESS) ? base[Place.FRICTION.ordinal()] : perHalf / 3;
             base[Place.ZETA.ordinal()] = 0;
         } else {
             base[Place.ZETA.ordinal()] = Math.min(0.5, Math.max(0.005, perHalf / first / Math.PI));

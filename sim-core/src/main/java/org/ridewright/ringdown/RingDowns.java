@@ -3,6 +3,7 @@ package org.ridewright.ringdown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * All releases of a record.
@@ -69,6 +70,11 @@ public record RingDowns(List<RingDown> releases, List<String> leftOut) {
                                     + " slower or faster, state it with --band");
         }
         return new RingDowns(releases, leftOut);
+    }
+
+    /** All of them as one measurement, where there are several and they are alike. */
+    public Optional<Together> together() {
+        return Together.of(releases);
     }
 
     private static void refuseFlawed(ReleaseFinder.Release release, List<Flaw> flaws) {
