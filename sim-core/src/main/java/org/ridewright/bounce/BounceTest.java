@@ -57,8 +57,8 @@ public record BounceTest(BounceKind kind, Handling handling, double visible, dou
 
     private BounceResult run(VehicleModel model, Optional<Double> samplingRate) {
         if (!kind.suits(model.vehicle())) {
-            throw new RideException(
-                    "'" + model.vehicle().name() + "' cannot be bounced in " + kind.word() + ": it has not the axles or sides for it");
+            throw new RideException("'" + model.vehicle().name() + "' cannot be bounced in " + kind.word()
+                    + ": it has not the axles or sides for it");
         }
         BodyPlaces places = new BodyPlaces(model);
         List<BodyReading> readings = places.readings(visible);
@@ -67,9 +67,8 @@ public record BounceTest(BounceKind kind, Handling handling, double visible, dou
                 samplingRate.map(rate -> new TraceSampler(readings, rate, -(Handling.RAMP + Handling.HOLD)));
         Pressing.Outcome pressed =
                 new Pressing(model, heights, tolerance, places.pressed(kind, handling.sense())).run(handling, sampler);
-        RingDown.Outcome rung = new RingDown(
-                        model.equations(), heights, tolerance, readings, pressed.state(), sampler)
-                .run();
+        RingDown.Outcome rung =
+                new RingDown(model.equations(), heights, tolerance, readings, pressed.state(), sampler).run();
         List<Channel> traces = sampler.map(TraceSampler::channels).orElse(List.of());
         return new BounceResult(
                 this,

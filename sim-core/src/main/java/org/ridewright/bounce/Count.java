@@ -22,7 +22,13 @@ import java.util.OptionalDouble;
  * @param offset where the motion comes to rest, from where it was at rest before (m or rad); friction leaves it there
  * @param left what still moves at the end of the record
  */
-public record Count(Motion motion, double visible, List<TurningPoint> turningPoints, TurningPoint next, double offset, Tremor left) {
+public record Count(
+        Motion motion,
+        double visible,
+        List<TurningPoint> turningPoints,
+        TurningPoint next,
+        double offset,
+        Tremor left) {
     public Count {
         turningPoints = List.copyOf(turningPoints);
     }
@@ -65,7 +71,10 @@ public record Count(Motion motion, double visible, List<TurningPoint> turningPoi
     private OptionalDouble between(int from, int to) {
         return to == from
                 ? OptionalDouble.empty()
-                : OptionalDouble.of((to - from) / 2.0 / (turningPoints.get(to).time() - turningPoints.get(from).time()));
+                : OptionalDouble.of((to - from)
+                        / 2.0
+                        / (turningPoints.get(to).time()
+                                - turningPoints.get(from).time()));
     }
 
     /** Swing from turning point j to the next (m or rad), j < n. */
@@ -120,7 +129,8 @@ public record Count(Motion motion, double visible, List<TurningPoint> turningPoi
             return OptionalDouble.empty();
         }
         double t = turningPoints.get(n).time();
-        double after = next.time() > t ? next.time() - t : t - turningPoints.get(n - 1).time();
+        double after =
+                next.time() > t ? next.time() - t : t - turningPoints.get(n - 1).time();
         return OptionalDouble.of(smoothCycles() / (duration() + share() * after));
     }
 }

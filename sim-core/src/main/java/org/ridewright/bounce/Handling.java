@@ -22,7 +22,8 @@ public record Handling(boolean lifts, double depth, double mostForce) {
     /** @throws IllegalArgumentException if neither depth nor force is a positive finite number */
     public Handling {
         if (!(depth > 0 && mostForce > 0) || Double.isInfinite(depth) && Double.isInfinite(mostForce)) {
-            throw new IllegalArgumentException("a push needs a depth or a force above 0, got " + depth + " m, " + mostForce + " N");
+            throw new IllegalArgumentException(
+                    "a push needs a depth or a force above 0, got " + depth + " m, " + mostForce + " N");
         }
     }
 

@@ -128,8 +128,7 @@ final class Pressing {
                 force));
         double[] q = model.rest().q();
         double[] v = new double[q.length];
-        Problem problem =
-                new Problem(pressed, inputs, q, v, model.rest().friction(), Handling.RAMP + Handling.HOLD);
+        Problem problem = new Problem(pressed, inputs, q, v, model.rest().friction(), Handling.RAMP + Handling.HOLD);
         StepListener listener = sampler.<StepListener>map(s -> s).orElse(step -> {});
         Solution solution = RegimeSolver.solve(problem, tolerance, listener);
         double depth = BodyReading.dot(row, solution.q()) - BodyReading.dot(row, q);

@@ -107,8 +107,9 @@ final class RingDown {
     }
 
     private List<PolynomialRange> stretch() {
-        List<PolynomialRange> ranges =
-                readings.stream().map(r -> new PolynomialRange(BodyReading.ROOM)).toList();
+        List<PolynomialRange> ranges = readings.stream()
+                .map(r -> new PolynomialRange(BodyReading.ROOM))
+                .toList();
         finders.forEach(finder -> finder.beginAt(time));
         locks.beginAt(time);
         sampler.ifPresent(s -> s.beginAt(time));
