@@ -42,7 +42,7 @@ class ArrowsTest {
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("bounce", "ride solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("io", "comfort measurement ride road vehicle quantity signal"));
     }
 

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
 import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.math.PolynomialRange;
@@ -31,6 +32,9 @@ final class RingDown {
     /** A swing this many times as wide as the tremor at the end is one of the tremor. */
     private static final double LIKE_TREMOR = 1.5;
 
+    /** Floor of the energy with which a residual is compared (J). */
+    private static final double LEAST_ENERGY = 1e-3;
+
     private final Equations equations;
     private final List<PiecewisePolynomial> heights;
     private final double tolerance;
@@ -43,12 +47,13 @@ final class RingDown {
     private double time;
     private double dissipated;
     private double residual;
+    private double wheelOff;
 
     /** Coordinates, speeds and friction at one moment. */
     record State(double[] q, double[] v, double[] friction) {}
 
     /** What was seen of it. */
-    record Outcome(Map<Motion, Count> counts, double lockedSince, double duration, double residual) {}
+    record Outcome(Map<Motion, Count> counts, double lockedSince, double duration, double residual, double wheelOff) {}
 
     RingDown(
             Equations equations,
@@ -84,7 +89,8 @@ final class RingDown {
                 Collections.unmodifiableMap(counts),
                 locks.since(),
                 time,
-                Math.abs(residual) / Math.max(1e-3, dissipated));
+                Math.abs(residual) / Math.max(LEAST_ENERGY, dissipated),
+                wheelOff);
     }
 
     private Count count(int r, PolynomialRange last, boolean tremor) {
@@ -130,6 +136,12 @@ final class RingDown {
             ranges.get(r).include(work, degree, step.end(), step.start(), step.h());
         }
         locks.step(step);
+        for (int e = 0; e < equations.elements().size(); e++) {
+            if (equations.elements().get(e).kind() == Element.Kind.CONTACT && step.isOff(e)) {
+                wheelOff += step.duration();
+                break;
+            }
+        }
         sampler.ifPresent(s -> s.step(step));
     }
 }
