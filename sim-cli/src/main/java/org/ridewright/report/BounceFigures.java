@@ -30,6 +30,8 @@ final class BounceFigures {
     private static final double MILLI = 1000;
     /** Shown after the last thing that happens (s). */
     private static final double AFTER = 0.8;
+    /** Shown before the letting go: the end of the push (s). */
+    private static final double BEFORE = 0.5;
 
     private static final double TITLE_HEIGHT = 24;
     private static final double PANEL_HEIGHT = 40;
@@ -41,7 +43,7 @@ final class BounceFigures {
     static Figure traces(LoadCaseBounces bounces) {
         List<BounceResult> results = bounces.results();
         double end = results.stream().mapToDouble(BounceFigures::end).max().orElse(1);
-        AxisSpec time = AxisSpec.of("Time from letting go", "s").between(-(Handling.RAMP + Handling.HOLD), end);
+        AxisSpec time = AxisSpec.of("Time from letting go", "s").between(-BEFORE, end);
         List<Panel> panels = new ArrayList<>();
         for (BounceResult result : results) {
             panels.add(panel(result, time, end));
@@ -50,7 +52,7 @@ final class BounceFigures {
         String lifted = results.get(0).test().handling().lifts() ? "lifted" : "pressed down";
         String caption = String.format(
                 Locale.ROOT,
-                "%s, %s: the motion that is counted in each test, from the position of rest. The body is %s with a force that grows over %.0f s, is held for "
+                "%s, %s: the motion that is counted in each test, from the position of rest. The body has been %s with a force that grows over %.0f s, is held for "
                         + "%.0f s and is gone at time 0. Marks: turning points that count, the letting go among them. Shaded: friction holds every spring "
                         + "from there on.",
                 bounces.model().vehicle().name(),
@@ -78,12 +80,12 @@ final class BounceFigures {
                 .filter(c -> c.name().equals(motion.title()))
                 .findFirst()
                 .orElseThrow();
-        int n = (int) IntStream.range(0, channel.size())
-                .filter(i -> channel.time(i) <= end)
-                .count();
-        double[] x = IntStream.range(0, n).mapToDouble(channel::time).toArray();
-        double[] y = Arrays.stream(Arrays.copyOf(channel.samples(), n))
-                .map(v -> shown(motion, v))
+        int[] seen = IntStream.range(0, channel.size())
+                .filter(i -> channel.time(i) >= -BEFORE && channel.time(i) <= end)
+                .toArray();
+        double[] x = Arrays.stream(seen).mapToDouble(channel::time).toArray();
+        double[] y = Arrays.stream(seen)
+                .mapToDouble(i -> shown(motion, channel.sample(i)))
                 .toArray();
         List<TurningPoint> turns = result.count().turningPoints();
         double[] tx = turns.stream().mapToDouble(TurningPoint::time).toArray();

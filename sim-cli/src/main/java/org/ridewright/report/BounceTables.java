@@ -36,12 +36,16 @@ final class BounceTables {
                         cycles(count),
                         count.isHeld() ? NONE : Numbers.of(count.duration()),
                         frequency(count.frequency()),
-                        Numbers.of(sliding.frequency()),
-                        Numbers.of(locked.frequency()),
-                        sliding.mode().name() + ", " + Numbers.percent(sliding.share())));
+                        natural(sliding),
+                        natural(locked)));
             }
         }
         return rows;
+    }
+
+    private static String natural(NaturalPartner partner) {
+        return Numbers.of(partner.frequency()) + " (" + partner.mode().name() + ", "
+                + Numbers.percent(partner.share()) + ")";
     }
 
     static List<List<String>> decays(List<LoadCaseBounces> all) {
@@ -64,7 +68,7 @@ final class BounceTables {
                         count.left().visible()
                                 ? "± " + size(count.motion(), count.left().halfWidth()) + " at "
                                         + Numbers.of(count.left().frequency()) + " Hz"
-                                : "none"));
+                                : "nothing seen"));
             }
         }
         return rows;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.ridewright.modal.Condition;
 
 /** What a reader of bounce tests is to keep in mind, in plain words. */
@@ -24,9 +25,19 @@ public final class BounceRemarks {
             String kind = result.test().kind().word() + ": ";
             add(remarks, kind, held(result));
             add(remarks, kind, stillMoving(result));
-            add(remarks, kind, tremor(result));
             add(remarks, kind, outside(bounces, result));
             add(remarks, kind, lifted(result));
+        }
+        String tremors = bounces.results().stream()
+                .filter(result -> result.count().left().visible())
+                .filter(result -> result.count().left().held())
+                .map(BounceRemarks::tremor)
+                .collect(Collectors.joining(", "));
+        if (!tremors.isEmpty()) {
+            remarks.add("once friction holds the springs the body goes on trembling, with next to nothing to damp it in this description ("
+                    + tremors
+                    + "); that is not counted. Real springs begin to slide leaf by leaf and still it: several sliders, or an envelope, in the "
+                    + "vehicle file do so");
         }
         return List.copyOf(remarks);
     }
@@ -48,33 +59,26 @@ public final class BounceRemarks {
     }
 
     private static String stillMoving(BounceResult result) {
-        boolean moving = result.count().left().visible() && !rests(result);
+        Tremor left = result.count().left();
+        boolean moving = left.visible() && !left.held();
         return moving
                 ? String.format(
                         Locale.ROOT,
                         "after %.0f s it still moves by %s to either side: so little damps it in this description. A real vehicle has more "
                                 + "damping than that",
                         result.duration(),
-                        size(result.count(), result.count().left().halfWidth()))
+                        size(result.count(), left.halfWidth()))
                 : "";
-    }
-
-    private static boolean rests(BounceResult result) {
-        Count count = result.count();
-        return count.visible() > result.test().visible() && count.left().visible();
     }
 
     private static String tremor(BounceResult result) {
         Count count = result.count();
-        return rests(result)
-                ? String.format(
-                        Locale.ROOT,
-                        "once friction holds the springs the body goes on trembling by %s to either side at %.1f Hz, with next to nothing to damp "
-                                + "it in this description; that is not counted. Real springs begin to slide leaf by leaf and still it: several "
-                                + "sliders, or an envelope, in the vehicle file do so",
-                        size(count, count.left().halfWidth()),
-                        count.left().frequency())
-                : "";
+        return String.format(
+                Locale.ROOT,
+                "%s ± %s at %.1f Hz",
+                result.test().kind().word(),
+                size(count, count.left().halfWidth()),
+                count.left().frequency());
     }
 
     private static String outside(LoadCaseBounces bounces, BounceResult result) {

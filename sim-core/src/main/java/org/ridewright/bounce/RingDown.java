@@ -29,8 +29,8 @@ final class RingDown {
     private static final double LONGEST = 20;
     /** Share of a stretch for which springs are locked that only tremble. */
     private static final double MOSTLY = 0.95;
-    /** A swing this many times as wide as the tremor at the end is one of the tremor. */
-    private static final double LIKE_TREMOR = 1.5;
+    /** How wide the tremor is shows within this time (s). */
+    private static final double TREMOR = 1;
 
     /** Floor of the energy with which a residual is compared (J). */
     private static final double LEAST_ENERGY = 1e-3;
@@ -80,10 +80,10 @@ final class RingDown {
             ranges = stretch();
             trembles = locks.slid() && time > STRETCH && locks.held() - held > MOSTLY * STRETCH;
         } while (time < LONGEST - STRETCH / 2 && isSeen(ranges) && !trembles);
-        boolean tremor = trembles && isSeen(ranges);
+        double heldSince = heldSince(trembles);
         Map<Motion, Count> counts = new EnumMap<>(Motion.class);
         for (int r = 0; r < readings.size(); r++) {
-            counts.put(readings.get(r).motion(), count(r, ranges.get(r), tremor));
+            counts.put(readings.get(r).motion(), count(r, ranges.get(r), heldSince));
         }
         return new Outcome(
                 Collections.unmodifiableMap(counts),
@@ -93,14 +93,24 @@ final class RingDown {
                 wheelOff);
     }
 
-    private Count count(int r, PolynomialRange last, boolean tremor) {
+    /** When the springs that slid at first began to be held, but for a moment now and then; NaN where they do not. */
+    private double heldSince(boolean mostly) {
+        if (!locks.slid()) {
+            return Double.NaN;
+        }
+        return Double.isNaN(locks.since()) && mostly ? time - STRETCH : locks.since();
+    }
+
+    private Count count(int r, PolynomialRange last, double heldSince) {
         BodyReading reading = readings.get(r);
         List<TurningPoint> turns = finders.get(r).turns(time, state.q());
-        double half = (last.greatest() - last.least()) / 2;
         double offset = (last.greatest() + last.least()) / 2;
-        double least = tremor ? Math.max(reading.visible(), LIKE_TREMOR * half) : reading.visible();
-        Tremor left = Tremor.of(turns, time - STRETCH, half, half >= reading.visible());
-        return VisibleTurns.count(reading.motion(), least, turns, offset, left);
+        boolean held = !Double.isNaN(heldSince);
+        Tremor left = held
+                ? Tremor.of(turns, heldSince, heldSince + TREMOR, reading.visible(), true)
+                : Tremor.of(turns, time - STRETCH, time, reading.visible(), false);
+        double least = Math.max(reading.visible(), held ? Tremor.ALIKE * left.halfWidth() : 0);
+        return VisibleTurns.count(reading.motion(), reading.visible(), least, turns, offset, left);
     }
 
     private boolean isSeen(List<PolynomialRange> ranges) {
