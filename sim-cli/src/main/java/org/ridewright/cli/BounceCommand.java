@@ -52,8 +52,9 @@ final class BounceCommand implements Callable<Integer> {
     @Option(
             names = "--push",
             paramLabel = "FORCE",
-            description = "Greatest force, such as '250 N'; 1000 N unless stated, two people leaning with most of their weight. "
-                    + "Alone, it is used in full.")
+            description =
+                    "Greatest force, such as '250 N'; 1000 N unless stated, two people leaning with most of their weight. "
+                            + "Alone, it is used in full.")
     private String push;
 
     @Option(
@@ -125,7 +126,8 @@ final class BounceCommand implements Callable<Integer> {
             results.write("figures/" + figure.fileName() + ".pdf", figure.pdf());
         }
         for (int i = 0; i < all.size(); i++) {
-            String load = (i + 1) + "-" + RunFiles.plain(all.get(i).model().loadCase().name());
+            String load =
+                    (i + 1) + "-" + RunFiles.plain(all.get(i).model().loadCase().name());
             for (BounceResult result : all.get(i).results()) {
                 String name = load + "-" + RunFiles.plain(result.test().kind().word());
                 results.write("traces/" + name + ".csv", utf8(TracesCsv.render(result.traces())));
@@ -148,8 +150,7 @@ final class BounceCommand implements Callable<Integer> {
         if (force.isEmpty() && down.isEmpty()) {
             return Handling.person();
         }
-        return new Handling(
-                false, down.orElse(Double.POSITIVE_INFINITY), force.orElse(Double.POSITIVE_INFINITY));
+        return new Handling(false, down.orElse(Double.POSITIVE_INFINITY), force.orElse(Double.POSITIVE_INFINITY));
     }
 
     private List<LoadCase> cases(Vehicle vehicle) {
@@ -157,12 +158,13 @@ final class BounceCommand implements Callable<Integer> {
             return vehicle.loadCases();
         }
         return loads.stream()
-                .map(name -> vehicle.loadCase(name).orElseThrow(() -> refused("no load case '" + name + "'; the file has "
-                        + String.join(
-                                ", ",
-                                vehicle.loadCases().stream()
-                                        .map(LoadCase::name)
-                                        .toList()))))
+                .map(name -> vehicle.loadCase(name)
+                        .orElseThrow(() -> refused("no load case '" + name + "'; the file has "
+                                + String.join(
+                                        ", ",
+                                        vehicle.loadCases().stream()
+                                                .map(LoadCase::name)
+                                                .toList()))))
                 .toList();
     }
 

@@ -11,8 +11,8 @@ import org.ridewright.modal.Condition;
 
 /** What bounce tests print: one line for each load case and test. */
 final class BounceTable {
-    private static final List<String> HEADS = List.of(
-            "", "", "moved", "force", "cycles", "time", "ride", "first", "last", "sliding", "locked");
+    private static final List<String> HEADS =
+            List.of("", "", "moved", "force", "cycles", "time", "ride", "first", "last", "sliding", "locked");
     private static final List<String> UNITS =
             List.of("load case", "test", "mm", "N", "", "s", "Hz", "Hz", "Hz", "Hz", "Hz");
     private static final int WORD_COLUMNS = 2;

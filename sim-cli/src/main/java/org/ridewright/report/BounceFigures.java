@@ -71,7 +71,8 @@ final class BounceFigures {
     private static double end(BounceResult result) {
         Count count = result.count();
         double last = count.turningPoints().get(count.halfCycles()).time();
-        return Math.min(result.duration(), Math.max(last, Math.min(result.lockedSince().orElse(0), last + AFTER)) + AFTER);
+        return Math.min(
+                result.duration(), Math.max(last, Math.min(result.lockedSince().orElse(0), last + AFTER)) + AFTER);
     }
 
     private static Panel panel(BounceResult result, AxisSpec time, double end) {
@@ -90,9 +91,10 @@ final class BounceFigures {
         List<TurningPoint> turns = result.count().turningPoints();
         double[] tx = turns.stream().mapToDouble(TurningPoint::time).toArray();
         double[] ty = turns.stream().mapToDouble(t -> shown(motion, t.value())).toArray();
-        List<Band> bands = result.lockedSince().isPresent() && result.lockedSince().getAsDouble() < end
-                ? List.of(new Band(Band.Span.OF_X, result.lockedSince().getAsDouble(), end, ""))
-                : List.of();
+        List<Band> bands =
+                result.lockedSince().isPresent() && result.lockedSince().getAsDouble() < end
+                        ? List.of(new Band(Band.Span.OF_X, result.lockedSince().getAsDouble(), end, ""))
+                        : List.of();
         return Panel.of(
                         upper(result.test().kind().word()) + " test: " + told(result.count()),
                         time,
@@ -144,15 +146,25 @@ final class BounceFigures {
                             upper(kind.word()),
                             AxisSpec.of("Load case", "").between(0.5, all.size() + 0.5),
                             AxisSpec.of("Frequency", "Hz").between(0, 1.05 * top),
-                            bars("natural, sliding", Tone.AMBER, all, b -> b.partner(kind, Condition.SLIDING)
-                                    .frequency()),
-                            bars("ride frequency, counted", Tone.INK, all, b -> b.results()
-                                    .get(place)
-                                    .count()
-                                    .frequency()
-                                    .orElse(Double.NaN)),
-                            bars("natural, locked", Tone.TEAL, all, b -> b.partner(kind, Condition.LOCKED)
-                                    .frequency()))
+                            bars(
+                                    "natural, sliding",
+                                    Tone.AMBER,
+                                    all,
+                                    b -> b.partner(kind, Condition.SLIDING).frequency()),
+                            bars(
+                                    "ride frequency, counted",
+                                    Tone.INK,
+                                    all,
+                                    b -> b.results()
+                                            .get(place)
+                                            .count()
+                                            .frequency()
+                                            .orElse(Double.NaN)),
+                            bars(
+                                    "natural, locked",
+                                    Tone.TEAL,
+                                    all,
+                                    b -> b.partner(kind, Condition.LOCKED).frequency()))
                     .withLegend(LegendPlace.SHARED));
         }
         StringBuilder numbered = new StringBuilder();

@@ -44,7 +44,10 @@ public final class BounceMetricsJson {
         JsonNumbers.value(values, "force", result.force(), "N");
         JsonNumbers.value(values, "depth", result.depth(), "m");
         JsonNumbers.value(
-                values, "time since which friction holds every spring", result.lockedSince().orElse(Double.NaN), "s");
+                values,
+                "time since which friction holds every spring",
+                result.lockedSince().orElse(Double.NaN),
+                "s");
         JsonNumbers.value(values, "time with a wheel off the ground", result.wheelOff(), "s");
         JsonNumbers.value(values, "relative residual of energy", result.energyResidual(), "1");
         ArrayNode natural = node.putArray("natural");
@@ -75,12 +78,18 @@ public final class BounceMetricsJson {
         JsonNumbers.value(values, "cycles counted", count.cycles(), "1");
         JsonNumbers.value(values, "time counted", count.isHeld() ? Double.NaN : count.duration(), "s");
         JsonNumbers.value(values, "ride frequency", count.frequency().orElse(Double.NaN), "Hz");
-        JsonNumbers.value(values, "frequency of the first cycle", count.firstFrequency().orElse(Double.NaN), "Hz");
-        JsonNumbers.value(values, "frequency of the last cycle", count.lastFrequency().orElse(Double.NaN), "Hz");
+        JsonNumbers.value(
+                values, "frequency of the first cycle", count.firstFrequency().orElse(Double.NaN), "Hz");
+        JsonNumbers.value(
+                values, "frequency of the last cycle", count.lastFrequency().orElse(Double.NaN), "Hz");
         JsonNumbers.value(values, "least motion to either side that counts", count.visible(), unit);
         JsonNumbers.value(values, "offset of rest", count.offset(), unit);
         JsonNumbers.value(values, "motion left, to either side", count.left().halfWidth(), unit);
-        JsonNumbers.value(values, "frequency of it", count.left().frequency() > 0 ? count.left().frequency() : Double.NaN, "Hz");
+        JsonNumbers.value(
+                values,
+                "frequency of it",
+                count.left().frequency() > 0 ? count.left().frequency() : Double.NaN,
+                "Hz");
         count.decay().ifPresent(decay -> {
             node.put("decay", decay.shape().word());
             ArrayNode more = node.putArray("decay values");

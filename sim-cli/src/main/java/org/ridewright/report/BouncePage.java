@@ -74,7 +74,10 @@ public final class BouncePage {
                     .toList();
             if (!remarks.isEmpty()) {
                 entries.add(Map.of(
-                        "load", RideFigures.upperFirst(bounces.model().loadCase().name()), "remarks", remarks));
+                        "load",
+                        RideFigures.upperFirst(bounces.model().loadCase().name()),
+                        "remarks",
+                        remarks));
             }
         }
         return entries;

@@ -44,8 +44,8 @@ final class BounceTables {
     }
 
     private static String natural(NaturalPartner partner) {
-        return Numbers.of(partner.frequency()) + " (" + partner.mode().name() + ", "
-                + Numbers.percent(partner.share()) + ")";
+        return Numbers.of(partner.frequency()) + " (" + partner.mode().name() + ", " + Numbers.percent(partner.share())
+                + ")";
     }
 
     static List<List<String>> decays(List<LoadCaseBounces> all) {
@@ -59,7 +59,9 @@ final class BounceTables {
                         frequency(count.firstFrequency()),
                         frequency(count.lastFrequency()),
                         count.decay().map(d -> d.shape().word()).orElse(NONE),
-                        count.decay().map(d -> size(count.motion(), d.straightLoss())).orElse(NONE),
+                        count.decay()
+                                .map(d -> size(count.motion(), d.straightLoss()))
+                                .orElse(NONE),
                         count.decay().map(Decay::dampingRatio).map(Numbers::of).orElse(NONE),
                         size(count.motion(), count.offset()),
                         result.lockedSince().isPresent()
@@ -93,7 +95,8 @@ final class BounceTables {
             List<String> parts = bounces.results().stream()
                     .map(result -> result.test().kind().word() + " " + answer(result.count()))
                     .toList();
-            answers.add(RideFigures.upperFirst(bounces.model().loadCase().name()) + ": " + String.join("; ", parts) + ".");
+            answers.add(
+                    RideFigures.upperFirst(bounces.model().loadCase().name()) + ": " + String.join("; ", parts) + ".");
         }
         return answers;
     }

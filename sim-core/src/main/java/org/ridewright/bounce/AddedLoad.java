@@ -30,7 +30,8 @@ public record AddedLoad(Interval rate, Interval mass) {
         /** @throws IllegalArgumentException if the value is not > 0 or the uncertainty < 0 */
         public Uncertain {
             if (!(value > 0) || !(uncertainty >= 0)) {
-                throw new IllegalArgumentException("need a value > 0 with an uncertainty ≥ 0, got " + value + " ± " + uncertainty);
+                throw new IllegalArgumentException(
+                        "need a value > 0 with an uncertainty ≥ 0, got " + value + " ± " + uncertainty);
             }
         }
 

@@ -13,6 +13,8 @@ public final class BounceRemarks {
     private static final double RULES = 0.75;
     /** A damping ratio from which the natural frequency without damping misleads. */
     private static final double STRONG = 0.15;
+    /** A motion that ends within this share of where it began has come back. */
+    private static final double CREPT = 0.5;
     /** Frequencies closer than this are told as equal. */
     private static final double CLOSE = 0.01;
 
@@ -34,10 +36,11 @@ public final class BounceRemarks {
                 .map(BounceRemarks::tremor)
                 .collect(Collectors.joining(", "));
         if (!tremors.isEmpty()) {
-            remarks.add("once friction holds the springs the body goes on trembling, with next to nothing to damp it in this description ("
-                    + tremors
-                    + "); that is not counted. Real springs begin to slide leaf by leaf and still it: several sliders, or an envelope, in the "
-                    + "vehicle file do so");
+            remarks.add(
+                    "once friction holds the springs the body goes on trembling, with next to nothing to damp it in this description ("
+                            + tremors
+                            + "); that is not counted. Real springs begin to slide leaf by leaf and still it: several sliders, or an envelope, in the "
+                            + "vehicle file do so");
         }
         return List.copyOf(remarks);
     }
@@ -49,13 +52,18 @@ public final class BounceRemarks {
     }
 
     private static String held(BounceResult result) {
-        return result.count().isHeld()
-                ? String.format(
-                        Locale.ROOT,
-                        "let go after %s, the body does not come back far enough to be seen; friction or damping holds it. There is no cycle to "
-                                + "count: press harder",
-                        depth(result))
-                : "";
+        Count count = result.count();
+        if (!count.isHeld()) {
+            return "";
+        }
+        double start = Math.abs(count.turningPoints().get(0).value());
+        if (Math.abs(count.offset()) < CREPT * start) {
+            return "the body comes back without swinging past its place of rest: damping or friction is too strong for a cycle to count";
+        }
+        return String.format(
+                Locale.ROOT,
+                "let go after %s, the body does not come back far enough to be seen; friction holds it. There is no cycle to count: press harder",
+                depth(result));
     }
 
     private static String stillMoving(BounceResult result) {

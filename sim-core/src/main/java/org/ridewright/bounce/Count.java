@@ -44,7 +44,7 @@ public record Count(
         return halfCycles() / 2.0;
     }
 
-    /** Whether the body did not come back visibly. */
+    /** Whether the body did not swing visibly: it stayed, or crept. */
     public boolean isHeld() {
         return halfCycles() == 0;
     }

@@ -103,14 +103,15 @@ final class RingDown {
 
     private Count count(int r, PolynomialRange last, double heldSince) {
         BodyReading reading = readings.get(r);
-        List<TurningPoint> turns = finders.get(r).turns(time, state.q());
+        List<TurningPoint> turns = finders.get(r).turns();
+        TurningPoint end = new TurningPoint(time, reading.at(state.q()));
         double offset = (last.greatest() + last.least()) / 2;
         boolean held = !Double.isNaN(heldSince);
         Tremor left = held
                 ? Tremor.of(turns, heldSince, heldSince + TREMOR, reading.visible(), true)
                 : Tremor.of(turns, time - STRETCH, time, reading.visible(), false);
         double least = Math.max(reading.visible(), held ? Tremor.ALIKE * left.halfWidth() : 0);
-        return VisibleTurns.count(reading.motion(), reading.visible(), least, turns, offset, left);
+        return VisibleTurns.count(reading.motion(), reading.visible(), least, turns, end, offset, left);
     }
 
     private boolean isSeen(List<PolynomialRange> ranges) {

@@ -17,9 +17,9 @@ public record Tremor(double halfWidth, double frequency, boolean visible, boolea
 
     private static final int FEWEST = 3;
 
-    /** Of the turning points from one time to another, the end of the record left out. */
+    /** Of the turning points from one time to another. */
     static Tremor of(List<TurningPoint> turns, double from, double to, double leastVisible, boolean held) {
-        List<TurningPoint> those = turns.subList(0, turns.size() - 1).stream()
+        List<TurningPoint> those = turns.stream()
                 .filter(turn -> turn.time() >= from && turn.time() <= to)
                 .toList();
         int n = those.size();

@@ -30,17 +30,26 @@ final class VisibleTurns {
      *
      * @param visible least motion to either side that is seen
      * @param counted least motion to either side that counts, ≥ visible; if even the first swing is less, all count that are seen
-     * @param turns all turning points in order of time, the first the letting go, the last the end of the record
+     * @param turns all turning points in order of time, the first the letting go
+     * @param end of the record, where the motion need not turn
      */
     static Count count(
-            Motion motion, double visible, double counted, List<TurningPoint> turns, double offset, Tremor left) {
+            Motion motion,
+            double visible,
+            double counted,
+            List<TurningPoint> turns,
+            TurningPoint end,
+            double offset,
+            Tremor left) {
         VisibleTurns picker = new VisibleTurns(visible, turns.get(0));
-        for (TurningPoint turn : turns.subList(1, turns.size())) {
-            if (!picker.take(turn)) {
-                break;
-            }
+        boolean watched = true;
+        for (int i = 1; i < turns.size() && watched; i++) {
+            watched = picker.take(turns.get(i));
         }
         List<TurningPoint> seen = picker.seen;
+        if (watched) {
+            picker.creep(end);
+        }
         if (picker.turned != null) {
             seen.add(picker.turned);
         }
@@ -77,6 +86,14 @@ final class VisibleTurns {
             back = turn;
         }
         return true;
+    }
+
+    /** Takes in where the record ends. */
+    private void creep(TurningPoint end) {
+        TurningPoint from = turned == null ? seen.get(0) : turned;
+        if (distance(end, from) > distance(back, from)) {
+            back = end;
+        }
     }
 
     private void first(TurningPoint turn, TurningPoint from) {
