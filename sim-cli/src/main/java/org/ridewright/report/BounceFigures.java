@@ -116,7 +116,7 @@ final class BounceFigures {
     private static String told(Count count) {
         return count.isHeld()
                 ? "no cycle"
-                : Numbers.of(count.frequency().getAsDouble()) + " Hz, " + BounceTables.cycles(count) + " cycles";
+                : Numbers.of(count.frequency().getAsDouble()) + " Hz, " + BounceTables.cyclesInWords(count);
     }
 
     static double shown(Motion motion, double value) {
@@ -174,8 +174,8 @@ final class BounceFigures {
         }
         String caption =
                 "Ride frequency as the bounce test counts it, between the natural frequency with springs that slide freely and that with springs which "
-                        + "friction holds, of the mode that each test shows most. Load cases: " + numbered
-                        + ". No bar: the body does not come back visibly.";
+                        + "friction holds, of the motion that each test shows most. Load cases: " + numbered
+                        + ". No bar: there is no cycle to count.";
         int columns = kinds > 1 ? 2 : 1;
         int rows = (kinds + columns - 1) / columns;
         return new Figure(

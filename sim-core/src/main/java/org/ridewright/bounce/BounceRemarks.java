@@ -57,6 +57,13 @@ public final class BounceRemarks {
             return "";
         }
         double start = Math.abs(count.turningPoints().get(0).value());
+        if (start < count.visible()) {
+            return String.format(
+                    Locale.ROOT,
+                    "%.0f N move the body by no more than %s, less than is seen: press harder",
+                    result.force(),
+                    size(count, start));
+        }
         if (Math.abs(count.offset()) < CREPT * start) {
             return "the body comes back without swinging past its place of rest: damping or friction is too strong for a cycle to count";
         }
