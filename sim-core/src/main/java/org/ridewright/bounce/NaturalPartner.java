@@ -30,8 +30,8 @@ public record NaturalPartner(Condition condition, Mode mode, double share) {
                 .orElseThrow();
         Mode shown = greatest(sliding, mode -> part(mode, pressed, read));
         double[] momentum = times(sliding.linear().massMatrix(), shown.shape());
-        Mode alike = greatest(
-                locked, mode -> part(mode, pressed, read) * Math.abs(BodyReading.dot(momentum, mode.shape())));
+        Mode alike =
+                greatest(locked, mode -> part(mode, pressed, read) * Math.abs(BodyReading.dot(momentum, mode.shape())));
         return Map.of(
                 Condition.SLIDING,
                 new NaturalPartner(Condition.SLIDING, shown, share(shown, sliding, pressed, read)),

@@ -20,8 +20,7 @@ import org.ridewright.wheel.Ground;
  * test.
  */
 class TradeFactsTest {
-    private static final String ONE_ABOARD =
-            """
+    private static final String ONE_ABOARD = """
 
               - name: one aboard
                 aboard:
@@ -53,7 +52,11 @@ class TradeFactsTest {
     private static double ride(Vehicle vehicle, String load, BounceKind kind) {
         VehicleModel model =
                 VehicleModel.assemble(vehicle, vehicle.loadCase(load).orElseThrow(), Ground.UNYIELDING, true);
-        return new BounceTest(kind, Handling.person()).run(model).count().frequency().orElseThrow();
+        return new BounceTest(kind, Handling.person())
+                .run(model)
+                .count()
+                .frequency()
+                .orElseThrow();
     }
 
     private static Uncertain value(double value, double uncertainty) {
