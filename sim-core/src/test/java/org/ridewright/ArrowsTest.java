@@ -41,6 +41,7 @@ class ArrowsTest {
                 arguments("modal", "dynamics suspension vehicle quantity math"),
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
+                arguments("ringdown", "signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("io", "comfort measurement ride road vehicle quantity signal"));

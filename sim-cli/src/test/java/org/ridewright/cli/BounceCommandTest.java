@@ -105,4 +105,12 @@ class BounceCommandTest {
         assertThat(err.toString()).contains("not even all its weight");
         assertThat(folder.resolve("results")).doesNotExist();
     }
+
+    @Test
+    void anOptionOfTheOtherKindIsRefused() throws IOException {
+        assertThat(bounce(quarter(), "--band", "1-4")).isEqualTo(2);
+        assertThat(bounce("some.csv", "--push", "250 N")).isEqualTo(2);
+        assertThat(err.toString())
+                .contains("--band is an option of a log, got a vehicle", "--push is an option of a vehicle, got a log");
+    }
 }

@@ -42,14 +42,17 @@ public final class BounceRemarks {
         }
         String counted = tremors(bounces, false);
         if (!counted.isEmpty()) {
-            remarks.add("the springs hardly slide: what is counted is the tremor of the body while friction holds them (" + counted
-                    + "). Press harder to count the springs");
+            remarks.add(
+                    "the springs hardly slide: what is counted is the tremor of the body while friction holds them ("
+                            + counted + "). Press harder to count the springs");
         }
         String left = tremors(bounces, true);
         if (!left.isEmpty()) {
-            remarks.add("once friction holds the springs the body goes on trembling, with next to nothing to damp it in this description (" + left
-                    + "); that is not counted. Real springs begin to slide leaf by leaf and still it: several sliders, or an envelope, in the "
-                    + "vehicle file do so");
+            remarks.add(
+                    "once friction holds the springs the body goes on trembling, with next to nothing to damp it in this description ("
+                            + left
+                            + "); that is not counted. Real springs begin to slide leaf by leaf and still it: several sliders, or an envelope, in the "
+                            + "vehicle file do so");
         }
         return List.copyOf(remarks);
     }
@@ -58,7 +61,8 @@ public final class BounceRemarks {
     private static String tremors(LoadCaseBounces bounces, boolean leftOut) {
         return bounces.results().stream()
                 .filter(result -> result.count().left().visible())
-                .filter(result -> result.count().left().held() && !result.count().isHeld())
+                .filter(result ->
+                        result.count().left().held() && !result.count().isHeld())
                 .filter(result -> leavesOut(result.count()) == leftOut)
                 .map(BounceRemarks::tremor)
                 .collect(Collectors.joining(", "));
