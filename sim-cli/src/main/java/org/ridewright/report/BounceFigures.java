@@ -59,7 +59,7 @@ final class BounceFigures {
                 Locale.ROOT,
                 "%s, %s: the motion that is counted in each test, from the position of rest. The body has been %s with a force that grows over %.0f s, is held for "
                         + "%.0f s and is gone at time 0. Marks: turning points that count, the letting go among them. Shaded: friction holds every spring "
-                        + "from there on.%s",
+                        + "from there on, but for moments.%s",
                 bounces.model().vehicle().name(),
                 load,
                 lifted,
