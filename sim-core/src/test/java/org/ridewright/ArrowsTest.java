@@ -45,6 +45,7 @@ class ArrowsTest {
                 arguments("ringdown", "signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
+                arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("io", "uncertainty comfort measurement ride road vehicle quantity signal"));
     }
 

@@ -25,12 +25,7 @@ public final class BounceLogWords {
                         cycles(release),
                         release.counted(),
                         plusMinus(release.frequency()))
-                + decay(
-                        motion,
-                        release.kind(),
-                        release.dampingRatio(),
-                        release.friction(),
-                        release.frictionLength());
+                + decay(motion, release.kind(), release.dampingRatio(), release.friction(), release.frictionLength());
     }
 
     static String of(Motion motion, Together together) {
@@ -53,14 +48,15 @@ public final class BounceLogWords {
         return switch (kind) {
             case DRY ->
                 "The decay is straight, the same loss each cycle, as of dry friction: " + rubbing
-                        + "; no viscous damping stands out (damping ratio at most " + Numbers.of(ratio.upper(), 2) + ").";
+                        + "; no viscous damping stands out (damping ratio at most " + Numbers.of(ratio.upper(), 2)
+                        + ").";
             case VISCOUS ->
                 "The decay is exponential, the same share each cycle, as of viscous damping: " + viscous
                         + "; no dry friction stands out (F/k at most " + most(motion, length) + ").";
             case MIXED -> "The decay is mixed: " + rubbing + ", and " + viscous + ".";
             case UNCLEAR ->
-                "Whether the decay is straight or exponential, this record cannot tell: F/k at most " + most(motion, length)
-                        + ", damping ratio at most " + Numbers.of(ratio.upper(), 2) + ".";
+                "Whether the decay is straight or exponential, this record cannot tell: F/k at most "
+                        + most(motion, length) + ", damping ratio at most " + Numbers.of(ratio.upper(), 2) + ".";
         };
     }
 
