@@ -40,8 +40,9 @@ class ArrowsTest {
                 arguments("solver", "dynamics suspension signal math"),
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
+                arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("io", "comfort measurement ride road vehicle quantity signal"));
+                arguments("io", "fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")
