@@ -10,6 +10,7 @@ import org.ridewright.fieldwork.Fact;
 import org.ridewright.fieldwork.Measurements;
 import org.ridewright.fieldwork.Measurements.Subject;
 import org.ridewright.fieldwork.Unknowns;
+import org.ridewright.quantity.UnfitValueException;
 import org.ridewright.vehicle.Layout;
 import org.ridewright.vehicle.Vehicle;
 
@@ -53,7 +54,9 @@ final class MeasurementsReader {
         }
         return files.of(part, "vehicle", "the name of a vehicle file").flatMap(path -> {
             try {
-                return Optional.of(new Subject(path, VehicleFile.read(path)));
+                VehicleDocument document = VehicleDocument.read(path);
+                refuseUnknownPaths(part, document);
+                return Optional.of(new Subject(path, document.asWritten()));
             } catch (InputException broken) {
                 problems.addAll(broken.problems());
                 return Optional.empty();
@@ -70,6 +73,37 @@ final class MeasurementsReader {
             return new Unknowns.EverythingEstimated();
         }
         return new Unknowns.Listed(part.texts("unknowns", PATHS));
+    }
+
+    /** Each unknown must be a value of the vehicle file that can be measured. */
+    private static void refuseUnknownPaths(Part part, VehicleDocument document) {
+        if (unknowns(part) instanceof Unknowns.Listed) {
+            for (Node item : part.itemsOrOne("unknowns", PATHS)) {
+                if (item instanceof Node.Scalar scalar) {
+                    refuseUnknownPath(part.reading(), scalar, document);
+                }
+            }
+        }
+    }
+
+    private static void refuseUnknownPath(Reading reading, Node.Scalar scalar, VehicleDocument document) {
+        try {
+            if (document.value(scalar.text()).measure().isEmpty()) {
+                reading.problem(
+                        scalar,
+                        scalar.text(),
+                        "is no value that a measurement could find",
+                        "a number with a unit in the vehicle file",
+                        "remove it");
+            }
+        } catch (UnfitValueException refused) {
+            reading.problem(
+                    scalar,
+                    scalar.text(),
+                    refused.getMessage().replace("'" + scalar.text() + "' ", ""),
+                    "a path such as axles[0].springs[0].rate",
+                    "correct the path; what is not in the vehicle file must be written there first");
+        }
     }
 
     private List<Fact> facts(Part part, Optional<Vehicle> vehicle, boolean unread) {
