@@ -111,7 +111,10 @@ public record Heights(Heading heading, List<Mark> marks, List<Step> steps) imple
 
     @Override
     public String label() {
-        return heading.label("heights, " + marks.stream().map(Mark::label).collect(Collectors.joining(", ")));
+        return heading.label(
+                marks.size() > FEW
+                        ? "heights at " + marks.size() + " places"
+                        : "heights, " + marks.stream().map(Mark::label).collect(Collectors.joining(", ")));
     }
 
     @Override
