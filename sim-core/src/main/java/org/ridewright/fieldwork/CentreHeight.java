@@ -69,8 +69,9 @@ final class CentreHeight {
                         .findFirst());
     }
 
+    /** Weights of the same load; what is kept back may not speak through another fact. */
     private static Stream<Weights> same(LiftedAxle fact, List<Weights> weights) {
-        return weights.stream().filter(w -> w.load().equals(fact.load()));
+        return weights.stream().filter(w -> w.load().equals(fact.load()) && (fact.keepBack() || !w.keepBack()));
     }
 
     /** {@code z} of the class's description (m). */

@@ -88,7 +88,7 @@ record ScalesCheck(Names names, Faults faults) {
         Axle raised = vehicle.axle(lifted.lifted()).orElseThrow();
         Axle other = vehicle.axles().get(vehicle.axles().indexOf(raised) == 0 ? 1 : 0);
         var all = measurements.all(Weights.class);
-        String fix = "write it, or a fact 'weights' of all axles with the same load";
+        String fix = "write it, or a fact 'weights' of all axles with the same load that is not kept back";
         if (CentreHeight.level(lifted, other, all).isEmpty()) {
             faults.add(
                     path + ".other axle level",
