@@ -26,7 +26,9 @@ record SwingCheck(Names names, Faults faults) {
         }
         faults.positive(path + ".mass", swing.mass());
         faults.positive(path + ".in", swing.time());
-        if (lengths(path, swing.hung()) && swing.time().value() > 0 && swing.mass().value() > 0) {
+        if (lengths(path, swing.hung())
+                && swing.time().value() > 0
+                && swing.mass().value() > 0) {
             possible(path, swing);
         }
     }
@@ -64,7 +66,11 @@ record SwingCheck(Names names, Faults faults) {
         boolean good = positive(path + ".wire", wires.wire());
         good &= positive(path + ".radius", wires.radius());
         good &= positive(path + ".radius below", wires.radiusBelow());
-        return good && reaches(path, wires.wire(), wires.radius().value() - wires.radiusBelow().value());
+        return good
+                && reaches(
+                        path,
+                        wires.wire(),
+                        wires.radius().value() - wires.radiusBelow().value());
     }
 
     private boolean positive(String path, Measure length) {

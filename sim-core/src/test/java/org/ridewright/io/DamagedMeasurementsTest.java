@@ -32,7 +32,11 @@ class DamagedMeasurementsTest {
                 damage("everything estimated", "[vehicle]", "unknowns[0]", "is no value that a measurement could find"),
                 damage("everything estimated", "\n  - axles[fore].springs[0].rates", "write axles[0].springs[0].rate"),
                 damage("  - weights:", "  - wieghts:", "write weights"),
-                damage("{with: empty, lifted: fore", "{with: emty, lifted: fore", "not the name of a load case", "write empty"),
+                damage(
+                        "{with: empty, lifted: fore",
+                        "{with: emty, lifted: fore",
+                        "not the name of a load case",
+                        "write empty"),
                 damage("{axle: fore, shows: 500 kg}", "{axle: front, shows: 500 kg}", "not the name of an axle"),
                 damage("shows: 500 kg", "shows: 500", "facts[0].weights.scales[0].shows", "has no unit"),
                 damage("shows: 500 kg", "shows: 500 mm", "mass expected, got a length"),
@@ -68,11 +72,24 @@ class DamagedMeasurementsTest {
                 damage("[200 kg, 24 mm]", "[200 kg, 24 m]", "is more than 1 m"),
                 damage("heights: [900 mm, 901 mm, 1010 mm]", "heights: [900 mm, 901 mm]", "2 heights for 3 marks"),
                 damage("heights: [900 mm, 901 mm, 1010 mm]", "height: [900 mm]", "write heights"),
-                damage("[{axle: fore, side: left}, {axle: fore, side: right}", "[{axle: fore, side: left}, {axle: fore, side: left}", "is marked already"),
+                damage(
+                        "[{axle: fore, side: left}, {axle: fore, side: right}",
+                        "[{axle: fore, side: left}, {axle: fore, side: left}",
+                        "is marked already"),
                 damage("900 mm, 901 mm", "900 m, 901 mm", "is more than 5 m"),
-                damage("at: [{axle: fore, side: left}, {axle: fore, side: right}, {name: tail, place: {behind front axle: 2.6 m, right of centre: 0.2 m}}]", "at: all corners", "stands where a list should"),
-                damage("settled from above: [893 mm, 892 mm", "settled from above: [853 mm, 852 mm", "is lower than settled from below", "exchange the two"),
-                damage("loaded: 150 mm, load: 400 kg", "loaded: 250 mm, load: 400 kg", "is not less than the free camber"),
+                damage(
+                        "at: [{axle: fore, side: left}, {axle: fore, side: right}, {name: tail, place: {behind front axle: 2.6 m, right of centre: 0.2 m}}]",
+                        "at: all corners",
+                        "stands where a list should"),
+                damage(
+                        "settled from above: [893 mm, 892 mm",
+                        "settled from above: [853 mm, 852 mm",
+                        "is lower than settled from below",
+                        "exchange the two"),
+                damage(
+                        "loaded: 150 mm, load: 400 kg",
+                        "loaded: 250 mm, load: 400 kg",
+                        "is not less than the free camber"),
                 damage("load: 400 kg}", "load: 400 kg, with: laden}", "is given beside 'load'"),
                 damage("cycles: 5, in: 2.4 s", "cycles: 5, in: 24 min", "Hz of 5 cycles"),
                 damage("cycles: 5, in: 2.4 s", "cycles: 0, in: 2.4 s", "is zero"),
@@ -81,9 +98,15 @@ class DamagedMeasurementsTest {
                 damage("keep back: yes", "keep back: perhaps", "is not a yes or no"),
                 damage("file: dray-phone.csv, axle: hind", "file: dray-phon.csv, axle: hind", "write dray-phone.csv"),
                 damage("from: 1 s, to: 20 s", "from: 21 s, to: 20 s", "is not after the beginning"),
-                damage("file: dray-phone.csv, axle: hind", "file: dray-phone.csv, z: up, axle: hind", "dray-phone.csv:"),
+                damage(
+                        "file: dray-phone.csv, axle: hind",
+                        "file: dray-phone.csv, z: up, axle: hind",
+                        "dray-phone.csv:"),
                 damage("seat: driver's place, gravity", "seat: drivers seat, gravity", "is not the name of a seat"),
-                damage("file: dray-phone.csv, axle: hind, side: left", "file: dray-phone.csv, seat: driver's place, side: left", "stands without 'axle'"),
+                damage(
+                        "file: dray-phone.csv, axle: hind, side: left",
+                        "file: dray-phone.csv, seat: driver's place, side: left",
+                        "stands without 'axle'"),
                 damage("road: yard", "road: lane", "is not the name of a road", "yard"),
                 damage("speed: 9 km/h ± 0.2 km/h", "speed: 9 Hz", "speed expected, got a frequency"),
                 damage("step frequency: 1.6 Hz", "step frequency: 16 Hz", "is more than 6"),
@@ -116,7 +139,10 @@ class DamagedMeasurementsTest {
     @Test
     void everythingWrongIsToldAtOnce() throws IOException {
         Path file = MeasurementsSample.in(
-                folder, WHOLE.replace("by: 30 in", "by: 30 m").replace("cycles: 5", "cycles: none").replace("yard\n", "lane\n"));
+                folder,
+                WHOLE.replace("by: 30 in", "by: 30 m")
+                        .replace("cycles: 5", "cycles: none")
+                        .replace("yard\n", "lane\n"));
 
         InputException refusal = catchThrowableOfType(InputException.class, () -> MeasurementsFile.read(file));
 

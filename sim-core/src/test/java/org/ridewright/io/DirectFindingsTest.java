@@ -84,8 +84,7 @@ class DirectFindingsTest {
                 .value();
 
         assertThat(frequency.value()).isEqualTo(2);
-        assertThat(frequency.tolerance())
-                .isCloseTo(2 * Math.hypot(0.25 / 10, 0.2 / 5), Percentage.withPercentage(0.1));
+        assertThat(frequency.tolerance()).isCloseTo(2 * Math.hypot(0.25 / 10, 0.2 / 5), Percentage.withPercentage(0.1));
     }
 
     @Test
@@ -107,8 +106,8 @@ class DirectFindingsTest {
     }
 
     private List<Finding> found(String facts) throws IOException {
-        Path file = MeasurementsSample.in(
-                folder, "measurements: Dray\nvehicle: ../vehicles/dray.yaml\nfacts:\n" + facts);
+        Path file =
+                MeasurementsSample.in(folder, "measurements: Dray\nvehicle: ../vehicles/dray.yaml\nfacts:\n" + facts);
         return Findings.of(MeasurementsFile.read(file));
     }
 }
