@@ -42,7 +42,8 @@ class ArrowsTest {
                 arguments("measurement", "comfort signal math"),
                 arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("io", "fieldwork comfort measurement ride road vehicle quantity signal"));
+                arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
+                arguments("io", "uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

@@ -58,19 +58,26 @@ record SwingCheck(Names names, Faults faults) {
         } else if (hung instanceof Hung.OnTwoWires wires) {
             boolean good = positive(path + ".wire", wires.wire());
             good &= positive(path + ".apart", wires.apart());
-            good &= positive(path + ".apart below", wires.apartBelow());
-            double aside = (wires.apart().value() - wires.apartBelow().value()) / 2;
+            good &= wires.apartBelow()
+                    .map(d -> positive(path + ".apart below", d))
+                    .orElse(true);
+            double aside = (wires.apart().value()
+                            - wires.apartBelow().orElse(wires.apart()).value())
+                    / 2;
             return good && reaches(path, wires.wire(), aside);
         }
         Hung.OnThreeWires wires = (Hung.OnThreeWires) hung;
         boolean good = positive(path + ".wire", wires.wire());
         good &= positive(path + ".radius", wires.radius());
-        good &= positive(path + ".radius below", wires.radiusBelow());
+        good &= wires.radiusBelow()
+                .map(r -> positive(path + ".radius below", r))
+                .orElse(true);
         return good
                 && reaches(
                         path,
                         wires.wire(),
-                        wires.radius().value() - wires.radiusBelow().value());
+                        wires.radius().value()
+                                - wires.radiusBelow().orElse(wires.radius()).value());
     }
 
     private boolean positive(String path, Measure length) {
