@@ -14,7 +14,7 @@ record BounceCheck(Names names, Faults faults) {
     void count(String path, BounceCount count) {
         possible(path, count.test());
         faults.positive(path + ".cycles", count.cycles());
-        faults.positive(path + ".in", count.time());
+        new Bounds(faults).time(path + ".in", count.time());
         faults.positive(path + ".by", count.by());
         faults.notNegative(path + ".cycles to rest", count.toRest());
         double frequency = count.cycles().value() / count.time().value();

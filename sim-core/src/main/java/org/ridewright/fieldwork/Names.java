@@ -68,7 +68,7 @@ record Names(Optional<Vehicle> vehicle, Faults faults) {
         for (int i = 0; i < loading.added().size(); i++) {
             String at = path + ".added[" + i + "]";
             Aboard aboard = loading.added().get(i);
-            faults.positive(at + ".mass", aboard.mass());
+            new Bounds(faults).mass(at + ".mass", aboard.mass());
             seat(aboard).ifPresent(seat -> {
                 seat(at + ".seat", seat);
                 if (!taken.add(seat)) {

@@ -24,11 +24,10 @@ record SwingCheck(Names names, Faults faults) {
                     "choose one of these",
                     path + ".of");
         }
-        faults.positive(path + ".mass", swing.mass());
-        faults.positive(path + ".in", swing.time());
-        if (lengths(path, swing.hung())
-                && swing.time().value() > 0
-                && swing.mass().value() > 0) {
+        Bounds bounds = new Bounds(faults);
+        boolean good = bounds.mass(path + ".mass", swing.mass());
+        good &= bounds.time(path + ".in", swing.time());
+        if (lengths(path, swing.hung()) && good) {
             possible(path, swing);
         }
     }
@@ -81,8 +80,7 @@ record SwingCheck(Names names, Faults faults) {
     }
 
     private boolean positive(String path, Measure length) {
-        faults.positive(path, length);
-        return length.value() > 0;
+        return new Bounds(faults).length(path, length);
     }
 
     private boolean reaches(String path, Measure wire, double aside) {
