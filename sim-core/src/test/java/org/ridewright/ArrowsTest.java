@@ -43,10 +43,11 @@ class ArrowsTest {
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("ringdown", "signal math"),
+                arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("io", "uncertainty comfort measurement ride road vehicle quantity signal"));
+                arguments("io", "uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")
