@@ -14,8 +14,9 @@ import picocli.CommandLine.Spec;
 /** Bounce tests. */
 @Command(
         name = "bounce",
-        description = "Finds the bounce tests that a phone or a logger recorded: the frequency of each release, and whether dry friction or viscous"
-                + " damping brings it to rest; writes report, figures, traces and numbers into a folder.",
+        description =
+                "Finds the bounce tests that a phone or a logger recorded: the frequency of each release, and whether dry friction or viscous"
+                        + " damping brings it to rest; writes report, figures, traces and numbers into a folder.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class BounceCommand implements Callable<Integer> {

@@ -37,7 +37,8 @@ import picocli.CommandLine.ParameterException;
 
 /** Bounce tests in a log: the options that a log needs, and what is done with it. The command has it as a mixin and calls {@link #run}. */
 final class LogBounce {
-    private static final Pattern BAND = Pattern.compile("\\s*([0-9.]+)\\s*(?:-|to|,|\\.\\.|–)\\s*([0-9.]+)\\s*(?:Hz)?\\s*");
+    private static final Pattern BAND =
+            Pattern.compile("\\s*([0-9.]+)\\s*(?:-|to|,|\\.\\.|–)\\s*([0-9.]+)\\s*(?:Hz)?\\s*");
     private static final List<String> ENDINGS = List.of(".csv", ".txt", ".tsv", ".log");
 
     @Mixin
@@ -54,8 +55,9 @@ final class LogBounce {
             names = "--forward",
             paramLabel = "AXIS",
             defaultValue = "unknown",
-            description = "Axis of the logger that pointed forward: x, -x, y, -y, z or -z; or 'principal', the horizontal"
-                    + " direction that shook most.")
+            description =
+                    "Axis of the logger that pointed forward: x, -x, y, -y, z or -z; or 'principal', the horizontal"
+                            + " direction that shook most.")
     private String forward;
 
     @Option(
@@ -65,7 +67,10 @@ final class LogBounce {
             description = "Whether gravity is in a log's values; told from their mean unless stated.")
     private String gravity;
 
-    @Option(names = "--from", paramLabel = "SECONDS", description = "Beginning of what counts of a log, from its first row.")
+    @Option(
+            names = "--from",
+            paramLabel = "SECONDS",
+            description = "Beginning of what counts of a log, from its first row.")
     private Double from;
 
     @Option(names = "--to", paramLabel = "SECONDS", description = "End of what counts.")
@@ -87,10 +92,14 @@ final class LogBounce {
     @Option(
             names = "--with",
             paramLabel = "WORD|LOG",
-            description = "A second sensor: a word of its columns' names, or a log of its own. Both together and one against the other are measured.")
+            description =
+                    "A second sensor: a word of its columns' names, or a log of its own. Both together and one against the other are measured.")
     private String with;
 
-    @Option(names = "--apart", paramLabel = "METRES", description = "Distance of the two sensors; turning is then an angle.")
+    @Option(
+            names = "--apart",
+            paramLabel = "METRES",
+            description = "Distance of the two sensors; turning is then an angle.")
     private Double apart;
 
     /** Whether a file is a log rather than a description, by its ending. */
@@ -207,7 +216,8 @@ final class LogBounce {
                 .orElseThrow(() -> refused(
                         spec,
                         option + " must be one of "
-                                + String.join(", ", Arrays.stream(values).map(word).toList()) + ", got '" + written + "'"));
+                                + String.join(
+                                        ", ", Arrays.stream(values).map(word).toList()) + ", got '" + written + "'"));
     }
 
     private static ParameterException refused(CommandSpec spec, String message) {

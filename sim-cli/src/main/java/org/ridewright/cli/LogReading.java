@@ -13,10 +13,16 @@ import picocli.CommandLine.Option;
 
 /** Options that say how a log's columns are to be read. */
 final class LogReading {
-    @Option(names = "--time", paramLabel = "COLUMN", description = "Of a log: name or number (from 1) of the column of time.")
+    @Option(
+            names = "--time",
+            paramLabel = "COLUMN",
+            description = "Of a log: name or number (from 1) of the column of time.")
     private String time;
 
-    @Option(names = "--x", paramLabel = "COLUMN", description = "Of a log: the same of the acceleration along the logger's x.")
+    @Option(
+            names = "--x",
+            paramLabel = "COLUMN",
+            description = "Of a log: the same of the acceleration along the logger's x.")
     private String x;
 
     @Option(names = "--y", paramLabel = "COLUMN", description = "Along y.")

@@ -73,8 +73,7 @@ public final class BounceLogFigures {
             markers.add(new Marker(release.at(), String.valueOf(markers.size() + 1)));
             bands.add(new Band(Band.Span.OF_X, release.at(), release.end(), ""));
         }
-        Series line = new Series(
-                "recorded", flat(xs), flat(ys), LineStyle.SOLID, Tone.INK, Trace.LINE);
+        Series line = new Series("recorded", flat(xs), flat(ys), LineStyle.SOLID, Tone.INK, Trace.LINE);
         Panel panel = Panel.of(
                         "",
                         AxisSpec.of("Time from the first row", "s"),

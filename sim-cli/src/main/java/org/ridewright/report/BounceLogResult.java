@@ -216,7 +216,8 @@ public record BounceLogResult(
                     recorded.mounting().tilt()));
         }
         if (direction != Direction.VERTICAL && options.forward() == Forward.UNKNOWN) {
-            remarks.add("Which way was forward is not known: state it with --forward, or 'principal', the direction that shook most.");
+            remarks.add(
+                    "Which way was forward is not known: state it with --forward, or 'principal', the direction that shook most.");
         }
         return remarks;
     }

@@ -25,20 +25,19 @@ public final class BounceLogWords {
                         cycles(release),
                         release.counted(),
                         plusMinus(release.frequency()))
-                + decay(
-                        motion,
-                        release.kind(),
-                        release.dampingRatio(),
-                        release.friction(),
-                        release.frictionLength());
+                + decay(motion, release.kind(), release.dampingRatio(), release.friction(), release.frictionLength());
     }
 
     static String of(Motion motion, Together together) {
         return String.format(
                         Locale.ROOT,
-                        "%d releases taken together: %s Hz. ",
+                        "%d releases taken together: %s Hz%s. ",
                         together.releases(),
-                        plusMinus(together.frequency()))
+                        plusMinus(together.frequency()),
+                        gradual(motion)
+                                ? ", the faster the smaller the swing, for friction holds the spring after each turn; sliding, it would be "
+                                        + plusMinus(together.naturalFrequency()) + " Hz"
+                                : "")
                 + decay(
                         motion,
                         together.kind(),
@@ -47,20 +46,26 @@ public final class BounceLogWords {
                         together.frictionLength());
     }
 
+    private static boolean gradual(Motion motion) {
+        return motion.ringDowns().releases().stream()
+                .allMatch(release -> release.softness().isPresent());
+    }
+
     private static String decay(Motion motion, DampingKind kind, Estimate ratio, Estimate friction, Estimate length) {
         String rubbing = "friction F/k = " + length(motion, length) + ", " + percent(friction) + " of the weight";
         String viscous = "damping ratio " + interval(ratio.notNegative(), 1);
         return switch (kind) {
             case DRY ->
                 "The decay is straight, the same loss each cycle, as of dry friction: " + rubbing
-                        + "; no viscous damping stands out (damping ratio at most " + Numbers.of(ratio.upper(), 2) + ").";
+                        + "; no viscous damping stands out (damping ratio at most " + Numbers.of(ratio.upper(), 2)
+                        + ").";
             case VISCOUS ->
                 "The decay is exponential, the same share each cycle, as of viscous damping: " + viscous
                         + "; no dry friction stands out (F/k at most " + most(motion, length) + ").";
             case MIXED -> "The decay is mixed: " + rubbing + ", and " + viscous + ".";
             case UNCLEAR ->
-                "Whether the decay is straight or exponential, this record cannot tell: F/k at most " + most(motion, length)
-                        + ", damping ratio at most " + Numbers.of(ratio.upper(), 2) + ".";
+                "Whether the decay is straight or exponential, this record cannot tell: F/k at most "
+                        + most(motion, length) + ", damping ratio at most " + Numbers.of(ratio.upper(), 2) + ".";
         };
     }
 

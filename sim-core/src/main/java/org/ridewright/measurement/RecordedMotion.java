@@ -107,8 +107,7 @@ public record RecordedMotion(
     }
 
     /** Rows of one instant become one, their mean. */
-    private static Run run(
-            Recording recording, int[] rows, double[] clock, Mounting mounting, LogOptions options) {
+    private static Run run(Recording recording, int[] rows, double[] clock, Mounting mounting, LogOptions options) {
         double[] times = new double[rows.length];
         Map<LogAxis, double[]> logged = new EnumMap<>(LogAxis.class);
         recording.columns().keySet().forEach(axis -> logged.put(axis, new double[rows.length]));
@@ -151,7 +150,8 @@ public record RecordedMotion(
                         if (recording.line(rows[i]) == clip.line()) {
                             double[] times = stretches.times().get(s);
                             double to = times[Math.min(rows.length - 1, i + clip.rows() - 1)];
-                            clips.add(new ClippedTime(clip.line(), check.column().name(), times[i], to));
+                            clips.add(
+                                    new ClippedTime(clip.line(), check.column().name(), times[i], to));
                         }
                     }
                 }
