@@ -50,14 +50,16 @@ public final class BounceLogPage {
         List<String> remarks = new ArrayList<>();
         for (Motion motion : result.motions()) {
             String of = result.motions().size() > 1 ? RideFigures.upperFirst(motion.name()) + ", release" : "Release";
-            remarkedOn(motion).forEach((remark, numbers) -> remarks.add(of
-                    + (numbers.size() > 1 ? "s " : " ")
-                    + numbers.stream().map(String::valueOf).collect(Collectors.joining(", "))
-                    + ": " + remark));
+            remarkedOn(motion)
+                    .forEach((remark, numbers) -> remarks.add(of
+                            + (numbers.size() > 1 ? "s " : " ")
+                            + numbers.stream().map(String::valueOf).collect(Collectors.joining(", "))
+                            + ": " + remark));
             remarks.addAll(motion.ringDowns().leftOut());
             if (motion.ringDowns().releases().size() > 1
                     && motion.ringDowns().together().isEmpty()) {
-                remarks.add("The frequencies of the releases differ by more than 12 %: they are of other ends or loads, and are not taken together.");
+                remarks.add(
+                        "The frequencies of the releases differ by more than 12 %: they are of other ends or loads, and are not taken together.");
             }
         }
         remarks.addAll(result.remarks());
@@ -88,11 +90,10 @@ public final class BounceLogPage {
                     Numbers.of(release.noise(), 2),
                     release.kind().words(),
                     BounceLogWords.plusMinus(release.naturalFrequency()),
-                    release.softness()
-                            .map(q -> BounceLogWords.interval(q, 1))
-                            .orElse("–"),
+                    release.softness().map(q -> BounceLogWords.interval(q, 1)).orElse("–"),
                     release.second()
-                            .map(s -> BounceLogWords.plusMinus(s.frequency()) + " Hz, " + String.format(Locale.ROOT, "%.0f %%", 100 * s.share()))
+                            .map(s -> BounceLogWords.plusMinus(s.frequency()) + " Hz, "
+                                    + String.format(Locale.ROOT, "%.0f %%", 100 * s.share()))
                             .orElse("–"),
                     release.samples() + ", worth " + Numbers.of(release.independent(), 2)));
         }

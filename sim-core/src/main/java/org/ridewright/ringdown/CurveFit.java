@@ -124,18 +124,15 @@ final class CurveFit {
         RealMatrix inverse = inverse(j.transposeMultiply(j));
         ResidualNoise noise = ResidualNoise.of(used, places(counted), leverage(slopes, inverse), reach);
         double[][] middle = middle(slopes, places(counted), noise);
-        RealMatrix covariance = inverse.multiply(new Array2DRowRealMatrix(middle, false)).multiply(inverse);
+        RealMatrix covariance =
+                inverse.multiply(new Array2DRowRealMatrix(middle, false)).multiply(inverse);
         double sum = 0;
         for (double residual : used) {
             sum += residual * residual;
         }
         RealMatrix white = inverse.scalarMultiply(sum / Math.max(1, used.length - parameters.length));
         return new CurveFit(
-                parameters.clone(),
-                residuals,
-                greater(white.getData(), covariance.getData()),
-                sum,
-                noise.effective());
+                parameters.clone(), residuals, greater(white.getData(), covariance.getData()), sum, noise.effective());
     }
 
     /** Correlations of the second, variances the greater of the two: what the residuals show of themselves is no reason to claim more. */

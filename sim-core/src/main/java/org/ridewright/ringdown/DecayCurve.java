@@ -160,8 +160,7 @@ final class DecayCurve implements CurveFit.Curve {
                             ? within(allowed[k], 0.05 * first, 20 * first)
                             : within(allowed[k], 20 * first, 0.05 * first);
                 case SOFTNESS -> within(allowed[k], 0, SOFTEST);
-                case START ->
-                    within(allowed[k], about - LATEST / omega, about + LATEST / omega);
+                case START -> within(allowed[k], about - LATEST / omega, about + LATEST / omega);
                 case OFFSET, DRIFT, SECOND_COSINE, SECOND_SINE -> allowed[k];
             };
         }

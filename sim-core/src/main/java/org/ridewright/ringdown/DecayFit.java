@@ -15,7 +15,8 @@ final class DecayFit {
 
     private static final int PASSES = 3;
     private static final double[] VISCOUS_SHARES = {0, 0.5, 1};
-    private static final List<Place> LINE = List.of(Place.LOG_OMEGA, Place.START, Place.FIRST, Place.OFFSET, Place.DRIFT);
+    private static final List<Place> LINE =
+            List.of(Place.LOG_OMEGA, Place.START, Place.FIRST, Place.OFFSET, Place.DRIFT);
 
     private final double[] times;
     private final double[] values;
@@ -167,7 +168,9 @@ final class DecayFit {
         List<FrictionOscillation.Turn> turns = motion.turns();
         int at = 0;
         for (int i = 0; i < times.length; i++) {
-            while (at + 1 < turns.size() && turns.get(at + 1).time() - times[i] < times[i] - turns.get(at).time()) {
+            while (at + 1 < turns.size()
+                    && turns.get(at + 1).time() - times[i]
+                            < times[i] - turns.get(at).time()) {
                 at++;
             }
             double first = turns.get(0).time();

@@ -14,8 +14,7 @@ public record Estimate(double value, double standardError, double lower, double 
 
     /** Symmetric interval, {@code value ± quantile · standardError}. */
     static Estimate of(double value, double standardError, double quantile) {
-        return new Estimate(
-                value, standardError, value - quantile * standardError, value + quantile * standardError);
+        return new Estimate(value, standardError, value - quantile * standardError, value + quantile * standardError);
     }
 
     /** In another unit, {@code factor > 0} times as large. */

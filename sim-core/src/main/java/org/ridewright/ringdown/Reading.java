@@ -67,7 +67,9 @@ final class Reading {
     }
 
     private static double samplesPerHalf(Fitted fitted) {
-        return Math.PI / Math.exp(fitted.value(Place.LOG_OMEGA)) / fitted.curve().interval();
+        return Math.PI
+                / Math.exp(fitted.value(Place.LOG_OMEGA))
+                / fitted.curve().interval();
     }
 
     private static List<Place> alone(Fitted fitted, Place left) {
@@ -170,7 +172,8 @@ final class Reading {
         double[] recorded = new double[half];
         for (int j = 0; j < half; j++) {
             recorded[j] = Math.abs(turns.get(j).after())
-                    * present(fitted, shape, turns.get(j).time(), turns.get(j + 1).time());
+                    * present(
+                            fitted, shape, turns.get(j).time(), turns.get(j + 1).time());
         }
         double[] straight = SizeLines.straight(recorded);
         double[] exponential = SizeLines.exponential(recorded);

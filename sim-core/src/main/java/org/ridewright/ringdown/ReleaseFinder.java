@@ -39,8 +39,8 @@ final class ReleaseFinder {
         this.stretch = stretch;
         this.options = options;
         this.smoothed = Smoothed.of(stretch, options.highest());
-        this.threshold = Math.max(
-                Math.max(FAINTEST, STANDS_OUT * smoothed.quiet()), SMALLEST_SHARE * smoothed.greatest());
+        this.threshold =
+                Math.max(Math.max(FAINTEST, STANDS_OUT * smoothed.quiet()), SMALLEST_SHARE * smoothed.greatest());
     }
 
     /**
@@ -168,7 +168,9 @@ final class ReleaseFinder {
             }
             Arrays.sort(gaps);
             double usual = gaps[gaps.length / 2];
-            return (gap > 0.5 * usual || all.get(i).size() < FAINT * all.get(from).size()) && gap < 1.6 * usual;
+            return (gap > 0.5 * usual
+                            || all.get(i).size() < FAINT * all.get(from).size())
+                    && gap < 1.6 * usual;
         }
         return true;
     }

@@ -67,8 +67,8 @@ final class ReleaseFit {
                 later <= MOST_SKIPPED && release.extremes().size() - later >= ReleaseFinder.FEWEST && isHeld(fitted);
                 later++) {
             Window shorter = new Window(stretch, release.later(later));
-            Fitted next = enriched(
-                    shorter, shorter.fit().mixed(release.later(later).guess()));
+            Fitted next =
+                    enriched(shorter, shorter.fit().mixed(release.later(later).guess()));
             if (noise(next) > noise(fitted) / HELD * Math.sqrt(2)) {
                 break;
             }
@@ -170,8 +170,8 @@ final class ReleaseFit {
         boolean[] all = window.fit().after(plain.value(Place.START));
         double[] base = plain.curve().whole(plain.fit().parameters());
         Fitted whole = window.fit().among(all, plain.curve().free(), base);
-        Optional<Fitted> two = second(window, whole)
-                .filter(rich -> criterion(rich, rich) < criterion(whole, rich) - DECISIVE);
+        Optional<Fitted> two =
+                second(window, whole).filter(rich -> criterion(rich, rich) < criterion(whole, rich) - DECISIVE);
         if (two.isPresent() && noise(two.get()) < MISFIT * window.grain()) {
             return between(window, two.get());
         }
@@ -185,7 +185,8 @@ final class ReleaseFit {
 
     /** Once more, without the samples next to the turns. */
     private static Fitted between(Window window, Fitted two) {
-        return window.fit().refined(two.curve().free(), two.curve().whole(two.fit().parameters()));
+        return window.fit()
+                .refined(two.curve().free(), two.curve().whole(two.fit().parameters()));
     }
 
     /** Gradual friction, from several starts: the locked parts of each half cycle make the swing faster than ω. */

@@ -97,7 +97,8 @@ public record RingDowns(List<RingDown> releases, List<String> leftOut) {
                 && last.size() > 0.3 * extremes.get(0).size();
         if (cut) {
             throw new NoRingDownException(
-                    String.format(Locale.ROOT, "rows are missing from %.2f s on, in the midst of the decay", stretch.end()),
+                    String.format(
+                            Locale.ROOT, "rows are missing from %.2f s on, in the midst of the decay", stretch.end()),
                     "a ring-down recorded whole",
                     "record again without gaps; close other programs on the phone");
         }

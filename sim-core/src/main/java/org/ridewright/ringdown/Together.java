@@ -17,6 +17,7 @@ import org.hipparchus.distribution.continuous.TDistribution;
  *
  * @param releases how many
  * @param frequency ride frequency (Hz)
+ * @param naturalFrequency ω/2π (Hz); the same for all however far each was pushed
  * @param dampingRatio ζ (1)
  * @param friction f (m/s²)
  * @param frictionLength F/k (m)
@@ -25,6 +26,7 @@ import org.hipparchus.distribution.continuous.TDistribution;
 public record Together(
         int releases,
         Estimate frequency,
+        Estimate naturalFrequency,
         Estimate dampingRatio,
         Estimate friction,
         Estimate frictionLength,
@@ -36,8 +38,10 @@ public record Together(
 
     /** Of two releases or more whose frequencies are alike. */
     static Optional<Together> of(List<RingDown> releases) {
-        double least = releases.stream().mapToDouble(r -> r.frequency().value()).min().orElse(1);
-        double most = releases.stream().mapToDouble(r -> r.frequency().value()).max().orElse(1);
+        double least =
+                releases.stream().mapToDouble(r -> r.frequency().value()).min().orElse(1);
+        double most =
+                releases.stream().mapToDouble(r -> r.frequency().value()).max().orElse(1);
         if (releases.size() < 2 || most > ALIKE * least) {
             return Optional.empty();
         }
@@ -46,6 +50,7 @@ public record Together(
         return Optional.of(new Together(
                 releases.size(),
                 mean(releases, RingDown::frequency),
+                mean(releases, RingDown::naturalFrequency),
                 damping,
                 friction,
                 mean(releases, RingDown::frictionLength),

@@ -64,7 +64,8 @@ class CoverageTest {
                 arguments("viscous, 50 Hz, white noise", viscous, new Logger(50, 0.05, 0, 0, 0)),
                 arguments("viscous, 100 Hz, eight bits", viscous, new Logger(100, 0.03, EIGHT_BITS, 0, 0)),
                 arguments("mixed, 200 Hz, white noise", mixed, new Logger(200, 0.05, 0, 0, 0)),
-                arguments("mixed, 100 Hz, eight bits, unsteady stamps", mixed, new Logger(100, 0.04, EIGHT_BITS, 0.1, 0)),
+                arguments(
+                        "mixed, 100 Hz, eight bits, unsteady stamps", mixed, new Logger(100, 0.04, EIGHT_BITS, 0.1, 0)),
                 arguments("mixed, 100 Hz, samples taken beside their stamps", mixed, new Logger(100, 0.05, 0, 0, 0.05)),
                 arguments("much damped, 100 Hz, white noise", stiff, new Logger(100, 0.05, 0, 0, 0)));
     }
@@ -90,7 +91,9 @@ class CoverageTest {
         Motion motion = t -> t < 0
                 ? 0
                 : 2.5 * Math.exp(-0.05 * omega * t) * Math.cos(omega * Math.sqrt(1 - 0.05 * 0.05) * t)
-                        + 2.5 * share * Math.exp(-damping * other * t)
+                        + 2.5
+                                * share
+                                * Math.exp(-damping * other * t)
                                 * Math.cos(other * Math.sqrt(1 - damping * damping) * t - 0.4);
 
         int[] held = held(motion, new Logger(100, 0.05, 0, 0, 0), 0, 0.05, 0);

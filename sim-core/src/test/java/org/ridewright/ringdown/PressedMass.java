@@ -44,8 +44,7 @@ final class PressedMass {
         Arrays.fill(accelerations, press, accelerations.length, 0);
         for (int i = press; i < hold; i++) {
             double t = (i - press) * STEP;
-            accelerations[i] =
-                    -depth / 2 * Math.pow(Math.PI / PRESSING, 2) * Math.cos(Math.PI * t / PRESSING);
+            accelerations[i] = -depth / 2 * Math.pow(Math.PI / PRESSING, 2) * Math.cos(Math.PI * t / PRESSING);
         }
         double x = -depth;
         double v = 0;

@@ -42,8 +42,9 @@ class RingDownTest {
                         t -> MIXED.acceleration(t - 3.3) + DRY.acceleration(t - 10) + VISCOUS.acceleration(t - 16), 24)
                 .releases();
 
-        assertThat(releases).extracting(RingDown::kind).containsExactly(
-                DampingKind.MIXED, DampingKind.DRY, DampingKind.VISCOUS);
+        assertThat(releases)
+                .extracting(RingDown::kind)
+                .containsExactly(DampingKind.MIXED, DampingKind.DRY, DampingKind.VISCOUS);
         assertThat(releases.get(0).at()).isCloseTo(3.3, within(0.01));
         assertThat(releases.get(1).at()).isCloseTo(10, within(0.01));
         assertThat(releases.get(2).at()).isCloseTo(16, within(0.01));
@@ -63,10 +64,12 @@ class RingDownTest {
     @Test
     void halvesOfEachKindAloneFitWorseThanWhatItIs() {
         RingDown dry = found(t -> DRY.acceleration(t - 3), 10).releases().get(0);
-        RingDown viscous = found(t -> VISCOUS.acceleration(t - 3), 10).releases().get(0);
+        RingDown viscous =
+                found(t -> VISCOUS.acceleration(t - 3), 10).releases().get(0);
 
         assertThat(dry.viscousOnly().noise()).isGreaterThan(3 * dry.dryOnly().noise());
-        assertThat(viscous.dryOnly().noise()).isGreaterThan(3 * viscous.viscousOnly().noise());
+        assertThat(viscous.dryOnly().noise())
+                .isGreaterThan(3 * viscous.viscousOnly().noise());
     }
 
     @Test
@@ -85,9 +88,7 @@ class RingDownTest {
 
     @Test
     void bothFrequenciesOfABeatAreFound() {
-        Motion beat = t -> t < 3
-                ? 0
-                : damped(2, 1.7, 0.04, 0, t - 3) + damped(1.2, 2.3, 0.05, -0.4, t - 3);
+        Motion beat = t -> t < 3 ? 0 : damped(2, 1.7, 0.04, 0, t - 3) + damped(1.2, 2.3, 0.05, -0.4, t - 3);
         RingDown release = found(beat, 12).releases().get(0);
 
         assertThat(release.second()).isPresent();
@@ -201,8 +202,6 @@ class RingDownTest {
     }
 
     private static Stretch part(Stretch whole, int from, int to) {
-        return new Stretch(
-                Arrays.copyOfRange(whole.times(), from, to),
-                Arrays.copyOfRange(whole.values(), from, to));
+        return new Stretch(Arrays.copyOfRange(whole.times(), from, to), Arrays.copyOfRange(whole.values(), from, to));
     }
 }
