@@ -42,9 +42,12 @@ class ArrowsTest {
                 arguments("standing", "dynamics suspension vehicle quantity"),
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
+                arguments("ringdown", "signal math"),
+                arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
-                arguments("io", "uncertainty comfort measurement ride road vehicle quantity signal"));
+                arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments("io", "uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")
