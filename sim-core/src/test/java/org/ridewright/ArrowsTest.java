@@ -38,6 +38,7 @@ class ArrowsTest {
                 arguments("roughness", "road quantity signal math"),
                 arguments("dynamics", "suspension wheel vehicle road quantity math"),
                 arguments("solver", "dynamics suspension signal math"),
+                arguments("modal", "dynamics suspension vehicle quantity math"),
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
