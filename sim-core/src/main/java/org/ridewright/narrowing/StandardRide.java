@@ -1,25 +1,28 @@
 package org.ridewright.narrowing;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.ridewright.comfort.Axis;
-import org.ridewright.dynamics.VehicleModel;
+import org.ridewright.comfort.VibrationMetrics;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
+import org.ridewright.ride.RideBench;
 import org.ridewright.ride.RideResult;
-import org.ridewright.ride.RideRunner;
+import org.ridewright.ride.Wanted;
 import org.ridewright.ride.Scenario;
 import org.ridewright.ride.SpeedPlan;
 import org.ridewright.road.Coherence;
+import org.ridewright.road.MeasuredProfile;
 import org.ridewright.road.NamedSpectrum;
 import org.ridewright.road.Obstacle;
 import org.ridewright.road.Road;
+import org.ridewright.road.RoadTracks;
 import org.ridewright.road.RoughnessSpectrum;
 import org.ridewright.road.Surface;
-import org.ridewright.signal.Channel;
 import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.LoadCase.Aboard;
 import org.ridewright.vehicle.Tyre;
@@ -27,7 +30,7 @@ import org.ridewright.vehicle.Vehicle;
 
 /**
  * What is asked where nothing else is: the peak over a plank, the weighted vertical r.m.s. on gravel, both at the first occupied seat (where
- * nobody can be aboard, the centre of mass, unweighted), and the bounce frequency. The load case is the first of those with the most people
+ * nobody is aboard, both peaks at the centre of mass), and the bounce frequency. The load case is the first of those with the most people
  * aboard; plank, gravel and speed are choices of this project.
  */
 public final class StandardRide implements Answer {
@@ -36,17 +39,21 @@ public final class StandardRide implements Answer {
     /** A plank is no higher than this share of the smallest wheel's diameter, so that it can be rolled over. */
     private static final double LEAST_WHEEL = 0.08;
 
-    private static final double GRAVEL_LENGTH = 50;
+    private static final double GRAVEL_LENGTH = 20;
+    /** Distance of the surveyed heights (m). */
+    private static final double SURVEY = 0.04;
+    private static final double HALF_TRACK = 0.7;
+    private static final Measure RUN_UP = length(4);
     private static final double RIDDEN_WITH_HARD_TYRES = 10 / 3.6;
     private static final double RIDDEN_WITH_PNEUMATIC_TYRES = 30 / 3.6;
     private static final long SEED = 7;
     private static final double SAMPLING_RATE = 200;
-    private static final String CENTRE = "centre of mass vertical acceleration";
 
     private final String loadCase;
     private final boolean seated;
     private final double speed;
     private final double height;
+    private final Surface gravel = gravel();
 
     /** Chosen to suit a vehicle; the same is then asked of that vehicle with other values. */
     public StandardRide(Vehicle vehicle) {
@@ -79,7 +86,7 @@ public final class StandardRide implements Answer {
     public List<Figure> figures() {
         return List.of(
                 new Figure("peak over the plank", "m/s²"),
-                new Figure(seated ? "W_k r.m.s. on gravel" : "r.m.s. on gravel", "m/s²"),
+                new Figure(seated ? "weighted r.m.s. on gravel" : "peak on gravel", "m/s²"),
                 new Figure("bounce frequency", "Hz"));
     }
 
@@ -94,15 +101,19 @@ public final class StandardRide implements Answer {
                 seated ? "at the seat" : "at the centre of mass",
                 1000 * height,
                 1000 * PLANK_LENGTH,
-                seated ? "vertical r.m.s. weighted by ISO 2631-1 there" : "r.m.s. there, unweighted",
+                seated ? "vertical r.m.s. there, weighted by ISO 2631-1" : "the same",
                 GRAVEL_LENGTH);
     }
 
     @Override
     public List<Double> of(Vehicle vehicle) {
-        List<RideResult> results = RideRunner.run(scenario(vehicle), result -> {});
-        VehicleModel model = results.get(0).model();
-        return List.of(peak(results.get(0)), rms(results.get(1)), BounceFrequency.of(model));
+        Scenario scenario = scenario(vehicle);
+        List<RideBench.Test> tests = RideBench.tests(scenario);
+        RideBench bench = new RideBench();
+        RideResult plank = bench.measure(scenario, tests.get(0), Set.of(Wanted.PEAKS)).ride();
+        Set<Wanted> wanted = Set.of(seated ? Wanted.SEAT : Wanted.PEAKS);
+        RideResult gravel = bench.measure(scenario, tests.get(1), wanted).ride();
+        return List.of(peak(plank), seated ? rms(gravel) : peak(gravel), BounceFrequency.of(plank.model()));
     }
 
     private double peak(RideResult result) {
@@ -113,21 +124,10 @@ public final class StandardRide implements Answer {
         return Math.max(point.greatest().value(), -point.least().value());
     }
 
-    private double rms(RideResult result) {
-        if (seated) {
-            return Optional.ofNullable(result.seats().get(0).metrics().get(Axis.Z))
-                    .map(metrics -> metrics.rms())
-                    .orElse(Double.NaN);
-        }
-        return result.trace(CENTRE).map(StandardRide::rms).orElse(Double.NaN);
-    }
-
-    private static double rms(Channel channel) {
-        double sum = 0;
-        for (int i = 0; i < channel.size(); i++) {
-            sum += channel.sample(i) * channel.sample(i);
-        }
-        return Math.sqrt(sum / channel.size());
+    private static double rms(RideResult result) {
+        return Optional.ofNullable(result.seats().get(0).metrics().get(Axis.Z))
+                .map(VibrationMetrics::rms)
+                .orElse(Double.NaN);
     }
 
     private Scenario scenario(Vehicle vehicle) {
@@ -152,13 +152,32 @@ public final class StandardRide implements Answer {
                 length(4), Obstacle.Side.BOTH, Measure.of(0, QuantityKind.ANGLE), 1, Optional.empty());
         Obstacle plank =
                 new Obstacle.Plank(lie, length(height), length(PLANK_LENGTH), new Obstacle.Shape.Rectangular());
-        Surface.Stretch stretch = new Surface.Stretch(Optional.empty(), Optional.of(length(GRAVEL_LENGTH)));
-        Surface gravel = new Surface.Spectral(
-                stretch, NamedSpectrum.GRAVEL.over(RoughnessSpectrum.LOWEST, RoughnessSpectrum.HIGHEST), new Coherence.Isotropic(), SEED);
-        List<Road> roads = new ArrayList<>();
-        roads.add(new Road("plank", List.of(plank), Optional.empty()));
-        roads.add(new Road("gravel", List.of(), List.of(gravel), Road.RUN_UP, Optional.empty()));
-        return roads;
+        return List.of(
+                new Road("plank", List.of(plank), Optional.empty()),
+                new Road("gravel", List.of(), List.of(gravel), RUN_UP, Optional.empty()));
+    }
+
+    /** Two tracks of gravel, surveyed once, so that every vehicle meets the same bumps whatever its track. */
+    private static Surface gravel() {
+        Surface.Stretch stretch = new Surface.Stretch(Optional.empty(), Optional.of(length(Road.START + GRAVEL_LENGTH)));
+        Surface random = new Surface.Spectral(
+                stretch,
+                NamedSpectrum.GRAVEL.over(RoughnessSpectrum.LOWEST, RoughnessSpectrum.HIGHEST),
+                new Coherence.Isotropic(),
+                SEED);
+        Road road = new Road("gravel", List.of(), List.of(random), RUN_UP, Optional.empty());
+        double[] stations = new double[(int) Math.rint(GRAVEL_LENGTH / SURVEY)];
+        Arrays.setAll(stations, i -> Road.START + i * SURVEY);
+        List<double[]> heights = RoadTracks.of(road, HALF_TRACK, -HALF_TRACK).stream()
+                .map(track -> track.window(stations[0], stations[stations.length - 1]))
+                .map(profile -> Arrays.stream(stations).map(profile::height).toArray())
+                .toList();
+        return new Surface.Measured(
+                Surface.Stretch.ALL,
+                new MeasuredProfile("gravel", stations, heights),
+                new Surface.Measured.AsMeasured(),
+                false,
+                Optional.empty());
     }
 
     private static Measure length(double value) {
