@@ -1,7 +1,6 @@
 package org.ridewright.narrowing;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,7 +29,7 @@ import org.ridewright.vehicle.Vehicle;
 
 /**
  * What is asked where nothing else is: the peak over a plank, the weighted vertical r.m.s. on gravel, both at the first occupied seat (where
- * nobody is aboard, both peaks at the centre of mass), and the bounce frequency. The load case is the first of those with the most people
+ * nobody is aboard, both peaks at the centre of mass), and the bounce frequency. The load case is the first with somebody
  * aboard; plank, gravel and speed are choices of this project.
  */
 public final class StandardRide implements Answer {
@@ -39,7 +38,7 @@ public final class StandardRide implements Answer {
     /** A plank is no higher than this share of the smallest wheel's diameter, so that it can be rolled over. */
     private static final double LEAST_WHEEL = 0.08;
 
-    private static final double GRAVEL_LENGTH = 20;
+    private static final double GRAVEL_LENGTH = 16;
     /** Distance of the surveyed heights (m). */
     private static final double SURVEY = 0.04;
     private static final double HALF_TRACK = 0.7;
@@ -57,15 +56,10 @@ public final class StandardRide implements Answer {
 
     /** Chosen to suit a vehicle; the same is then asked of that vehicle with other values. */
     public StandardRide(Vehicle vehicle) {
-        LoadCase chosen = vehicle.loadCases().stream()
-                .max(Comparator.comparingInt(StandardRide::people))
-                .orElseThrow();
-        loadCase = vehicle.loadCases().stream()
-                .filter(load -> people(load) == people(chosen))
-                .findFirst()
-                .orElseThrow()
-                .name();
-        seated = people(chosen) > 0;
+        Optional<LoadCase> occupied =
+                vehicle.loadCases().stream().filter(load -> people(load) > 0).findFirst();
+        loadCase = occupied.orElse(vehicle.loadCases().get(0)).name();
+        seated = occupied.isPresent();
         boolean pneumatic = vehicle.axles().stream().allMatch(a -> a.wheel().tyre() == Tyre.PNEUMATIC);
         double usual = pneumatic ? RIDDEN_WITH_PNEUMATIC_TYRES : RIDDEN_WITH_HARD_TYRES;
         speed = Math.min(usual, vehicle.topSpeed().map(Measure::value).orElse(usual));
