@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ridewright.quantity.Measure;
-import org.ridewright.quantity.Measures;
 import org.ridewright.sheet.Proportions.Shape;
 import org.ridewright.sheet.Proportions.Sitting;
 import org.ridewright.vehicle.Axle;
@@ -46,10 +45,21 @@ final class Dimensions {
         rows.add(new Dimension(letter, what, how, precision, key, known.map(Dimensions::written).orElse("")));
     }
 
-    /** As the file has it; in metres where the file counts the other way. */
+    /** As the file has it. */
     static String written(Measure measure) {
-        boolean opposite = measure.written().startsWith(Place.OPPOSITE);
-        return opposite ? Measures.format(measure) : measure.written();
+        return measure.written();
+    }
+
+    /** The same of a place that may be counted the other way, with a word for that way. */
+    private static String directed(Measure measure, String otherWay) {
+        String words = measure.written();
+        return words.startsWith(Place.OPPOSITE) ? words.substring(Place.OPPOSITE.length()) + ", " + otherWay : words;
+    }
+
+    private void place(
+            String letter, String what, String how, String precision, String key, Optional<Measure> known, String otherWay) {
+        String words = known.map(measure -> directed(measure, otherWay)).orElse("");
+        rows.add(new Dimension(letter, what, how, precision, key, words));
     }
 
     private Optional<Axle> axle(int i) {
@@ -198,13 +208,14 @@ final class Dimensions {
             Optional<Place> at = seat.map(Seat::place);
             Optional<Place> feet = seat.flatMap(Seat::feet);
             String loaded = TAPE + " and plumb line; with the person seated";
-            add(
+            place(
                     Letters.SEAT_BEHIND.of(i, count),
                     "seat behind front axle, " + name,
                     loaded + ", to the hip bones",
                     "± 20 mm",
                     key + "at.behind front axle",
-                    at.map(Place::behindFrontAxle));
+                    at.map(Place::behindFrontAxle),
+                    "ahead");
             add(
                     Letters.SEAT_HEIGHT.of(i, count),
                     "seat above ground, " + name,
@@ -212,20 +223,22 @@ final class Dimensions {
                     "± 20 mm",
                     key + "at.above ground",
                     at.map(Place::aboveGround));
-            add(
+            place(
                     Letters.SEAT_ASIDE.of(i, count),
                     "seat left or right of the centre line, " + name,
                     TAPE + "; write which side",
                     "± 10 mm",
                     key + "at.left of centre",
-                    at.map(Place::leftOfCentre));
-            add(
+                    at.map(Place::leftOfCentre),
+                    "right");
+            place(
                     Letters.FEET_BEHIND.of(i, count),
                     "feet behind front axle, " + name,
                     TAPE + " and plumb line, to the heels",
                     "± 20 mm",
                     key + "feet.behind front axle",
-                    feet.map(Place::behindFrontAxle));
+                    feet.map(Place::behindFrontAxle),
+                    "ahead");
             add(
                     Letters.FEET_HEIGHT.of(i, count),
                     "feet above ground, " + name,
@@ -250,13 +263,14 @@ final class Dimensions {
         }
         Optional<Hitch> hitch = vehicle.flatMap(v -> v.hitches().stream().findFirst());
         String key = "hitches[" + hitch.map(Hitch::name).orElse("0") + "].at.";
-        add(
+        place(
                 Letters.HITCH_AHEAD.letter(),
-                "where shafts or drawbar are held, ahead of the front axle",
+                "where shafts or drawbar are held, from the front axle",
                 TAPE + ", plumb line",
                 "± 10 mm",
-                key + "ahead of front axle",
-                hitch.map(h -> h.place().behindFrontAxle()));
+                key + "behind front axle",
+                hitch.map(h -> h.place().behindFrontAxle()),
+                "ahead");
         add(
                 Letters.HITCH_HEIGHT.letter(),
                 "the same, above the ground",

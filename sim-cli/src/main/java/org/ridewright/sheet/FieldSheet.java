@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ridewright.dynamics.Element;
 import org.ridewright.figure.Sketch;
 import org.ridewright.narrowing.Answer;
 import org.ridewright.narrowing.Narrowing;
@@ -160,7 +161,7 @@ public final class FieldSheet {
     private List<String> springs() {
         List<String> names = new ArrayList<>();
         vehicle.ifPresent(v -> {
-            v.axles().forEach(axle -> axle.springs().forEach(s -> names.add(axle.name() + ": " + s.name())));
+            v.axles().forEach(axle -> axle.springs().forEach(s -> names.add(Element.nameOf(axle.name(), s.name()))));
             v.connections().stream()
                     .filter(Connection.SideSpring.class::isInstance)
                     .forEach(c -> names.add(c.name()));

@@ -300,10 +300,9 @@ final class Sketches {
         Sketch sketch = new Sketch("spring", "One spring, free and loaded", WIDTH, 40);
         half(sketch, 8, 16, Letters.FREE_CAMBER.letter(), "free, lying on its side");
         half(sketch, 100, 9, Letters.LOADED_CAMBER.letter(), "loaded, on the standing vehicle");
-        sketch.box(136, 4, 148, 9, Pen.FINE);
-        sketch.text("stop", 142, 6.6);
-        sketch.line(142, 9, 142, 13, Pen.FINE);
-        sketch.dimension(142, 9, 142, 21, Letters.CLEARANCE.letter());
+        sketch.box(136, 0.5, 148, 4.5, Pen.FINE);
+        sketch.text("stop", 142, 2.6);
+        sketch.dimension(142, 4.5, 142, 21, Letters.CLEARANCE.letter());
         return sketch;
     }
 

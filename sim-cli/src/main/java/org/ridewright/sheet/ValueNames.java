@@ -7,11 +7,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ridewright.narrowing.Answer;
 import org.ridewright.narrowing.Narrowing;
+import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.Vehicle;
 
 /** Keys of a vehicle file and figures of an answer in words. */
 public final class ValueNames {
     private static final Pattern ITEM = Pattern.compile("^(axles|seats|connections|hitches|load cases)\\[(\\d+)]");
+
+    private static final Pattern PART = Pattern.compile("^\\.(springs|dampers)\\[(\\d+)]");
 
     private ValueNames() {}
 
@@ -30,7 +33,20 @@ public final class ValueNames {
                     case "hitches" -> vehicle.hitches().get(i).name();
                     default -> vehicle.loadCases().get(i).name();
                 };
-        return matcher.group(1) + "[" + name + "]" + path.substring(matcher.end());
+        String rest = path.substring(matcher.end());
+        return matcher.group(1) + "[" + name + "]" + (matcher.group(1).equals("axles") ? part(vehicle.axles().get(i), rest) : rest);
+    }
+
+    private static String part(Axle axle, String rest) {
+        Matcher matcher = PART.matcher(rest);
+        if (!matcher.find()) {
+            return rest;
+        }
+        int i = Integer.parseInt(matcher.group(2));
+        String name = matcher.group(1).equals("springs")
+                ? axle.springs().get(i).name()
+                : axle.dampers().get(i).name();
+        return "." + matcher.group(1) + "[" + name + "]" + rest.substring(matcher.end());
     }
 
     /** Each figure with its standard uncertainty. */

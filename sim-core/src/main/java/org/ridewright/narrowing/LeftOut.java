@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.Provenance;
+import org.ridewright.quantity.QuantityKind;
 import org.ridewright.suspension.SpringLaws;
 import org.ridewright.vehicle.AxisHeight;
 import org.ridewright.vehicle.Axle;
@@ -133,9 +134,11 @@ final class LeftOut {
         }
         boolean rollAxisOpen = rolls && vehicle.body().rollAxis() instanceof AxisHeight.AtAxles;
         if (rollAxisOpen && axle.rollAxisHeight().isEmpty()) {
+            Measure guess = Measure.estimated(
+                    MountHeights.rollAxisAt(axle).value(), QuantityKind.LENGTH, "at the height of the spring mounts");
             add(
                     path + ".roll axis height",
-                    UsualTolerance.absolute(MountHeights.rollAxisAt(axle), HEIGHT),
+                    UsualTolerance.absolute(guess, HEIGHT),
                     m -> withAxle(i, "rollAxisHeight", Optional.of(m)));
         }
         for (int s = 0; s < axle.springs().size(); s++) {
