@@ -42,6 +42,7 @@ class ArrowsTest {
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments("narrowing", "modal ride comfort dynamics suspension wheel road vehicle quantity"),
                 arguments("io", "comfort measurement ride road vehicle quantity signal"));
     }
 

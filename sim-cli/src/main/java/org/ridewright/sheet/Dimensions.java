@@ -7,6 +7,7 @@ import org.ridewright.quantity.Measure;
 import org.ridewright.sheet.Proportions.Shape;
 import org.ridewright.sheet.Proportions.Sitting;
 import org.ridewright.vehicle.Axle;
+import org.ridewright.vehicle.Connection;
 import org.ridewright.vehicle.Elasticity;
 import org.ridewright.vehicle.GappedStage;
 import org.ridewright.vehicle.Hitch;
@@ -35,6 +36,7 @@ final class Dimensions {
         Dimensions table = new Dimensions(vehicle, proportions);
         table.axles();
         table.springs();
+        table.sideSprings();
         table.seats();
         table.body();
         table.hitch();
@@ -133,13 +135,7 @@ final class Dimensions {
     private void spring(int i, int count, Shape axle, Optional<Spring> spring, String key) {
         boolean onBeam = spring.map(s -> s.attachment().apart().isPresent()).orElse(true);
         if (axle.track() > 0 && onBeam) {
-            add(
-                    Letters.SPRINGS_APART.of(i, count),
-                    "left to right spring, middle to middle, " + axle.name(),
-                    TAPE + ", across the spring seats",
-                    "± 5 mm",
-                    key + "apart",
-                    spring.flatMap(s -> s.attachment().apart()));
+            apart(i, count, axle.name(), key + "apart", spring.flatMap(s -> s.attachment().apart()));
         }
         add(
                 Letters.MOUNTS.of(i, count),
@@ -148,54 +144,102 @@ final class Dimensions {
                 "± 10 mm",
                 key + "mount height",
                 spring.flatMap(Spring::mountHeight));
-        Optional<GappedStage> stop = spring.flatMap(s -> s.stages().stream()
+        Pack pack = new Pack(
+                axle.name(),
+                spring.map(Spring::kind).map(SpringKind::isLeaf).orElse(true),
+                spring.map(Spring::elasticity),
+                spring.map(Spring::stages).orElse(List.of()),
+                key);
+        clearance(i, count, pack);
+        leaves(i, count, pack);
+    }
+
+    /** Springs that reach along the side from axle to axle. */
+    private void sideSprings() {
+        List<Connection.SideSpring> springs = vehicle.map(Vehicle::connections).orElse(List.of()).stream()
+                .filter(Connection.SideSpring.class::isInstance)
+                .map(Connection.SideSpring.class::cast)
+                .toList();
+        for (int i = 0; i < springs.size(); i++) {
+            Connection.SideSpring spring = springs.get(i);
+            String key = "connections[" + spring.name() + "].";
+            apart(i, springs.size(), spring.name(), key + "apart", spring.attachment().apart());
+            Connection.Tip tip = spring.tips().get(0);
+            Pack pack = new Pack(
+                    spring.name(),
+                    tip.kind().isLeaf(),
+                    Optional.of(tip.elasticity()),
+                    tip.stages(),
+                    key + "tips[0].");
+            clearance(i, springs.size(), pack);
+            leaves(i, springs.size(), pack);
+        }
+    }
+
+    /** What a spring is made of, and the key that it stands under. */
+    private record Pack(
+            String name, boolean leaf, Optional<Elasticity> elasticity, List<GappedStage> stages, String key) {}
+
+    private void apart(int i, int count, String name, String key, Optional<Measure> known) {
+        add(
+                Letters.SPRINGS_APART.of(i, count),
+                "left to right spring, middle to middle, " + name,
+                TAPE + ", across the spring seats",
+                "± 5 mm",
+                key,
+                known);
+    }
+
+    private void clearance(int i, int count, Pack pack) {
+        Optional<GappedStage> stop = pack.stages().stream()
                 .filter(stage -> stage.kind() == GappedStage.Kind.BUMP_STOP)
-                .findFirst());
+                .findFirst();
         add(
                 Letters.CLEARANCE.of(i, count),
-                "gap until the spring or axle meets its stop, or the frame, " + axle.name(),
+                "gap until the spring or axle meets its stop, or the frame, " + pack.name(),
                 TAPE + " or folding rule; say who was aboard: "
                         + stop.flatMap(GappedStage::measuredAt).orElse("________"),
                 "± 5 mm",
-                key + "bump stop.clearance",
+                pack.key() + "bump stop.clearance",
                 stop.map(GappedStage::clearance));
-        leaves(i, count, axle, spring, key);
     }
 
-    private void leaves(int i, int count, Shape axle, Optional<Spring> spring, String key) {
-        if (!spring.map(Spring::kind).map(SpringKind::isLeaf).orElse(true)) {
+    private void leaves(int i, int count, Pack spring) {
+        if (!spring.leaf()) {
             return;
         }
-        Optional<Elasticity.LeafPack> pack = spring.map(Spring::elasticity)
+        Optional<Elasticity.LeafPack> pack = spring.elasticity()
                 .filter(Elasticity.LeafPack.class::isInstance)
                 .map(Elasticity.LeafPack.class::cast);
         add(
                 Letters.SPRING_LENGTH.of(i, count),
-                "spring from eye to eye, " + axle.name(),
+                "spring from eye to eye, " + spring.name(),
                 TAPE + ", straight, not along the leaf",
                 "± 5 mm",
-                key + "leaves.length",
+                spring.key() + "leaves.length",
                 pack.map(Elasticity.LeafPack::length));
         rows.add(new Dimension(
                 Letters.LEAVES.of(i, count),
-                "leaves: number × width × thickness, " + axle.name(),
+                "leaves: number × width × thickness, " + spring.name(),
                 "Calliper, on clean metal; write each group of like leaves",
                 "± 0.1 mm (thickness)",
-                key + "leaves.pack",
-                pack.map(p -> String.join(
-                                ", ",
-                                p.leaves().stream()
-                                        .map(l -> l.number() + " × " + l.width().written() + " × "
-                                                + l.thickness().written())
-                                        .toList()))
-                        .orElse("")));
+                spring.key() + "leaves.pack",
+                pack.map(Dimensions::written).orElse("")));
         add(
                 Letters.FREE_CAMBER.of(i, count) + ", " + Letters.LOADED_CAMBER.of(i, count),
-                "camber, free and loaded, " + axle.name(),
+                "camber, free and loaded, " + spring.name(),
                 "Straight edge across the eyes, rule at the middle; the load on the spring must be known",
                 "± 2 mm",
                 "facts: camber",
                 Optional.empty());
+    }
+
+    private static String written(Elasticity.LeafPack pack) {
+        return String.join(
+                ", ",
+                pack.leaves().stream()
+                        .map(l -> l.number() + " × " + l.width().written() + " × " + l.thickness().written())
+                        .toList());
     }
 
     private void seats() {

@@ -3,10 +3,12 @@ package org.ridewright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.ridewright.quantity.Measure;
 import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.AxleKind;
 import org.ridewright.vehicle.BodyFigures;
+import org.ridewright.vehicle.Connection;
 import org.ridewright.vehicle.MountHeights;
 import org.ridewright.vehicle.Outline;
 import org.ridewright.vehicle.Place;
@@ -30,7 +32,14 @@ record Proportions(List<Shape> axles, List<Sitting> seats, Optional<Place> hitch
 
     /** An axle; the track is 0 of a single wheel. */
     record Shape(
-            String name, double x, double track, double radius, double springsApart, double mounts, SpringKind spring) {}
+            String name,
+            double x,
+            double track,
+            double radius,
+            double springsApart,
+            double mounts,
+            boolean ownSprings,
+            SpringKind spring) {}
 
     /** A seat and where its feet rest. */
     record Sitting(String name, Place seat, Place feet) {}
@@ -39,7 +48,9 @@ record Proportions(List<Shape> axles, List<Sitting> seats, Optional<Place> hitch
     record Box(double front, double rear, double width, double floor, double top) {}
 
     static Proportions of(Vehicle vehicle) {
-        List<Shape> axles = vehicle.axles().stream().map(Proportions::shape).toList();
+        List<Shape> axles = vehicle.axles().stream()
+                .map(axle -> shape(vehicle, axle))
+                .toList();
         List<Sitting> seats = new ArrayList<>();
         for (Seat seat : vehicle.seats()) {
             boolean known = seats.stream().anyMatch(s -> samePlace(s.seat(), seat.place()));
@@ -58,22 +69,22 @@ record Proportions(List<Shape> axles, List<Sitting> seats, Optional<Place> hitch
 
     /** A light four-wheeled vehicle, for a sheet without one. */
     static Proportions usual() {
-        Shape front = new Shape("front", 0, 1.3, 0.5, 0.85, 0.72, SpringKind.FULL_ELLIPTIC);
-        Shape rear = new Shape("rear", 1.7, 1.3, 0.6, 0.85, 0.82, SpringKind.FULL_ELLIPTIC);
+        Shape front = new Shape("front", 0, 1.3, 0.5, 0.85, 0.72, true, SpringKind.FULL_ELLIPTIC);
+        Shape rear = new Shape("rear", 1.7, 1.3, 0.6, 0.85, 0.82, true, SpringKind.FULL_ELLIPTIC);
         Sitting seat = new Sitting("driver", Place.of(0.95, -0.25, 1.42), Place.of(0.45, -0.25, 1.0));
         Place shafts = Place.of(-1.0, 0, 0.95);
         return new Proportions(
                 List.of(front, rear), List.of(seat), Optional.of(shafts), new Box(-0.25, 2.0, 1.0, 0.9, 1.25));
     }
 
-    private static Shape shape(Axle axle) {
+    private static Shape shape(Vehicle vehicle, Axle axle) {
         boolean single = axle.kind() == AxleKind.SINGLE || axle.track().isEmpty();
         double track = single ? 0 : axle.track().get().value();
         double apart = axle.springs().stream()
                 .flatMap(s -> s.attachment().apart().stream())
                 .mapToDouble(Measure::value)
                 .findFirst()
-                .orElse(0.7 * track);
+                .orElseGet(() -> sideSpringsApart(vehicle).orElse(0.7 * track));
         SpringKind kind =
                 axle.springs().stream().map(Spring::kind).findFirst().orElse(SpringKind.HALF_ELLIPTIC);
         return new Shape(
@@ -83,7 +94,16 @@ record Proportions(List<Shape> axles, List<Sitting> seats, Optional<Place> hitch
                 axle.wheel().radius(),
                 apart,
                 MountHeights.at(axle).value(),
+                !axle.springs().isEmpty(),
                 kind);
+    }
+
+    private static OptionalDouble sideSpringsApart(Vehicle vehicle) {
+        return vehicle.connections().stream()
+                .filter(Connection.SideSpring.class::isInstance)
+                .flatMap(c -> ((Connection.SideSpring) c).attachment().apart().stream())
+                .mapToDouble(Measure::value)
+                .findFirst();
     }
 
     private static Box box(Vehicle vehicle, List<Shape> axles, List<Sitting> seats) {

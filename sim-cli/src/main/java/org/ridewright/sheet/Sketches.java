@@ -46,7 +46,7 @@ final class Sketches {
         List<Upright> right = new ArrayList<>();
         List<Level> below = new ArrayList<>();
         collect(left, right, below);
-        double margin = 6 + COLUMN * Math.max(left.size(), right.size());
+        double margin = 9 + COLUMN * Math.max(left.size(), right.size());
         double above = 10;
         double scale = scale(length, vehicle.height(), WIDTH - 2 * margin, 62);
         double ground = above + scale * vehicle.height() + 2;
@@ -65,8 +65,8 @@ final class Sketches {
         sketch.line(view.x(box.front()), view.y(box.top()), view.x(box.front()), top - 1, Pen.HAIR);
         sketch.line(view.x(box.rear()), view.y(box.top()), view.x(box.rear()), top - 1, Pen.HAIR);
         sketch.dimension(view.x(box.front()), top, view.x(box.rear()), top, Letters.LENGTH.letter());
-        uprights(view, left, view.x(ends[0]) - 5, -COLUMN);
-        uprights(view, right, view.x(ends[1]) + 5, COLUMN);
+        uprights(view, left, view.x(ends[0]) - 7, -COLUMN);
+        uprights(view, right, view.x(ends[1]) + 7, COLUMN);
         double y = ground + ROW - 1;
         for (Level level : below) {
             sketch.line(view.x(level.from()), ground, view.x(level.from()), y + 1, Pen.HAIR);
@@ -83,7 +83,9 @@ final class Sketches {
             Shape axle = axles.get(i);
             List<Upright> side = i == 0 ? left : right;
             side.add(new Upright(axle.x(), 2 * axle.radius(), Letters.WHEEL.of(i, axles.size())));
-            side.add(new Upright(axle.x(), axle.mounts(), Letters.MOUNTS.of(i, axles.size())));
+            if (axle.ownSprings()) {
+                side.add(new Upright(axle.x(), axle.mounts(), Letters.MOUNTS.of(i, axles.size())));
+            }
             if (i > 0) {
                 below.add(new Level(0, axle.x(), 0, Letters.WHEELBASE.of(i - 1, axles.size() - 1)));
             }
@@ -113,6 +115,11 @@ final class Sketches {
         double x = from;
         for (Upright upright : uprights) {
             view.sketch.line(view.x(upright.x()), view.y(upright.z()), x + Math.signum(step), view.y(upright.z()), Pen.HAIR);
+            x += step;
+        }
+        // letters go over the lines that lead to others
+        x = from;
+        for (Upright upright : uprights) {
             view.sketch.dimension(x, view.ground, x, view.y(upright.z()), upright.letter());
             x += step;
         }

@@ -38,7 +38,7 @@ public final class StandardRide implements Answer {
     /** A plank is no higher than this share of the smallest wheel's diameter, so that it can be rolled over. */
     private static final double LEAST_WHEEL = 0.08;
 
-    private static final double GRAVEL_LENGTH = 16;
+    private static final double GRAVEL_LENGTH = 12;
     /** Distance of the surveyed heights (m). */
     private static final double SURVEY = 0.04;
     private static final double HALF_TRACK = 0.7;
