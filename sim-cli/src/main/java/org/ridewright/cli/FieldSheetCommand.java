@@ -23,8 +23,9 @@ import picocli.CommandLine.Spec;
 /** Makes the sheet on which a person writes down what a vehicle measures. */
 @Command(
         name = "fieldsheet",
-        description = "Writes a sheet to print (HTML, PDF): what to measure on a vehicle in a yard, how, with what and how closely;"
-                + " for a given vehicle also what is still estimated, and what of it to measure first.",
+        description =
+                "Writes a sheet to print (HTML, PDF): what to measure on a vehicle in a yard, how, with what and how closely;"
+                        + " for a given vehicle also what is still estimated, and what of it to measure first.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class FieldSheetCommand implements Callable<Integer> {
@@ -34,14 +35,16 @@ final class FieldSheetCommand implements Callable<Integer> {
     @Parameters(
             arity = "0..1",
             paramLabel = "VEHICLE",
-            description = "A vehicle file; the ending .yaml may be left out. Without one, a blank sheet for any vehicle.")
+            description =
+                    "A vehicle file; the ending .yaml may be left out. Without one, a blank sheet for any vehicle.")
     private Path named;
 
     @Option(
             names = "--into",
             paramLabel = "FOLDER",
-            description = "Where the sheet goes; results/<name of the file>-fieldsheet unless stated, results/fieldsheet for a"
-                    + " blank one.")
+            description =
+                    "Where the sheet goes; results/<name of the file>-fieldsheet unless stated, results/fieldsheet for a"
+                            + " blank one.")
     private Path folder;
 
     @Spec

@@ -42,13 +42,11 @@ final class SvgFormat {
      * @return the document, without an XML declaration so that it can stand inside a page
      */
     static String write(Sheet sheet, Figure figure) {
-        return write(
-                sheet, figure.fileName(), figure.widthMm(), figure.heightMm(), figure.title(), figure.caption());
+        return write(sheet, figure.fileName(), figure.widthMm(), figure.heightMm(), figure.title(), figure.caption());
     }
 
     /** The same of a sheet that is no figure; its size in millimetres. */
-    static String write(
-            Sheet sheet, String fileName, double widthMm, double heightMm, String title, String caption) {
+    static String write(Sheet sheet, String fileName, double widthMm, double heightMm, String title, String caption) {
         // names inside the file are unlike those of other figures on the same page
         SvgFormat format = new SvgFormat(sheet, fileName.replace('.', '-') + "-");
         for (Ink ink : sheet.inks()) {
@@ -56,10 +54,7 @@ final class SvgFormat {
         }
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\" role=\"img\">\n"
                         .formatted(
-                                millimetres(widthMm),
-                                millimetres(heightMm),
-                                fine(sheet.width()),
-                                fine(sheet.height()))
+                                millimetres(widthMm), millimetres(heightMm), fine(sheet.width()), fine(sheet.height()))
                 + "<title>" + escaped(title) + "</title>\n<desc>" + escaped(caption) + "</desc>\n"
                 + "<defs>\n" + format.definitions + "</defs>\n"
                 + "<path fill=\"#fff\" d=\"M0 0h%sv%sH0z\"/>\n".formatted(fine(sheet.width()), fine(sheet.height()))

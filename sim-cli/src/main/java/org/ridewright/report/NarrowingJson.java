@@ -21,8 +21,10 @@ public final class NarrowingJson {
         ArrayNode figures = root.putArray("figures");
         for (int f = 0; f < narrowing.figures().size(); f++) {
             Answer.Figure figure = narrowing.figures().get(f);
-            ObjectNode node = JsonNumbers.value(figures, figure.name(), narrowing.central().get(f), figure.unit());
-            JsonNumbers.put(node, "standard uncertainty", narrowing.uncertainty().get(f));
+            ObjectNode node = JsonNumbers.value(
+                    figures, figure.name(), narrowing.central().get(f), figure.unit());
+            JsonNumbers.put(
+                    node, "standard uncertainty", narrowing.uncertainty().get(f));
             JsonNumbers.put(node, "scatter of runs", narrowing.scatter().get(f));
         }
         ArrayNode values = root.putArray("uncertain values");
@@ -32,7 +34,9 @@ public final class NarrowingJson {
             JsonNumbers.put(node, "value", row.value().measure().value());
             JsonNumbers.put(node, "standard uncertainty", row.value().measure().tolerance());
             node.put("unit", row.value().measure().kind().siUnit());
-            node.put("known by", row.value().knowledge().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            node.put(
+                    "known by",
+                    row.value().knowledge().name().toLowerCase(Locale.ROOT).replace('_', ' '));
             node.put("usual tolerance taken", row.value().usualTolerance());
             JsonNumbers.put(node, "mean share", row.share());
             ArrayNode shares = node.putArray("shares");

@@ -44,7 +44,13 @@ final class Dimensions {
     }
 
     private void add(String letter, String what, String how, String precision, String key, Optional<Measure> known) {
-        rows.add(new Dimension(letter, what, how, precision, key, known.map(Dimensions::written).orElse("")));
+        rows.add(new Dimension(
+                letter,
+                what,
+                how,
+                precision,
+                key,
+                known.map(Dimensions::written).orElse("")));
     }
 
     /** As the file has it. */
@@ -59,7 +65,13 @@ final class Dimensions {
     }
 
     private void place(
-            String letter, String what, String how, String precision, String key, Optional<Measure> known, String otherWay) {
+            String letter,
+            String what,
+            String how,
+            String precision,
+            String key,
+            Optional<Measure> known,
+            String otherWay) {
         String words = known.map(measure -> directed(measure, otherWay)).orElse("");
         rows.add(new Dimension(letter, what, how, precision, key, words));
     }
@@ -127,7 +139,8 @@ final class Dimensions {
                 continue; // borne by a spring that reaches from axle to axle
             }
             Optional<Spring> spring = springs.stream().findFirst();
-            String key = "axles[" + axle.name() + "].springs[" + spring.map(Spring::name).orElse("0") + "].";
+            String key = "axles[" + axle.name() + "].springs["
+                    + spring.map(Spring::name).orElse("0") + "].";
             spring(i, count, axle, spring, key);
         }
     }
@@ -135,7 +148,12 @@ final class Dimensions {
     private void spring(int i, int count, Shape axle, Optional<Spring> spring, String key) {
         boolean onBeam = spring.map(s -> s.attachment().apart().isPresent()).orElse(true);
         if (axle.track() > 0 && onBeam) {
-            apart(i, count, axle.name(), key + "apart", spring.flatMap(s -> s.attachment().apart()));
+            apart(
+                    i,
+                    count,
+                    axle.name(),
+                    key + "apart",
+                    spring.flatMap(s -> s.attachment().apart()));
         }
         add(
                 Letters.MOUNTS.of(i, count),
@@ -163,14 +181,15 @@ final class Dimensions {
         for (int i = 0; i < springs.size(); i++) {
             Connection.SideSpring spring = springs.get(i);
             String key = "connections[" + spring.name() + "].";
-            apart(i, springs.size(), spring.name(), key + "apart", spring.attachment().apart());
+            apart(
+                    i,
+                    springs.size(),
+                    spring.name(),
+                    key + "apart",
+                    spring.attachment().apart());
             Connection.Tip tip = spring.tips().get(0);
             Pack pack = new Pack(
-                    spring.name(),
-                    tip.kind().isLeaf(),
-                    Optional.of(tip.elasticity()),
-                    tip.stages(),
-                    key + "tips[0].");
+                    spring.name(), tip.kind().isLeaf(), Optional.of(tip.elasticity()), tip.stages(), key + "tips[0].");
             clearance(i, springs.size(), pack);
             leaves(i, springs.size(), pack);
         }
@@ -238,7 +257,8 @@ final class Dimensions {
         return String.join(
                 ", ",
                 pack.leaves().stream()
-                        .map(l -> l.number() + " × " + l.width().written() + " × " + l.thickness().written())
+                        .map(l -> l.number() + " × " + l.width().written() + " × "
+                                + l.thickness().written())
                         .toList());
     }
 
@@ -296,9 +316,21 @@ final class Dimensions {
     private void body() {
         Optional<Outline> outline = vehicle.flatMap(v -> v.body().outline());
         String how = TAPE + "; the box that holds most of the weight of the body, without shafts and lamps";
-        add(Letters.LENGTH.letter(), "body, length", how, "± 20 mm", "body.outline.length", outline.map(Outline::length));
+        add(
+                Letters.LENGTH.letter(),
+                "body, length",
+                how,
+                "± 20 mm",
+                "body.outline.length",
+                outline.map(Outline::length));
         add(Letters.WIDTH.letter(), "body, width", TAPE, "± 20 mm", "body.outline.width", outline.map(Outline::width));
-        add(Letters.HEIGHT.letter(), "body, height", TAPE, "± 20 mm", "body.outline.height", outline.map(Outline::height));
+        add(
+                Letters.HEIGHT.letter(),
+                "body, height",
+                TAPE,
+                "± 20 mm",
+                "body.outline.height",
+                outline.map(Outline::height));
     }
 
     private void hitch() {

@@ -127,14 +127,15 @@ public final class FieldSheet {
         List<Map<String, String>> rows = new ArrayList<>();
         for (LoadCase load : vehicle.map(Vehicle::loadCases).orElse(List.of())) {
             for (Aboard aboard : load.aboard()) {
-                String name = aboard instanceof Aboard.Person person
-                        ? person.name()
-                        : ((Aboard.Cargo) aboard).name();
+                String name = aboard instanceof Aboard.Person person ? person.name() : ((Aboard.Cargo) aboard).name();
                 if (seen.add(name)) {
                     rows.add(Map.of(
-                            "name", name,
-                            "key", "load cases[" + load.name() + "].aboard",
-                            "known", aboard.mass().written()));
+                            "name",
+                            name,
+                            "key",
+                            "load cases[" + load.name() + "].aboard",
+                            "known",
+                            aboard.mass().written()));
                 }
             }
         }

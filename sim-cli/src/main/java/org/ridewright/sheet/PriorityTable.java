@@ -39,7 +39,10 @@ final class PriorityTable {
                         "known", Measures.format(row.value().measure()),
                         "source", source(row.value()),
                         "usual", row.value().usualTolerance(),
-                        "shares", row.shares().stream().map(PriorityTable::percent).toList(),
+                        "shares",
+                                row.shares().stream()
+                                        .map(PriorityTable::percent)
+                                        .toList(),
                         "share", percent(row.share()),
                         "oneSided", row.refused().isPresent()));
             }

@@ -48,9 +48,8 @@ record Proportions(List<Shape> axles, List<Sitting> seats, Optional<Place> hitch
     record Box(double front, double rear, double width, double floor, double top) {}
 
     static Proportions of(Vehicle vehicle) {
-        List<Shape> axles = vehicle.axles().stream()
-                .map(axle -> shape(vehicle, axle))
-                .toList();
+        List<Shape> axles =
+                vehicle.axles().stream().map(axle -> shape(vehicle, axle)).toList();
         List<Sitting> seats = new ArrayList<>();
         for (Seat seat : vehicle.seats()) {
             boolean known = seats.stream().anyMatch(s -> samePlace(s.seat(), seat.place()));
@@ -85,8 +84,7 @@ record Proportions(List<Shape> axles, List<Sitting> seats, Optional<Place> hitch
                 .mapToDouble(Measure::value)
                 .findFirst()
                 .orElseGet(() -> sideSpringsApart(vehicle).orElse(0.7 * track));
-        SpringKind kind =
-                axle.springs().stream().map(Spring::kind).findFirst().orElse(SpringKind.HALF_ELLIPTIC);
+        SpringKind kind = axle.springs().stream().map(Spring::kind).findFirst().orElse(SpringKind.HALF_ELLIPTIC);
         return new Shape(
                 axle.name(),
                 axle.behindFrontAxle().value(),

@@ -96,10 +96,8 @@ final class Sketches {
             List<Upright> side = i == 0 ? left : right;
             side.add(new Upright(-sitting.seat().x(), sitting.seat().z(), Letters.SEAT_HEIGHT.of(i, count)));
             side.add(new Upright(-sitting.feet().x(), sitting.feet().z(), Letters.FEET_HEIGHT.of(i, count)));
-            below.add(new Level(
-                    0, -sitting.seat().x(), sitting.seat().z(), Letters.SEAT_BEHIND.of(i, count)));
-            below.add(new Level(
-                    0, -sitting.feet().x(), sitting.feet().z(), Letters.FEET_BEHIND.of(i, count)));
+            below.add(new Level(0, -sitting.seat().x(), sitting.seat().z(), Letters.SEAT_BEHIND.of(i, count)));
+            below.add(new Level(0, -sitting.feet().x(), sitting.feet().z(), Letters.FEET_BEHIND.of(i, count)));
         }
         vehicle.hitch().ifPresent(h -> {
             left.add(new Upright(-h.x(), h.z(), Letters.HITCH_HEIGHT.letter()));
@@ -114,7 +112,8 @@ final class Sketches {
     private static void uprights(View view, List<Upright> uprights, double from, double step) {
         double x = from;
         for (Upright upright : uprights) {
-            view.sketch.line(view.x(upright.x()), view.y(upright.z()), x + Math.signum(step), view.y(upright.z()), Pen.HAIR);
+            view.sketch.line(
+                    view.x(upright.x()), view.y(upright.z()), x + Math.signum(step), view.y(upright.z()), Pen.HAIR);
             x += step;
         }
         // letters go over the lines that lead to others
@@ -177,7 +176,8 @@ final class Sketches {
     private void hitch(View view, Place hitch) {
         double x = view.x(-hitch.x());
         double y = view.y(hitch.z());
-        double front = view.x(Math.min(vehicle.body().front(), vehicle.axles().get(0).x()));
+        double front =
+                view.x(Math.min(vehicle.body().front(), vehicle.axles().get(0).x()));
         view.sketch.line(x, y, Math.max(front, x), view.y(vehicle.body().floor()), Pen.BOLD);
         view.sketch.lines(Pen.FINE, x, y, x - 2, y + 3.5, x + 2, y + 3.5, x, y);
     }
@@ -296,7 +296,11 @@ final class Sketches {
             sketch.line(x0 + scale * box.rear(), y, column + 1, y, Pen.HAIR);
         }
         sketch.dimension(
-                column, middle - scale * box.width() / 2, column, middle + scale * box.width() / 2, Letters.WIDTH.letter());
+                column,
+                middle - scale * box.width() / 2,
+                column,
+                middle + scale * box.width() / 2,
+                Letters.WIDTH.letter());
         sketch.text("left", 6, 4);
         sketch.text("right", 6, 2 * middle - 4);
         return sketch;

@@ -34,7 +34,8 @@ public final class ValueNames {
                     default -> vehicle.loadCases().get(i).name();
                 };
         String rest = path.substring(matcher.end());
-        return matcher.group(1) + "[" + name + "]" + (matcher.group(1).equals("axles") ? part(vehicle.axles().get(i), rest) : rest);
+        return matcher.group(1) + "[" + name + "]"
+                + (matcher.group(1).equals("axles") ? part(vehicle.axles().get(i), rest) : rest);
     }
 
     private static String part(Axle axle, String rest) {

@@ -37,7 +37,10 @@ class FieldSheetTest {
 
         @Override
         public List<Double> of(Vehicle vehicle) {
-            return List.of(vehicle.axles().get(vehicle.axles().size() - 1).behindFrontAxle().value());
+            return List.of(vehicle.axles()
+                    .get(vehicle.axles().size() - 1)
+                    .behindFrontAxle()
+                    .value());
         }
     }
 
@@ -48,28 +51,25 @@ class FieldSheetTest {
     private static FieldSheet sheet(VehicleDocument document) {
         Answer answer = new Wheelbase();
         return FieldSheet.of(
-                document.asWritten(),
-                Narrowing.of(document.asWritten(), UncertainValues.of(document), answer),
-                answer);
+                document.asWritten(), Narrowing.of(document.asWritten(), guesses(document), answer), answer);
+    }
+
+    private static List<UncertainValue> guesses(VehicleDocument document) {
+        return UncertainValues.of(document).stream()
+                .filter(UncertainValue::isGuess)
+                .toList();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"phaeton", "dray", "lorry", "van", "saloon", "trailer"})
-    void everyGuessOfAVehicleIsOnItsSheetUnderItsKey(String name) {
+    void aVehiclesSheetHasEveryGuessUnderItsKeyAndSaysHowToMeasure(String name) throws IOException {
         VehicleDocument document = document(name);
-        String page = sheet(document).html();
-        for (UncertainValue value : UncertainValues.of(document)) {
-            if (value.isGuess()) {
-                String key = ValueNames.named(document.asWritten(), value.path());
-                assertThat(page).contains(">" + key.replace("'", "&#39;") + "</b>");
-            }
+        FieldSheet sheet = sheet(document);
+        String page = sheet.html();
+        for (UncertainValue value : guesses(document)) {
+            String key = ValueNames.named(document.asWritten(), value.path());
+            assertThat(page).contains(">" + key.replace("'", "&#39;") + "</b>");
         }
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"phaeton", "dray", "lorry", "van", "saloon", "trailer"})
-    void everyLetterOfTheTableIsInASketchOrIsExplained(String name) throws IOException {
-        FieldSheet sheet = sheet(document(name));
         assertThat(sheet.dimensions()).isNotEmpty().allSatisfy(row -> {
             assertThat(row.what()).isNotBlank();
             assertThat(row.how()).isNotBlank();
@@ -103,9 +103,10 @@ class FieldSheetTest {
     @Test
     void namesThatLookLikeMarkupDoNoHarm() throws IOException {
         VehicleDocument document = document("phaeton");
-        Vehicle odd = document.asWritten().seated("Cart <b>\"\\ & } </style>", document.asWritten().seats());
+        Vehicle odd = document.asWritten()
+                .seated("Cart <b>\"\\ & } </style>", document.asWritten().seats());
         Answer answer = new Wheelbase();
-        FieldSheet sheet = FieldSheet.of(odd, Narrowing.of(odd, UncertainValues.of(document), answer), answer);
+        FieldSheet sheet = FieldSheet.of(odd, Narrowing.of(odd, guesses(document), answer), answer);
         assertThat(sheet.html()).contains("Cart &lt;b&gt;").doesNotContain("Cart <b>");
         printed(sheet);
     }

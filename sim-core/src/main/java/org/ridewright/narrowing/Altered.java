@@ -29,9 +29,8 @@ final class Altered {
                 throw new IllegalArgumentException(
                         record.getClass().getSimpleName() + " has no component '" + component + "'");
             }
-            Class<?>[] types = Arrays.stream(components)
-                    .map(RecordComponent::getType)
-                    .toArray(Class<?>[]::new);
+            Class<?>[] types =
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
             @SuppressWarnings("unchecked")
             Constructor<R> constructor = (Constructor<R>) record.getClass().getDeclaredConstructor(types);
             return constructor.newInstance(values);

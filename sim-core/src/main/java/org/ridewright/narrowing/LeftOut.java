@@ -93,11 +93,20 @@ final class LeftOut {
             bodyValue("body.centre of mass.above ground", figures.aboveGround(), HEIGHT, "centreAboveGround");
         }
         if (layout.rolls() && body.rollInertia().isEmpty() && body.rollRadius().isEmpty()) {
-            bodyValue("body.roll inertia", figures.rollInertia(), INERTIA * figures.rollInertia().value(), "rollInertia");
-        }
-        if (layout.pitches() && body.pitchInertia().isEmpty() && body.pitchRadius().isEmpty()) {
             bodyValue(
-                    "body.pitch inertia", figures.pitchInertia(), INERTIA * figures.pitchInertia().value(), "pitchInertia");
+                    "body.roll inertia",
+                    figures.rollInertia(),
+                    INERTIA * figures.rollInertia().value(),
+                    "rollInertia");
+        }
+        if (layout.pitches()
+                && body.pitchInertia().isEmpty()
+                && body.pitchRadius().isEmpty()) {
+            bodyValue(
+                    "body.pitch inertia",
+                    figures.pitchInertia(),
+                    INERTIA * figures.pitchInertia().value(),
+                    "pitchInertia");
         }
     }
 
@@ -105,8 +114,7 @@ final class LeftOut {
         add(
                 path,
                 UsualTolerance.absolute(guess, tolerance),
-                m -> Altered.with(
-                        vehicle, "body", Altered.with(vehicle.body(), component, Optional.of(m))));
+                m -> Altered.with(vehicle, "body", Altered.with(vehicle.body(), component, Optional.of(m))));
     }
 
     private Vehicle withAxle(int i, String component, Object value) {
@@ -125,8 +133,11 @@ final class LeftOut {
                     m -> withAxle(i, "rollInertia", Optional.of(m)));
         }
         wheel(i, axle, path + ".wheels");
-        boolean mountsStated = axle.springs().stream().anyMatch(s -> s.mountHeight().isPresent());
-        if (vehicle.layout() != Layout.QUARTER && !mountsStated && !axle.springs().isEmpty()) {
+        boolean mountsStated =
+                axle.springs().stream().anyMatch(s -> s.mountHeight().isPresent());
+        if (vehicle.layout() != Layout.QUARTER
+                && !mountsStated
+                && !axle.springs().isEmpty()) {
             add(
                     path + ".springs[0].mount height",
                     UsualTolerance.absolute(MountHeights.at(axle), HEIGHT),
@@ -159,7 +170,8 @@ final class LeftOut {
         if (axle.wheel().contactDamping() instanceof Damping.NotGiven) {
             add(
                     path + ".contact damping ratio",
-                    UsualTolerance.relative(Contact.defaultDampingRatio(axle.wheel().tyre()), CONTACT),
+                    UsualTolerance.relative(
+                            Contact.defaultDampingRatio(axle.wheel().tyre()), CONTACT),
                     m -> withAxle(i, "wheel", Altered.with(axle.wheel(), "contactDamping", new Damping.Ratio(m))));
         }
         Optional<Measure> footprint = axle.wheel().footprintLength();
@@ -231,7 +243,8 @@ final class LeftOut {
                 int index = t;
                 Connection.Tip tip = side.tips().get(t);
                 locked(path + ".tips[" + t + "].friction.locked rate", tip.friction(), changed -> {
-                    List<Connection.Tip> tips = Altered.with(side.tips(), index, Altered.with(tip, "friction", changed));
+                    List<Connection.Tip> tips =
+                            Altered.with(side.tips(), index, Altered.with(tip, "friction", changed));
                     return withConnection(i, Altered.with(side, "tips", tips));
                 });
             }

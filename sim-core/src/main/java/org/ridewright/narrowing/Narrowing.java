@@ -93,8 +93,10 @@ public record Narrowing(
                 .map(value -> tried(value, answer, central, HARDLY))
                 .toList();
         return IntStream.range(0, central.size())
-                .mapToObj(f -> Math.sqrt(
-                        probes.stream().mapToDouble(p -> p.meanSquare(f)).average().orElse(0)))
+                .mapToObj(f -> Math.sqrt(probes.stream()
+                        .mapToDouble(p -> p.meanSquare(f))
+                        .average()
+                        .orElse(0)))
                 .toList();
     }
 
@@ -138,9 +140,8 @@ public record Narrowing(
             rows.add(row(tried.get(i), squares.get(i), variance));
         }
         rows.sort(Comparator.comparingDouble(Row::share).reversed());
-        List<Double> uncertainty = IntStream.range(0, count)
-                .mapToObj(f -> Math.sqrt(variance[f]))
-                .toList();
+        List<Double> uncertainty =
+                IntStream.range(0, count).mapToObj(f -> Math.sqrt(variance[f])).toList();
         return new Narrowing(figures, central, uncertainty, scatter, rows);
     }
 

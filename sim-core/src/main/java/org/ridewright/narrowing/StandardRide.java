@@ -11,9 +11,9 @@ import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
 import org.ridewright.ride.RideBench;
 import org.ridewright.ride.RideResult;
-import org.ridewright.ride.Wanted;
 import org.ridewright.ride.Scenario;
 import org.ridewright.ride.SpeedPlan;
+import org.ridewright.ride.Wanted;
 import org.ridewright.road.Coherence;
 import org.ridewright.road.MeasuredProfile;
 import org.ridewright.road.NamedSpectrum;
@@ -41,6 +41,7 @@ public final class StandardRide implements Answer {
     private static final double GRAVEL_LENGTH = 12;
     /** Distance of the surveyed heights (m). */
     private static final double SURVEY = 0.04;
+
     private static final double HALF_TRACK = 0.7;
     private static final Measure RUN_UP = length(4);
     private static final double RIDDEN_WITH_HARD_TYRES = 10 / 3.6;
@@ -71,9 +72,8 @@ public final class StandardRide implements Answer {
     }
 
     private static int people(LoadCase load) {
-        return (int) load.aboard().stream()
-                .filter(Aboard.Person.class::isInstance)
-                .count();
+        return (int)
+                load.aboard().stream().filter(Aboard.Person.class::isInstance).count();
     }
 
     @Override
@@ -104,7 +104,8 @@ public final class StandardRide implements Answer {
         Scenario scenario = scenario(vehicle);
         List<RideBench.Test> tests = RideBench.tests(scenario);
         RideBench bench = new RideBench();
-        RideResult plank = bench.measure(scenario, tests.get(0), Set.of(Wanted.PEAKS)).ride();
+        RideResult plank =
+                bench.measure(scenario, tests.get(0), Set.of(Wanted.PEAKS)).ride();
         Set<Wanted> wanted = Set.of(seated ? Wanted.SEAT : Wanted.PEAKS);
         RideResult gravel = bench.measure(scenario, tests.get(1), wanted).ride();
         return List.of(peak(plank), seated ? rms(gravel) : peak(gravel), BounceFrequency.of(plank.model()));
@@ -142,8 +143,8 @@ public final class StandardRide implements Answer {
     }
 
     private List<Road> roads() {
-        Obstacle.Lie lie = new Obstacle.Lie(
-                length(4), Obstacle.Side.BOTH, Measure.of(0, QuantityKind.ANGLE), 1, Optional.empty());
+        Obstacle.Lie lie =
+                new Obstacle.Lie(length(4), Obstacle.Side.BOTH, Measure.of(0, QuantityKind.ANGLE), 1, Optional.empty());
         Obstacle plank =
                 new Obstacle.Plank(lie, length(height), length(PLANK_LENGTH), new Obstacle.Shape.Rectangular());
         return List.of(
@@ -153,7 +154,8 @@ public final class StandardRide implements Answer {
 
     /** Two tracks of gravel, surveyed once, so that every vehicle meets the same bumps whatever its track. */
     private static Surface gravel() {
-        Surface.Stretch stretch = new Surface.Stretch(Optional.empty(), Optional.of(length(Road.START + GRAVEL_LENGTH)));
+        Surface.Stretch stretch =
+                new Surface.Stretch(Optional.empty(), Optional.of(length(Road.START + GRAVEL_LENGTH)));
         Surface random = new Surface.Spectral(
                 stretch,
                 NamedSpectrum.GRAVEL.over(RoughnessSpectrum.LOWEST, RoughnessSpectrum.HIGHEST),

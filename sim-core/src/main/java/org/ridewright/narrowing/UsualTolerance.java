@@ -17,9 +17,7 @@ final class UsualTolerance {
 
     /** The same guess with the uncertainty usual for its kind. */
     static Measure of(Measure guess) {
-        return guess.kind() == QuantityKind.LENGTH
-                ? absolute(guess, LENGTH)
-                : relative(guess, ANYTHING_ELSE);
+        return guess.kind() == QuantityKind.LENGTH ? absolute(guess, LENGTH) : relative(guess, ANYTHING_ELSE);
     }
 
     /** The same guess with an uncertainty in its SI unit. */

@@ -47,7 +47,11 @@ class NarrowingTest {
         Measure measure = new Measure(QuantityKind.LENGTH, 1, tolerance, Provenance.ESTIMATED, "1 m");
         Vehicle vehicle = phaeton();
         return new UncertainValue(
-                path, measure, knowledge, false, z -> vehicle.seated(path + "=" + (1 + tolerance * z), vehicle.seats()));
+                path,
+                measure,
+                knowledge,
+                false,
+                z -> vehicle.seated(path + "=" + (1 + tolerance * z), vehicle.seats()));
     }
 
     /** The value that a vehicle was given under a path; 1 where it was given another. */
@@ -80,10 +84,12 @@ class NarrowingTest {
     void figuresOfUnlikeSizesCountAlike() {
         Answer answer = new Made(List.of(v -> 1000 * of(v, "a"), v -> 1e-3 * of(v, "b"), v -> 7));
         List<UncertainValue> values = List.of(
-                value("a", 0.1, UncertainValue.Knowledge.ESTIMATED), value("b", 0.1, UncertainValue.Knowledge.ESTIMATED));
+                value("a", 0.1, UncertainValue.Knowledge.ESTIMATED),
+                value("b", 0.1, UncertainValue.Knowledge.ESTIMATED));
         Narrowing narrowing = Narrowing.of(phaeton(), values, answer);
-        assertThat(narrowing.rows()).extracting(Narrowing.Row::share).allSatisfy(s -> assertThat(s)
-                .isCloseTo(0.5, within(1e-9)));
+        assertThat(narrowing.rows())
+                .extracting(Narrowing.Row::share)
+                .allSatisfy(s -> assertThat(s).isCloseTo(0.5, within(1e-9)));
     }
 
     @Test
@@ -157,7 +163,8 @@ class NarrowingTest {
         assertThat(values)
                 .filteredOn(v -> v.knowledge() == UncertainValue.Knowledge.LEFT_OUT)
                 .extracting(UncertainValue::path)
-                .contains("body.pitch inertia", "body.roll inertia", "seats[0].cushion.rate", "axles[0].roll axis height")
+                .contains(
+                        "body.pitch inertia", "body.roll inertia", "seats[0].cushion.rate", "axles[0].roll axis height")
                 .doesNotContain("axles[0].wheels.contact rate", "body.centre of mass.above ground");
     }
 
