@@ -24,25 +24,26 @@ public final class Sketch {
     /** Pens. */
     public enum Pen {
         /** Edges of things. */
-        BOLD(0.5),
+        BOLD(0.5, false),
         /** Things less important. */
-        FINE(0.25),
+        FINE(0.25, false),
         /** Lines that lead from a thing to its dimension. */
-        HAIR(0.15),
+        HAIR(0.15, false),
         /** Centre lines. */
-        DASHED(0.2, 2f, 1.2f);
+        DASHED(0.2, true);
 
-        private final BasicStroke stroke;
+        private final double width;
+        private final boolean dashed;
 
-        Pen(double width, float... dashes) {
-            float w = (float) (width * POINTS);
-            float[] pattern = new float[dashes.length];
-            for (int i = 0; i < dashes.length; i++) {
-                pattern[i] = (float) (dashes[i] * POINTS);
-            }
-            stroke = dashes.length == 0
-                    ? new BasicStroke(w, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
-                    : new BasicStroke(w, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, pattern, 0);
+        Pen(double width, boolean dashed) {
+            this.width = width;
+            this.dashed = dashed;
+        }
+
+        private BasicStroke stroke() {
+            float[] pattern = dashed ? new float[] {(float) (2 * POINTS), (float) (1.2 * POINTS)} : null;
+            return new BasicStroke(
+                    (float) (width * POINTS), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, pattern, 0);
         }
     }
 
@@ -85,7 +86,7 @@ public final class Sketch {
 
     /** A straight line. */
     public void line(double x1, double y1, double x2, double y2, Pen pen) {
-        sheet.line(x1 * POINTS, y1 * POINTS, x2 * POINTS, y2 * POINTS, pen.stroke, Color.BLACK);
+        sheet.line(x1 * POINTS, y1 * POINTS, x2 * POINTS, y2 * POINTS, pen.stroke(), Color.BLACK);
     }
 
     /** Straight lines through points, x and y in turn. */
@@ -98,7 +99,7 @@ public final class Sketch {
                 path.lineTo(xy[i] * POINTS, xy[i + 1] * POINTS);
             }
         }
-        sheet.stroke(path, pen.stroke, Color.BLACK);
+        sheet.stroke(path, pen.stroke(), Color.BLACK);
     }
 
     /** A bow from one point to another, whose middle lies {@code sag} below the straight line (mm; negative: above). */
@@ -106,12 +107,12 @@ public final class Sketch {
         Path2D path = new Path2D.Double();
         path.moveTo(x1 * POINTS, y1 * POINTS);
         path.quadTo((x1 + x2) / 2 * POINTS, ((y1 + y2) / 2 + 2 * sag) * POINTS, x2 * POINTS, y2 * POINTS);
-        sheet.stroke(path, pen.stroke, Color.BLACK);
+        sheet.stroke(path, pen.stroke(), Color.BLACK);
     }
 
     /** A circle. */
     public void circle(double x, double y, double radius, Pen pen) {
-        sheet.stroke(disc(x, y, radius), pen.stroke, Color.BLACK);
+        sheet.stroke(disc(x, y, radius), pen.stroke(), Color.BLACK);
     }
 
     /** A filled disc. */
@@ -127,7 +128,7 @@ public final class Sketch {
                 Math.abs(x2 - x1) * POINTS,
                 Math.abs(y2 - y1) * POINTS);
         sheet.fill(shape, Color.WHITE);
-        sheet.stroke(shape, pen.stroke, Color.BLACK);
+        sheet.stroke(shape, pen.stroke(), Color.BLACK);
     }
 
     /** A text in the middle of a point. */
@@ -165,7 +166,7 @@ public final class Sketch {
     /** A letter in a ring. */
     public void letter(double x, double y, String letter) {
         sheet.fill(disc(x, y, LETTER_RADIUS), Color.WHITE);
-        sheet.stroke(disc(x, y, LETTER_RADIUS), Pen.FINE.stroke, Color.BLACK);
+        sheet.stroke(disc(x, y, LETTER_RADIUS), Pen.FINE.stroke(), Color.BLACK);
         double size = letter.length() > 1 ? LETTER_SIZE - 1 : LETTER_SIZE;
         sheet.text(
                 letter,

@@ -30,7 +30,7 @@ record Proportions(List<Shape> axles, List<Sitting> seats, Optional<Place> hitch
     private static final double BESIDE = 0.3;
     private static final double SAME_PLACE = 0.05;
 
-    /** An axle; the track is 0 of a single wheel. */
+    /** An axle; the track is 0 of a single wheel, and {@code springsApart} where each spring acts at its wheel. */
     record Shape(
             String name,
             double x,
@@ -83,7 +83,7 @@ record Proportions(List<Shape> axles, List<Sitting> seats, Optional<Place> hitch
                 .flatMap(s -> s.attachment().apart().stream())
                 .mapToDouble(Measure::value)
                 .findFirst()
-                .orElseGet(() -> sideSpringsApart(vehicle).orElse(0.7 * track));
+                .orElseGet(() -> sideSpringsApart(vehicle).orElse(0));
         SpringKind kind = axle.springs().stream().map(Spring::kind).findFirst().orElse(SpringKind.HALF_ELLIPTIC);
         return new Shape(
                 axle.name(),

@@ -3,6 +3,7 @@ package org.ridewright.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ridewright.figure.Sketch;
 import org.ridewright.figure.Sketch.Pen;
 import org.ridewright.sheet.Proportions.Box;
@@ -205,10 +206,15 @@ final class Sketches {
         }
     }
 
-    /** The axle with the widest springs, from behind. */
+    /** The first axle whose springs stand apart, or the first of all, from the front. */
     private Sketch end() {
         double width = 88;
-        Shape axle = vehicle.axles().get(0);
+        List<Shape> axles = vehicle.axles();
+        int shown = IntStream.range(0, axles.size())
+                .filter(i -> axles.get(i).springsApart() > 0)
+                .findFirst()
+                .orElse(0);
+        Shape axle = axles.get(shown);
         double half = Math.max(vehicle.greatestTrack(), vehicle.body().width()) / 2;
         double scale = scale(2 * half + 0.2, vehicle.height(), width - 30, 46);
         double ground = 8 + scale * vehicle.height();
@@ -226,7 +232,7 @@ final class Sketches {
             sketch.box(view.x(at) - tread, view.y(2 * axle.radius()), view.x(at) + tread, ground, Pen.BOLD);
         }
         double apart = axle.springsApart();
-        for (double at : apart > 0 && track > 0 ? new double[] {-apart / 2, apart / 2} : new double[] {0}) {
+        for (double at : apart > 0 && track > 0 ? new double[] {-apart / 2, apart / 2} : new double[] {}) {
             sketch.box(view.x(at) - 1.2, view.y(axle.mounts()), view.x(at) + 1.2, y, Pen.FINE);
         }
         sketch.line(3, ground, width - 12, ground, Pen.BOLD);
@@ -234,11 +240,11 @@ final class Sketches {
         int count = vehicle.axles().size();
         double row = ground + ROW - 1;
         if (apart > 0 && track > 0) {
-            across(view, apart / 2, y, row, Letters.SPRINGS_APART.of(0, count));
+            across(view, apart / 2, y, row, Letters.SPRINGS_APART.of(shown, count));
             row += ROW;
         }
         if (track > 0) {
-            across(view, track / 2, ground, row, Letters.TRACK.of(0, count));
+            across(view, track / 2, ground, row, Letters.TRACK.of(shown, count));
         }
         double column = view.x(half) + 8;
         sketch.line(view.x(box.width() / 2), view.y(box.top()), column + 1, view.y(box.top()), Pen.HAIR);
