@@ -11,12 +11,17 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.ridewright.figure.Sketch;
 
 /** Sets the page of a sheet on paper. */
 final class SheetPdf {
     private static final String FAMILY = "Liberation Sans";
     private static final String TYPE = "application/x-sketch-";
+
+    /** Looks for typefaces of the machine, which the sheet does not use, and warns of those that are missing. Held, so that its level stays. */
+    private static final Logger PDFBOX = Logger.getLogger("org.apache.pdfbox");
 
     private SheetPdf() {}
 
@@ -33,6 +38,7 @@ final class SheetPdf {
 
     static byte[] write(String page, List<Sketch> sketches) {
         XRLog.setLoggingEnabled(false);
+        PDFBOX.setLevel(Level.SEVERE);
         DefaultObjectDrawerFactory drawers = new DefaultObjectDrawerFactory();
         sketches.forEach(sketch -> drawers.registerDrawer(TYPE + sketch.name(), drawer(sketch)));
         ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 17);
