@@ -41,6 +41,7 @@ class ArrowsTest {
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments("calibration", "dynamics quantity vehicle"),
                 arguments("io", "comfort measurement ride road vehicle quantity signal"));
     }
 

@@ -1,0 +1,130 @@
+package org.ridewright.calibration;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.RealMatrix;
+import org.ridewright.dynamics.RideException;
+import org.ridewright.quantity.UnfitValueException;
+
+/** Data, what predicts them, and the sum (1) of the package that is to be least. */
+final class FitProblem {
+    /**
+     * Step of the finite differences, in standard deviations of what was known before: a few thousandths to a few hundredths of a value, far
+     * above what counting and root finding leave as noise, and so small that curvature costs less than a thousandth.
+     */
+    static final double STEP = 0.05;
+    /** Residual, in σ, of a vehicle that cannot be: no step towards it is ever taken. */
+    private static final double REFUSED = 1e4;
+
+    private final int unknowns;
+    private final List<Datum> data;
+    private final ForwardModel model;
+
+    FitProblem(int unknowns, List<Datum> data, ForwardModel model) {
+        this.unknowns = unknowns;
+        this.data = List.copyOf(data);
+        this.model = model;
+    }
+
+    int unknowns() {
+        return unknowns;
+    }
+
+    List<Datum> data() {
+        return data;
+    }
+
+    /** Indices of the data that are fitted. */
+    int[] fitted() {
+        return IntStream.range(0, data.size())
+                .filter(i -> !data.get(i).keptBack())
+                .toArray();
+    }
+
+    /** (f − y)/σ of all data; {@code null} where there can be no such vehicle, or a fitted datum has no prediction. */
+    double[] residuals(double[] z) {
+        try {
+            double[] predicted = model.predict(z.clone());
+            double[] residuals = new double[data.size()];
+            for (int i = 0; i < residuals.length; i++) {
+                Datum datum = data.get(i);
+                residuals[i] = (predicted[i] - datum.observed()) / datum.uncertainty();
+                if (!datum.keptBack() && !Double.isFinite(residuals[i])) {
+                    return null;
+                }
+            }
+            return residuals;
+        } catch (UnfitValueException | RideException none) {
+            return null;
+        }
+    }
+
+    /** Residuals of the fitted data, then z: the vector whose squared length is (1). */
+    double[] stacked(double[] z) {
+        double[] all = residuals(z);
+        int[] fitted = fitted();
+        double[] result = new double[fitted.length + unknowns];
+        for (int i = 0; i < fitted.length; i++) {
+            result[i] = all == null ? REFUSED : all[fitted[i]];
+        }
+        System.arraycopy(z, 0, result, fitted.length, unknowns);
+        return result;
+    }
+
+    /** Q of (1). */
+    double objective(double[] z) {
+        return Arrays.stream(stacked(z)).map(r -> r * r).sum();
+    }
+
+    /** J of all data at z, by central differences, one-sided at the edge of what can be; columns in parallel. */
+    RealMatrix jacobian(double[] z) {
+        double[][] columns = IntStream.range(0, unknowns)
+                .parallel()
+                .mapToObj(j -> column(z, j))
+                .toArray(double[][]::new);
+        RealMatrix matrix = new Array2DRowRealMatrix(data.size(), unknowns);
+        for (int j = 0; j < unknowns; j++) {
+            matrix.setColumn(j, columns[j]);
+        }
+        return matrix;
+    }
+
+    private double[] column(double[] z, int j) {
+        double[] up = residuals(moved(z, j, STEP));
+        double[] down = residuals(moved(z, j, -STEP));
+        double width = 2 * STEP;
+        if (up == null || down == null) {
+            double[] here = residuals(z);
+            up = up == null ? here : up;
+            down = down == null ? here : down;
+            width = STEP;
+        }
+        double[] column = new double[data.size()];
+        for (int i = 0; up != null && down != null && i < column.length; i++) {
+            double slope = (up[i] - down[i]) / width;
+            column[i] = Double.isFinite(slope) ? slope : 0;
+        }
+        return column;
+    }
+
+    private static double[] moved(double[] z, int j, double by) {
+        double[] other = z.clone();
+        other[j] += by;
+        return other;
+    }
+
+    /** Rows of the fitted data, then the unit matrix: the derivative of {@link #stacked}. */
+    RealMatrix stackedJacobian(RealMatrix jacobian) {
+        int[] fitted = fitted();
+        RealMatrix matrix = new Array2DRowRealMatrix(fitted.length + unknowns, unknowns);
+        for (int i = 0; i < fitted.length; i++) {
+            matrix.setRow(i, jacobian.getRow(fitted[i]));
+        }
+        for (int j = 0; j < unknowns; j++) {
+            matrix.setEntry(fitted.length + j, j, 1);
+        }
+        return matrix;
+    }
+}
