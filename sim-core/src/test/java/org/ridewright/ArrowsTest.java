@@ -40,9 +40,10 @@ class ArrowsTest {
                 arguments("solver", "dynamics suspension signal math"),
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
+                arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("calibration", "dynamics quantity vehicle"),
-                arguments("io", "comfort measurement ride road vehicle quantity signal"));
+                arguments("io", "comfort fieldwork measurement quantity ride road signal vehicle"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

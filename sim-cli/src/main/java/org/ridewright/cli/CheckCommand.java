@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.ridewright.io.FileKind;
 import org.ridewright.io.InputException;
 import org.ridewright.io.InputProblem;
+import org.ridewright.io.MeasurementsFile;
 import org.ridewright.io.RoadFile;
 import org.ridewright.io.ScenarioFile;
 import org.ridewright.io.VehicleFile;
@@ -66,6 +67,7 @@ final class CheckCommand implements Callable<Integer> {
             case VEHICLE -> VehicleFile.read(file);
             case SCENARIO -> ScenarioFile.read(file);
             case ROAD -> RoadFile.read(file);
+            case MEASUREMENTS -> MeasurementsFile.read(file);
         }
     }
 }
