@@ -38,11 +38,13 @@ class ArrowsTest {
                 arguments("roughness", "road quantity signal math"),
                 arguments("dynamics", "suspension wheel vehicle road quantity math"),
                 arguments("solver", "dynamics suspension signal math"),
+                arguments("modal", "dynamics suspension vehicle quantity math"),
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("calibration", "dynamics quantity vehicle"),
+                arguments("bounce", "dynamics math quantity ride road signal solver suspension vehicle wheel"),
                 arguments("io", "comfort fieldwork measurement quantity ride road signal vehicle"));
     }
 

@@ -1,0 +1,135 @@
+package org.ridewright.bounce;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ridewright.dynamics.Equations;
+import org.ridewright.math.PiecewisePolynomial;
+import org.ridewright.math.PolynomialRange;
+import org.ridewright.solver.EnergyBalance;
+import org.ridewright.solver.Problem;
+import org.ridewright.solver.RegimeSolver;
+import org.ridewright.solver.Solution;
+import org.ridewright.solver.Step;
+
+/**
+ * What follows the letting go, by stretches of {@link #STRETCH} until during one of them nothing moves visibly, or the body only trembles
+ * on springs that friction holds.
+ *
+ * <p>Mutable, one per run.
+ */
+final class RingDown {
+    /** Longer than any half cycle of a vehicle on springs (s). */
+    private static final double STRETCH = 2.5;
+    /** After this long nobody counts on (s). */
+    private static final double LONGEST = 20;
+    /** Share of a stretch for which springs are locked that only tremble. */
+    private static final double MOSTLY = 0.95;
+    /** A swing this many times as wide as the tremor at the end is one of the tremor. */
+    private static final double LIKE_TREMOR = 1.5;
+
+    private final Equations equations;
+    private final List<PiecewisePolynomial> heights;
+    private final double tolerance;
+    private final List<BodyReading> readings;
+    private final List<TurnFinder> finders = new ArrayList<>();
+    private final LockWatch locks;
+    private final Optional<TraceSampler> sampler;
+    private final double[] work = new double[BodyReading.ROOM];
+    private State state;
+    private double time;
+    private double dissipated;
+    private double residual;
+
+    /** Coordinates, speeds and friction at one moment. */
+    record State(double[] q, double[] v, double[] friction) {}
+
+    /** What was seen of it. */
+    record Outcome(Map<Motion, Count> counts, double lockedSince, double duration, double residual) {}
+
+    RingDown(
+            Equations equations,
+            List<PiecewisePolynomial> heights,
+            double tolerance,
+            List<BodyReading> readings,
+            State released,
+            Optional<TraceSampler> sampler) {
+        this.equations = equations;
+        this.heights = heights;
+        this.tolerance = tolerance;
+        this.readings = readings;
+        this.sampler = sampler;
+        state = released;
+        locks = new LockWatch(equations);
+        readings.forEach(reading -> finders.add(new TurnFinder(reading, released.q())));
+    }
+
+    Outcome run() {
+        List<PolynomialRange> ranges;
+        boolean trembles;
+        do {
+            double held = locks.held();
+            ranges = stretch();
+            trembles = locks.slid() && time > STRETCH && locks.held() - held > MOSTLY * STRETCH;
+        } while (time < LONGEST - STRETCH / 2 && isSeen(ranges) && !trembles);
+        boolean tremor = trembles && isSeen(ranges);
+        Map<Motion, Count> counts = new EnumMap<>(Motion.class);
+        for (int r = 0; r < readings.size(); r++) {
+            counts.put(readings.get(r).motion(), count(r, ranges.get(r), tremor));
+        }
+        return new Outcome(
+                Collections.unmodifiableMap(counts),
+                locks.since(),
+                time,
+                Math.abs(residual) / Math.max(1e-3, dissipated));
+    }
+
+    private Count count(int r, PolynomialRange last, boolean tremor) {
+        BodyReading reading = readings.get(r);
+        List<TurningPoint> turns = finders.get(r).turns(time, state.q());
+        double half = (last.greatest() - last.least()) / 2;
+        double offset = (last.greatest() + last.least()) / 2;
+        double least = tremor ? Math.max(reading.visible(), LIKE_TREMOR * half) : reading.visible();
+        Tremor left = Tremor.of(turns, time - STRETCH, half, half >= reading.visible());
+        return VisibleTurns.count(reading.motion(), least, turns, offset, left);
+    }
+
+    private boolean isSeen(List<PolynomialRange> ranges) {
+        boolean seen = false;
+        for (int r = 0; r < readings.size(); r++) {
+            seen |= ranges.get(r).greatest() - ranges.get(r).least()
+                    >= 2 * readings.get(r).visible();
+        }
+        return seen;
+    }
+
+    private List<PolynomialRange> stretch() {
+        List<PolynomialRange> ranges = readings.stream()
+                .map(r -> new PolynomialRange(BodyReading.ROOM))
+                .toList();
+        finders.forEach(finder -> finder.beginAt(time));
+        locks.beginAt(time);
+        sampler.ifPresent(s -> s.beginAt(time));
+        Problem problem = new Problem(equations, heights, state.q(), state.v(), state.friction(), STRETCH);
+        Solution solution = RegimeSolver.solve(problem, tolerance, step -> take(step, ranges));
+        EnergyBalance energy = solution.energy();
+        dissipated += energy.dissipated();
+        residual += energy.residual();
+        state = new State(solution.q(), solution.v(), solution.friction());
+        time += STRETCH;
+        return ranges;
+    }
+
+    private void take(Step step, List<PolynomialRange> ranges) {
+        for (int r = 0; r < readings.size(); r++) {
+            finders.get(r).step(step);
+            int degree = readings.get(r).value(step, work);
+            ranges.get(r).include(work, degree, step.end(), step.start(), step.h());
+        }
+        locks.step(step);
+        sampler.ifPresent(s -> s.step(step));
+    }
+}
