@@ -43,7 +43,7 @@ class ArrowsTest {
                 arguments("measurement", "comfort signal math"),
                 arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("calibration", "dynamics quantity vehicle"),
+                arguments("calibration", "bounce comfort dynamics fieldwork math measurement modal quantity ride ringdown road signal solver suspension vehicle wheel"),
                 arguments("bounce", "dynamics math quantity ride road signal solver suspension vehicle wheel"),
                 arguments("io", "comfort fieldwork measurement quantity ride road signal vehicle"));
     }

@@ -1,0 +1,75 @@
+package org.ridewright.calibration;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ridewright.bounce.BounceKind;
+import org.ridewright.bounce.BounceTest;
+import org.ridewright.bounce.Count;
+import org.ridewright.bounce.Handling;
+import org.ridewright.fieldwork.BounceCount;
+import org.ridewright.fieldwork.Release;
+import org.ridewright.quantity.Measure;
+
+/**
+ * A bounce test counted against a stopwatch. Its ride frequency is what the simulated test gives over as many cycles, or over all that can be seen
+ * where there are fewer, and no eigenvalue. How long it goes on depends on what the eye still sees; that is the softer datum.
+ */
+record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) implements Evidence {
+    static BounceEvidence of(BounceCount fact) {
+        Measure cycles = fact.cycles();
+        Measure time = fact.time();
+        double frequency = cycles.value() / time.value();
+        double relative = Math.hypot(cycles.tolerance() / cycles.value(), time.tolerance() / time.value());
+        List<Datum> data = new ArrayList<>();
+        data.add(new Datum(
+                fact.label() + ": ride frequency", "Hz", frequency, frequency * relative, fact.keepBack(), ""));
+        fact.toRest()
+                .ifPresent(rest -> data.add(new Datum(
+                        fact.label() + ": cycles to rest",
+                        "",
+                        rest.value(),
+                        rest.tolerance(),
+                        fact.keepBack(),
+                        "")));
+        return new BounceEvidence(fact, test(fact.test(), fact.release(), fact.by()), List.copyOf(data));
+    }
+
+    static BounceTest test(
+            org.ridewright.fieldwork.BounceKind where, Release release, java.util.Optional<Measure> by) {
+        boolean lifts = release == Release.LIFTED;
+        double depth = by.map(Measure::value).orElse(Handling.USUAL_DEPTH);
+        double most = by.isPresent() || lifts ? Double.POSITIVE_INFINITY : Handling.USUAL_FORCE;
+        return new BounceTest(kind(where), new Handling(lifts, depth, most));
+    }
+
+    private static BounceKind kind(org.ridewright.fieldwork.BounceKind where) {
+        return switch (where) {
+            case FRONT -> BounceKind.FRONT;
+            case REAR -> BounceKind.REAR;
+            case SIDE -> BounceKind.ROLL;
+            case HEAVE -> BounceKind.HEAVE;
+            case PITCH -> BounceKind.PITCH;
+        };
+    }
+
+    @Override
+    public double[] predict(Trial trial, double[] circumstances) {
+        Count count = trial.bounce(fact.load(), test).count();
+        double frequency = frequency(count, fact.cycles().value()).orElse(Double.NaN);
+        return data.size() == 1 ? new double[] {frequency} : new double[] {frequency, count.smoothCycles()};
+    }
+
+    /** Over a number of cycles from letting go, the last half of them in proportion; over all that are seen where there are fewer. */
+    static OptionalDouble frequency(Count count, double cycles) {
+        double halves = 2 * cycles;
+        int whole = (int) Math.floor(halves);
+        if (count.halfCycles() <= whole) {
+            return count.smoothFrequency();
+        }
+        double start = count.turningPoints().get(0).time();
+        double at = count.turningPoints().get(whole).time();
+        double next = count.turningPoints().get(whole + 1).time();
+        return OptionalDouble.of(cycles / (at + (halves - whole) * (next - at) - start));
+    }
+}
