@@ -1,6 +1,7 @@
 package org.ridewright.calibration;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,15 +54,24 @@ final class YardModel implements ForwardModel {
             parts.add(one.predict(trial, circumstances(own, z, next)));
             next += own.size();
         }
-        return parts.stream().flatMapToDouble(java.util.Arrays::stream).toArray();
+        return parts.stream().flatMapToDouble(Arrays::stream).toArray();
+    }
+
+    List<Unknown> unknownsOfVehicle() {
+        return ofVehicle;
     }
 
     /** Circumstances of one piece of evidence (SI). */
     double[] circumstances(Evidence wanted, double[] z) {
+        return circumstances(wanted.circumstances(), z, place(wanted));
+    }
+
+    /** Index of the first circumstance of one piece of evidence. */
+    int place(Evidence wanted) {
         int next = ofVehicle.size();
         for (Evidence one : evidence) {
             if (one == wanted) {
-                return circumstances(one.circumstances(), z, next);
+                return next;
             }
             next += one.circumstances().size();
         }
