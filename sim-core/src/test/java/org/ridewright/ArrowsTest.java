@@ -45,7 +45,8 @@ class ArrowsTest {
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("calibration", "bounce comfort dynamics fieldwork math measurement modal quantity ride ringdown road signal solver suspension vehicle wheel"),
                 arguments("bounce", "dynamics math quantity ride road signal solver suspension vehicle wheel"),
-                arguments("io", "comfort fieldwork measurement quantity ride road signal vehicle"));
+                arguments("uncertainty", "dynamics quantity ride road signal vehicle"),
+                arguments("io", "comfort fieldwork measurement quantity ride road signal uncertainty vehicle"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

@@ -74,7 +74,9 @@ final class TextEdit {
                     ? 1
                     : Measures.parse("1 " + unit, measure.kind()).value();
             String number = figures(measure.value() / inSi, measure.tolerance() / inSi);
-            String spread = measure.tolerance() > 0 ? " ± " + decimals(measure.tolerance() / inSi, places(measure.tolerance() / inSi)) : "";
+            String spread = measure.tolerance() > 0
+                    ? " ± " + decimals(measure.tolerance() / inSi, places(measure.tolerance() / inSi))
+                    : "";
             String after = unit.isEmpty() ? "" : " " + unit;
             boolean percent = unit.equals("%") || unit.equals("percent");
             return number + (percent ? after : "") + spread + after + clause + suffix;
@@ -94,7 +96,9 @@ final class TextEdit {
     }
 
     private static String decimals(double value, int places) {
-        return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
+        return BigDecimal.valueOf(value)
+                .setScale(places, RoundingMode.HALF_EVEN)
+                .toPlainString();
     }
 
     private String block(String edited, List<String> paths, double[][] correlation, String from) {
