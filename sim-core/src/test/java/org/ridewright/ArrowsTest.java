@@ -44,7 +44,7 @@ class ArrowsTest {
                 arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("calibration", "bounce comfort dynamics fieldwork math measurement modal quantity ride ringdown road signal solver suspension vehicle wheel"),
-                arguments("bounce", "dynamics math quantity ride road signal solver suspension vehicle wheel"),
+                arguments("bounce", "dynamics math modal quantity ride road signal solver suspension vehicle wheel"),
                 arguments("uncertainty", "dynamics quantity ride road signal vehicle"),
                 arguments("io", "comfort fieldwork measurement quantity ride road signal uncertainty vehicle"));
     }

@@ -14,6 +14,7 @@ import org.ridewright.signal.Channel;
  * @param counts of every motion that the vehicle has
  * @param lockedSince time from letting go since which the friction of every spring has held (s); none where there is no friction, or a
  *     spring still slides
+ * @param wheelOff time after letting go during which some wheel is off the ground (s)
  * @param traces every motion from the beginning of the push on; none unless asked for
  * @param duration of the record after letting go (s)
  * @param energyResidual what the books of energy do not explain, over what was turned to heat; the larger of push and ring-down
@@ -27,6 +28,7 @@ public record BounceResult(
         OptionalDouble lockedSince,
         double duration,
         double energyResidual,
+        double wheelOff,
         List<Channel> traces) {
     /** Count of the motion that this kind of test is about. */
     public Count count() {

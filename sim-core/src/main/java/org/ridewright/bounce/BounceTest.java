@@ -79,6 +79,7 @@ public record BounceTest(BounceKind kind, Handling handling, double visible, dou
                 Double.isNaN(rung.lockedSince()) ? OptionalDouble.empty() : OptionalDouble.of(rung.lockedSince()),
                 rung.duration(),
                 Math.max(pressed.residual(), rung.residual()),
+                rung.wheelOff(),
                 traces);
     }
 

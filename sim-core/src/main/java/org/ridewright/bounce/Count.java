@@ -12,7 +12,8 @@ import java.util.OptionalDouble;
  * {@link VisibleTurns#PATIENCE} half cycles.
  *
  * <p>Once friction holds every spring the body may go on trembling at the locked rate, where hardly anything damps it in a model whose friction
- * has one slider. That is no more part of the count: {@code visible} is then half as large again as the tremor, which {@code left} tells.
+ * has one slider; real springs slide leaf by leaf. That is no more part of the count: {@code visible} is then at least half as large again as the tremor, which {@code left} tells, unless even the first
+ * swing is no larger.
  *
  * <p>With turning points x_0 … x_n at t_0 … t_n the ride frequency is {@code n / (2 (t_n − t_0))}.
  *
@@ -20,7 +21,7 @@ import java.util.OptionalDouble;
  * @param turningPoints x_0 … x_n, n ≥ 0
  * @param next the turning point after the last counted, of a swing too small to be seen; at the last counted one where the motion stops there
  * @param offset where the motion comes to rest, from where it was at rest before (m or rad); friction leaves it there
- * @param left what still moves at the end of the record
+ * @param left what still moves when the count is over
  */
 public record Count(
         Motion motion,
@@ -43,7 +44,7 @@ public record Count(
         return halfCycles() / 2.0;
     }
 
-    /** Whether the body did not come back visibly. */
+    /** Whether the body did not swing visibly: it stayed, or crept. */
     public boolean isHeld() {
         return halfCycles() == 0;
     }

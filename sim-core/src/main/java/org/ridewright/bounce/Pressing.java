@@ -23,6 +23,9 @@ final class Pressing {
     /** A force grows by at most this from one trial to the next. */
     private static final double GROWTH = 3;
 
+    /** Nothing presses a vehicle down harder than with this many times its weight. */
+    private static final double MOST_WEIGHTS = 3;
+
     private static final int MOST_TRIALS = 60;
     /** To which a depth is met (of the depth). */
     private static final double DEPTH_ERROR = 1e-7;
@@ -53,7 +56,8 @@ final class Pressing {
 
     /** By false position (Illinois) once the depth lies between two trials. */
     private double forceFor(Handling handling) {
-        double most = Math.min(handling.mostForce(), model.totalMass() * VehicleModel.GRAVITY);
+        double weight = model.totalMass() * VehicleModel.GRAVITY;
+        double most = Math.min(handling.mostForce(), handling.lifts() ? weight : MOST_WEIGHTS * weight);
         double low = 0;
         double missLow = -handling.depth();
         double high = Double.NaN;
@@ -95,9 +99,10 @@ final class Pressing {
         if (most < handling.mostForce()) {
             throw new RideException(String.format(
                     Locale.ROOT,
-                    "'%s', load case '%s': not even its whole weight moves the body by %s there (%s); ask for less",
+                    "'%s', load case '%s': not even %s its weight moves the body by %s there (%s); ask for less",
                     model.vehicle().name(),
                     model.loadCase().name(),
+                    handling.lifts() ? "all" : "three times",
                     millimetres(handling.depth()),
                     millimetres(reached)));
         }

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
 import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.math.PolynomialRange;
@@ -28,8 +29,11 @@ final class RingDown {
     private static final double LONGEST = 20;
     /** Share of a stretch for which springs are locked that only tremble. */
     private static final double MOSTLY = 0.95;
-    /** A swing this many times as wide as the tremor at the end is one of the tremor. */
-    private static final double LIKE_TREMOR = 1.5;
+    /** How wide the tremor is shows within this time (s). */
+    private static final double TREMOR = 1;
+
+    /** Floor of the energy with which a residual is compared (J). */
+    private static final double LEAST_ENERGY = 1e-3;
 
     private final Equations equations;
     private final List<PiecewisePolynomial> heights;
@@ -43,12 +47,13 @@ final class RingDown {
     private double time;
     private double dissipated;
     private double residual;
+    private double wheelOff;
 
     /** Coordinates, speeds and friction at one moment. */
     record State(double[] q, double[] v, double[] friction) {}
 
     /** What was seen of it. */
-    record Outcome(Map<Motion, Count> counts, double lockedSince, double duration, double residual) {}
+    record Outcome(Map<Motion, Count> counts, double lockedSince, double duration, double residual, double wheelOff) {}
 
     RingDown(
             Equations equations,
@@ -75,26 +80,38 @@ final class RingDown {
             ranges = stretch();
             trembles = locks.slid() && time > STRETCH && locks.held() - held > MOSTLY * STRETCH;
         } while (time < LONGEST - STRETCH / 2 && isSeen(ranges) && !trembles);
-        boolean tremor = trembles && isSeen(ranges);
+        double heldSince = heldSince(trembles);
         Map<Motion, Count> counts = new EnumMap<>(Motion.class);
         for (int r = 0; r < readings.size(); r++) {
-            counts.put(readings.get(r).motion(), count(r, ranges.get(r), tremor));
+            counts.put(readings.get(r).motion(), count(r, ranges.get(r), heldSince));
         }
         return new Outcome(
                 Collections.unmodifiableMap(counts),
                 locks.since(),
                 time,
-                Math.abs(residual) / Math.max(1e-3, dissipated));
+                Math.abs(residual) / Math.max(LEAST_ENERGY, dissipated),
+                wheelOff);
     }
 
-    private Count count(int r, PolynomialRange last, boolean tremor) {
+    /** When the springs that slid at first began to be held, but for a moment now and then; NaN where they do not. */
+    private double heldSince(boolean mostly) {
+        if (!locks.slid()) {
+            return Double.NaN;
+        }
+        return Double.isNaN(locks.since()) && mostly ? time - STRETCH : locks.since();
+    }
+
+    private Count count(int r, PolynomialRange last, double heldSince) {
         BodyReading reading = readings.get(r);
-        List<TurningPoint> turns = finders.get(r).turns(time, state.q());
-        double half = (last.greatest() - last.least()) / 2;
+        List<TurningPoint> turns = finders.get(r).turns();
+        TurningPoint end = new TurningPoint(time, reading.at(state.q()));
         double offset = (last.greatest() + last.least()) / 2;
-        double least = tremor ? Math.max(reading.visible(), LIKE_TREMOR * half) : reading.visible();
-        Tremor left = Tremor.of(turns, time - STRETCH, half, half >= reading.visible());
-        return VisibleTurns.count(reading.motion(), least, turns, offset, left);
+        boolean held = !Double.isNaN(heldSince);
+        Tremor left = held
+                ? Tremor.of(turns, heldSince, heldSince + TREMOR, reading.visible(), true)
+                : Tremor.of(turns, time - STRETCH, time, reading.visible(), false);
+        double least = Math.max(reading.visible(), held ? Tremor.ALIKE * left.halfWidth() : 0);
+        return VisibleTurns.count(reading.motion(), reading.visible(), least, turns, end, offset, left);
     }
 
     private boolean isSeen(List<PolynomialRange> ranges) {
@@ -130,6 +147,12 @@ final class RingDown {
             ranges.get(r).include(work, degree, step.end(), step.start(), step.h());
         }
         locks.step(step);
+        for (int e = 0; e < equations.elements().size(); e++) {
+            if (equations.elements().get(e).kind() == Element.Kind.CONTACT && step.isOff(e)) {
+                wheelOff += step.duration();
+                break;
+            }
+        }
         sampler.ifPresent(s -> s.step(step));
     }
 }

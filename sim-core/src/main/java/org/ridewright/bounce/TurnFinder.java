@@ -63,10 +63,8 @@ final class TurnFinder implements StepListener {
         return high;
     }
 
-    /** All turning points, with the end of the run as the last. */
-    List<TurningPoint> turns(double time, double[] q) {
-        List<TurningPoint> all = new ArrayList<>(turns);
-        all.add(new TurningPoint(time, reading.at(q)));
-        return all;
+    /** The letting go, and all turning points. */
+    List<TurningPoint> turns() {
+        return List.copyOf(turns);
     }
 }

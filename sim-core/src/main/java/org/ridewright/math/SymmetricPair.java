@@ -38,7 +38,8 @@ public record SymmetricPair(double[] values, double[][] vectors) {
         CommonOps_DDRM.add(0.5, reduced, 0.5, transposed, reduced);
         EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(n, true, true);
         if (CommonOps_DDRM.elementSumAbs(reduced) * 0 != 0 || !eigen.decompose(reduced)) {
-            throw new IllegalArgumentException("the eigenvalues of the pair were not found: its numbers must be finite");
+            throw new IllegalArgumentException(
+                    "the eigenvalues of the pair were not found: its numbers must be finite");
         }
         return sorted(eigen, inverse, n);
     }

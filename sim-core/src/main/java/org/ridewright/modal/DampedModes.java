@@ -45,8 +45,7 @@ final class DampedModes {
             Complex lambda = eigen.getEigenvalue(i);
             // what is closer to real than round-off allows to tell does not swing
             if (lambda.getImaginary() > 1e-7 * lambda.norm()) {
-                found.add(new DampedSwing(
-                        lambda.getImaginary() / (2 * Math.PI), -lambda.getReal() / lambda.norm()));
+                found.add(new DampedSwing(lambda.getImaginary() / (2 * Math.PI), -lambda.getReal() / lambda.norm()));
                 FieldVector<Complex> vector = eigen.getEigenvector(i);
                 for (int j = 0; j < m; j++) {
                     double size = vector.getEntry(m + j).norm();

@@ -64,12 +64,13 @@ public final class HarmonicBalance {
         double[] before = amplitudes.clone();
         for (double taken : TAKEN) {
             for (int round = 0; round < MOST_ROUNDS; round++) {
-                FrequencyResponse response =
-                        new FrequencyResponse(model, friction.at(amplitudes, omega), input);
+                FrequencyResponse response = new FrequencyResponse(model, friction.at(amplitudes, omega), input);
                 Complex[] q = response.at(frequency);
                 double change = 0;
                 for (int i = 0; i < amplitudes.length; i++) {
-                    double found = amplitude * response.compression(friction.element(i), q, omega).norm();
+                    double found = amplitude
+                            * response.compression(friction.element(i), q, omega)
+                                    .norm();
                     change = Math.max(change, Math.abs(found - amplitudes[i]));
                     amplitudes[i] += taken * (found - amplitudes[i]);
                 }

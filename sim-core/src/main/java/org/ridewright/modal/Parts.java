@@ -39,7 +39,8 @@ final class Parts {
         int taken = at.axle(model.vehicle().axles().size() - 1)[0];
         int last = at.axle(model.vehicle().axles().size() - 1).length;
         for (int i = taken + last; i < n; i++) {
-            parts.add(new Part(shortened(at.names().get(i), model.seats()), Motion.OCCUPANT, back[i], column(carried, i)));
+            parts.add(new Part(
+                    shortened(at.names().get(i), model.seats()), Motion.OCCUPANT, back[i], column(carried, i)));
         }
     }
 
@@ -47,9 +48,8 @@ final class Parts {
     private static String shortened(String coordinate, List<SeatPlace> seats) {
         for (SeatPlace seat : seats) {
             String full = seat.person() + " on " + seat.name();
-            long alike = seats.stream()
-                    .filter(s -> s.person().equals(seat.person()))
-                    .count();
+            long alike =
+                    seats.stream().filter(s -> s.person().equals(seat.person())).count();
             if (coordinate.startsWith(full)) {
                 return (alike == 1 ? seat.person() : seat.name()) + coordinate.substring(full.length());
             }

@@ -50,8 +50,7 @@ public record Swing(double travel, double frequency, double viscous, double fric
                 mode = alike(mode, Modes.of(model, linear), sliding);
             }
             double viscous = loss(sliding, mode);
-            swings.add(new Swing(
-                    travel, mode.frequency(), viscous, loss(linear, mode) - viscous, round < MOST_ROUNDS));
+            swings.add(new Swing(travel, mode.frequency(), viscous, loss(linear, mode) - viscous, round < MOST_ROUNDS));
         }
         return Optional.of(List.copyOf(swings));
     }
@@ -60,7 +59,8 @@ public record Swing(double travel, double frequency, double viscous, double fric
         double scale = travel / travel(sliding, mode.shape());
         double[] amplitudes = new double[friction.count()];
         for (int i = 0; i < amplitudes.length; i++) {
-            double[] row = sliding.equations().elements().get(friction.element(i)).row();
+            double[] row =
+                    sliding.equations().elements().get(friction.element(i)).row();
             amplitudes[i] = scale * Math.abs(dot(row, mode.shape()));
         }
         return amplitudes;

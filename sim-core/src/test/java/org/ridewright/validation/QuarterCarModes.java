@@ -50,7 +50,13 @@ final class QuarterCarModes implements ReferenceProblem {
         for (int i = 0; i < 2; i++) {
             String quantity = "ω of the " + (i == 0 ? "ride" : "hop") + ", from 20 cycles of its motion";
             double expected = given(i == 0 ? "omega_1" : "omega_2");
-            rows.relative(EXACT, quantity, "rad/s", expected, omegaOfMotion(model, modes.modes().get(i).shape(), expected), 1e-6);
+            rows.relative(
+                    EXACT,
+                    quantity,
+                    "rad/s",
+                    expected,
+                    omegaOfMotion(model, modes.modes().get(i).shape(), expected),
+                    1e-6);
         }
         return rows.list();
     }
