@@ -31,7 +31,7 @@ public record Camber(Heading heading, String axle, String spring, Measure free, 
 
     @Override
     public String label() {
-        return heading.label("camber, one of the " + spring);
+        return heading.label("camber, one spring (" + spring + ")");
     }
 
     @Override

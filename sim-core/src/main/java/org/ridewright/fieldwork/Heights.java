@@ -14,6 +14,9 @@ import org.ridewright.vehicle.Place;
  * @param steps at least one, in the order in which they were read
  */
 public record Heights(Heading heading, List<Mark> marks, List<Step> steps) implements Fact {
+    /** So many places are named in a label. */
+    private static final int FEW = 2;
+
     public Heights {
         marks = List.copyOf(marks);
         steps = List.copyOf(steps);
@@ -108,7 +111,10 @@ public record Heights(Heading heading, List<Mark> marks, List<Step> steps) imple
 
     @Override
     public String label() {
-        return heading.label("heights, " + marks.stream().map(Mark::label).collect(Collectors.joining(", ")));
+        return heading.label(
+                marks.size() > FEW
+                        ? "heights at " + marks.size() + " places"
+                        : "heights, " + marks.stream().map(Mark::label).collect(Collectors.joining(", ")));
     }
 
     @Override

@@ -37,7 +37,7 @@ public record LoadDeflection(Heading heading, Loaded of, List<Row> rows) impleme
         record OneSpring(String axle, String spring) implements Loaded {
             @Override
             public String label() {
-                return "one of the " + spring;
+                return "one spring (" + spring + ")";
             }
         }
 
