@@ -1,11 +1,11 @@
 package org.ridewright.ringdown;
 
+import java.util.Arrays;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.DecompositionSolver;
-import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.SingularValueDecomposition;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
@@ -14,22 +14,15 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOpti
 import org.hipparchus.util.Pair;
 
 /**
- * A curve of few parameters fitted to many samples by least squares, with standard errors that allow for residuals which are not white.
- *
- * <p>With the slopes J (n × p) of the curve and the residuals e,
+ * A curve of few parameters fitted to many samples by least squares, with standard errors that allow for residuals which are not white. With the
+ * slopes J (n × p) of the curve,
  *
  * <pre>
- *   C_w = s² (JᵀJ)⁻¹                       s² = eᵀe/(n − p), were the residuals white
- *   C_h = (JᵀJ)⁻¹ M (JᵀJ)⁻¹ n/(n − p)      M = Σ_l (1 − |l|/(L + 1)) Σ_i e_i e_{i+l} J_i J_{i+l}ᵀ,  |l| ≤ L
+ *   C = (JᵀJ)⁻¹ M (JᵀJ)⁻¹        M = Σ_i Σ_j σ_i σ_j ρ_{|i−j|} J_i J_jᵀ
  * </pre>
  *
- * <p>M lets the residuals be correlated up to L samples apart and of unlike size, as those of a misfit, of a logger's low pass, of unsteady
- * instants are. The standard error of a parameter is the greater of the two; correlations are those of C_h where it is.
- * Intervals use Student's t with the degrees of freedom of as many independent samples as the residuals are worth,
- * {@code n_e = n/(1 + 2 Σ (1 − l/(L+1)) ρ_l)}.
- *
- * <p>Source: Newey and West, "A simple, positive semi-definite, heteroskedasticity and autocorrelation consistent covariance matrix",
- * Econometrica 55 (1987), 703–708 (from memory); n/(n − p) is common practice.
+ * <p>with the size σ and the memory ρ of {@link ResidualNoise}. Intervals use Student's t with the degrees of freedom of as many independent samples as
+ * the residuals are worth, {@code n/(1 + 2 Σ ρ_l) − p}.
  */
 final class CurveFit {
     private static final int MOST_EVALUATIONS = 400;
@@ -109,75 +102,72 @@ final class CurveFit {
     /**
      * What the residuals at a minimum say of the parameters.
      *
-     * @param reach L, samples
+     * @param reach over how many samples the size of the noise is taken together
      */
     static CurveFit at(Curve curve, double[] samples, boolean[] counted, double[] parameters, int reach) {
         double[] values = curve.values(parameters);
-        double[][] slopes = slopes(curve, parameters, values, counted);
         double[] residuals = new double[samples.length];
-        int n = 0;
-        int[] place = new int[samples.length];
-        double sum = 0;
         for (int i = 0; i < samples.length; i++) {
             residuals[i] = samples[i] - values[i];
-            place[i] = counted[i] ? n : -1;
-            if (counted[i]) {
-                n++;
-                sum += residuals[i] * residuals[i];
-            }
         }
-        int p = parameters.length;
+        double[] used = picked(residuals, counted);
+        double[][] slopes = slopes(curve, parameters, values, counted);
         RealMatrix j = new Array2DRowRealMatrix(slopes, false);
         RealMatrix inverse = inverse(j.transposeMultiply(j));
-        RealMatrix white = inverse.scalarMultiply(sum / Math.max(1, n - p));
-        RealMatrix middle = MatrixUtils.createRealMatrix(p, p);
-        double[] lagged = new double[reach + 1];
-        double[][] m = new double[p][p];
-        for (int i = 0; i < samples.length; i++) {
-            if (place[i] < 0) {
-                continue;
+        ResidualNoise noise = ResidualNoise.of(used, places(counted), leverage(slopes, inverse), reach);
+        double[][] middle = middle(slopes, places(counted), noise);
+        RealMatrix covariance = inverse.multiply(new Array2DRowRealMatrix(middle, false)).multiply(inverse);
+        double sum = 0;
+        for (double residual : used) {
+            sum += residual * residual;
+        }
+        return new CurveFit(parameters.clone(), residuals, covariance.getData(), sum, noise.effective());
+    }
+
+    private static int[] places(boolean[] counted) {
+        int[] places = new int[counted.length];
+        int n = 0;
+        for (int i = 0; i < counted.length; i++) {
+            if (counted[i]) {
+                places[n++] = i;
             }
-            for (int l = 0; l <= reach && i + l < samples.length; l++) {
-                int other = place[i + l];
-                if (other < 0) {
-                    continue;
-                }
-                double product = residuals[i] * residuals[i + l];
-                lagged[l] += product;
-                double weight = (1 - l / (reach + 1.0)) * product * (l == 0 ? 0.5 : 1);
+        }
+        return Arrays.copyOf(places, n);
+    }
+
+    private static double[] leverage(double[][] slopes, RealMatrix inverse) {
+        double[] leverage = new double[slopes.length];
+        for (int i = 0; i < slopes.length; i++) {
+            double[] turned = inverse.operate(slopes[i]);
+            for (int k = 0; k < turned.length; k++) {
+                leverage[i] += turned[k] * slopes[i][k];
+            }
+        }
+        return leverage;
+    }
+
+    private static double[][] middle(double[][] slopes, int[] places, ResidualNoise noise) {
+        int n = slopes.length;
+        int p = n == 0 ? 0 : slopes[0].length;
+        double[][] m = new double[p][p];
+        double[] memory = noise.memory();
+        double[][] sized = new double[n][p];
+        for (int i = 0; i < n; i++) {
+            for (int a = 0; a < p; a++) {
+                sized[i][a] = noise.size()[i] * slopes[i][a];
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = i; j < n && places[j] - places[i] < memory.length; j++) {
+                double rho = memory[places[j] - places[i]] * (i == j ? 0.5 : 1);
                 for (int a = 0; a < p; a++) {
                     for (int b = 0; b < p; b++) {
-                        m[a][b] += weight
-                                * (slopes[place[i]][a] * slopes[other][b] + slopes[other][a] * slopes[place[i]][b]);
+                        m[a][b] += rho * (sized[i][a] * sized[j][b] + sized[j][a] * sized[i][b]);
                     }
                 }
             }
         }
-        middle.setSubMatrix(m, 0, 0);
-        RealMatrix robust =
-                inverse.multiply(middle).multiply(inverse).scalarMultiply(n / Math.max(1.0, n - p));
-        double inflation = 1;
-        for (int l = 1; l <= reach && lagged[0] > 0; l++) {
-            inflation += 2 * (1 - l / (reach + 1.0)) * lagged[l] / lagged[0];
-        }
-        double effective = Math.min(n, n / Math.max(inflation, 1e-3));
-        return new CurveFit(
-                parameters.clone(), residuals, greater(white.getData(), robust.getData()), sum, effective);
-    }
-
-    /** Variances the greater of the two, correlations of the second as far as its variance is the greater. */
-    private static double[][] greater(double[][] white, double[][] robust) {
-        int p = white.length;
-        double[][] joined = new double[p][p];
-        for (int a = 0; a < p; a++) {
-            for (int b = 0; b < p; b++) {
-                double[][] from = robust[a][a] > white[a][a] && robust[b][b] > white[b][b] ? robust : white;
-                double correlation = from[a][b] / Math.sqrt(from[a][a] * from[b][b]);
-                joined[a][b] = correlation
-                        * Math.sqrt(Math.max(white[a][a], robust[a][a]) * Math.max(white[b][b], robust[b][b]));
-            }
-        }
-        return joined;
+        return m;
     }
 
     private static RealMatrix inverse(RealMatrix normal) {

@@ -88,6 +88,22 @@ final class DecayCurve implements CurveFit.Curve {
                 times[times.length - 1]);
     }
 
+    double time(int i) {
+        return times[i];
+    }
+
+    /** Mean interval of the samples (s). */
+    double interval() {
+        return (times[times.length - 1] - times[0]) / (times.length - 1);
+    }
+
+    /** The first mode alone, without the straight line. */
+    double[] first(double[] parameters) {
+        double[] out = new double[times.length];
+        motion(parameters).accelerations(times, width, out);
+        return out;
+    }
+
     @Override
     public double[] values(double[] parameters) {
         double[] p = whole(parameters);

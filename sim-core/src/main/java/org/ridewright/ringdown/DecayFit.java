@@ -81,10 +81,7 @@ final class DecayFit {
 
     /** Both parameters, from several starts. */
     Fitted mixed(Guess guess) {
-        boolean[] all = new boolean[times.length];
-        for (int i = 0; i < all.length; i++) {
-            all[i] = times[i] > guess.start() + NEAR_TURN * interval;
-        }
+        boolean[] all = after(guess.start());
         List<Place> free = places(true, true);
         double[] best = null;
         double least = Double.POSITIVE_INFINITY;
@@ -104,6 +101,15 @@ final class DecayFit {
             }
         }
         return refined(free, best);
+    }
+
+    /** All samples but those up to the first turn and next to it. */
+    boolean[] after(double start) {
+        boolean[] after = new boolean[times.length];
+        for (int i = 0; i < after.length; i++) {
+            after[i] = times[i] > start + NEAR_TURN * interval;
+        }
+        return after;
     }
 
     /** From where another fit ended, with other parameters free; samples next to the turns left out. */
@@ -128,10 +134,9 @@ final class DecayFit {
         return new Fitted(curve, counted, CurveFit.at(curve, values, counted, found, reach(curve.whole(found))));
     }
 
-    /** Half a half cycle: what is correlated for longer is another motion. */
+    /** A half cycle. */
     private int reach(double[] whole) {
-        double quarter = Math.PI / (2 * Math.exp(whole[Place.LOG_OMEGA.ordinal()]));
-        return (int) Math.max(2, Math.min(times.length / 6.0, Math.rint(quarter / interval)));
+        return (int) Math.max(3, Math.rint(Math.PI / Math.exp(whole[Place.LOG_OMEGA.ordinal()]) / interval));
     }
 
     private boolean[] awayFromTurns(FrictionOscillation motion) {

@@ -14,8 +14,8 @@ final class Trial {
       double w = noise * r.nextGaussian(); c = colour * c + Math.sqrt(1 - colour * colour) * w;
       double v = m.acceleration(ti - 0.5) + c + 0.013; a[i] = lsb > 0 ? lsb * Math.rint(v / lsb) : v; t[i] = ti; }
     if (Boolean.getBoolean("unrec")) return new Rec(tt, a);
-    if (jitter > 0) { double[] u = BandLimitedFit.uniform(t, a, rate); double[] g = new double[u.length]; for (int i = 0; i < g.length; i++) g[i] = t[0] + i / rate; return new Rec(g, u);} 
-    return new Rec(tt, a);
+    if (jitter > 0 && Boolean.getBoolean("blf")) { double[] u = BandLimitedFit.uniform(t, a, rate); double[] g = new double[u.length]; for (int i = 0; i < g.length; i++) g[i] = t[0] + i / rate; return new Rec(g, u);} 
+    return new Rec(t, a);
   }
   static double[] stats(SwingingMass m, double rate, double noise, double lsb, double jitter, double colour, int N) {
     int[] ok = new int[4]; double[][] z = new double[4][N]; double[] kinds=new double[4]; double[] bias=new double[3]; double[] se=new double[3]; double[] sd=new double[3];
@@ -40,10 +40,10 @@ final class Trial {
     return null;
   }
   public static void main(String[] x) {
-    int N = 200;
+    int N = Integer.parseInt(x[0]);
     long t0=System.currentTimeMillis();
-    SwingingMass[] ms = { new SwingingMass(1.8, 0, 0.004, 0.05), new SwingingMass(1.8, 0.05, 0, 0.05), new SwingingMass(1.8, 0.03, 0.0025, 0.05), new SwingingMass(2.4,0.1,0.001,0.04), new SwingingMass(1.2,0.02,0.006,0.08)};
-    for (SwingingMass m : ms) for (double[] c : new double[][]{{100,.05,0,0,0},{50,.05,0.0,0,0},{200,.05,0,0,0},{100,.05,0,0.15,0},{50,.05,0,.15,0},{100,.03,0.077,0,0},{100,.05,0.077,0.15,0},{100,.05,0,0,0.5}}) stats(m,c[0],c[1],c[2],c[3],c[4],N);
+    SwingingMass[] ms = { new SwingingMass(1.8, 0.03, 0.0025, 0.05), new SwingingMass(2.4,0.1,0.001,0.04)};
+    for (SwingingMass m : ms) for (double[] c : new double[][]{{100,.05,0,0,0},{100,.05,0,0.15,0},{50,.05,0,.15,0},{100,.05,0,0,0.5}}) stats(m,c[0],c[1],c[2],c[3],c[4],N);
     System.out.println((System.currentTimeMillis()-t0)/1000.0);
   }
 }
