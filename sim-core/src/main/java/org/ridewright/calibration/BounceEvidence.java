@@ -16,7 +16,8 @@ import org.ridewright.quantity.Measure;
  * where there are fewer, and no eigenvalue. How long it goes on depends on what the eye still sees; that is the softer datum.
  */
 record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) implements Evidence {
-    static BounceEvidence of(BounceCount fact) {
+    /** How hard people push who do not say how far: by the force that their usual depth takes on the vehicle as its file has it. */
+    static BounceEvidence of(BounceCount fact, Trial before) {
         Measure cycles = fact.cycles();
         Measure time = fact.time();
         double frequency = cycles.value() / time.value();
@@ -32,7 +33,13 @@ record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) imple
                         rest.tolerance(),
                         fact.keepBack(),
                         "")));
-        return new BounceEvidence(fact, test(fact.test(), fact.release(), fact.by()), List.copyOf(data));
+        BounceTest test = test(fact.test(), fact.release(), fact.by());
+        if (fact.by().isEmpty() && fact.release() != Release.LIFTED) {
+            // the same push for every vehicle of the search: people do not measure their push, and a search for it costs more than the test
+            test = new BounceTest(
+                    test.kind(), Handling.push(before.bounce(fact.load(), test).force()));
+        }
+        return new BounceEvidence(fact, test, List.copyOf(data));
     }
 
     static BounceTest test(

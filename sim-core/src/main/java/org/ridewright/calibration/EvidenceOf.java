@@ -69,7 +69,7 @@ final class EvidenceOf {
         } else if (fact instanceof Camber camber) {
             return Optional.of(CamberEvidence.of(camber, before));
         } else if (fact instanceof BounceCount bounce) {
-            return Optional.of(BounceEvidence.of(bounce));
+            return Optional.of(BounceEvidence.of(bounce, before));
         } else if (fact instanceof BounceLog log) {
             return Optional.of(BounceLogEvidence.of(log, sources));
         } else if (fact instanceof MeasuredRide ride) {

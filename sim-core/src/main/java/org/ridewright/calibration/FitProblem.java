@@ -15,6 +15,8 @@ final class FitProblem {
      * above what counting and root finding leave as noise, and so small that curvature costs less than a thousandth.
      */
     static final double STEP = 0.05;
+    /** A step that looks over the kinks of counted cycles. */
+    static final double WIDE_STEP = 0.4;
     /** Residual, in σ, of a vehicle that cannot be: no step towards it is ever taken. */
     private static final double REFUSED = 1e4;
 
@@ -80,9 +82,14 @@ final class FitProblem {
 
     /** J of all data at z, by central differences, one-sided at the edge of what can be; columns in parallel. */
     RealMatrix jacobian(double[] z) {
+        return jacobian(z, STEP);
+    }
+
+    /** The same with another step. */
+    RealMatrix jacobian(double[] z, double step) {
         double[][] columns = IntStream.range(0, unknowns)
                 .parallel()
-                .mapToObj(j -> column(z, j))
+                .mapToObj(j -> column(z, j, step))
                 .toArray(double[][]::new);
         RealMatrix matrix = new Array2DRowRealMatrix(data.size(), unknowns);
         for (int j = 0; j < unknowns; j++) {
@@ -91,15 +98,15 @@ final class FitProblem {
         return matrix;
     }
 
-    private double[] column(double[] z, int j) {
-        double[] up = residuals(moved(z, j, STEP));
-        double[] down = residuals(moved(z, j, -STEP));
-        double width = 2 * STEP;
+    private double[] column(double[] z, int j, double step) {
+        double[] up = residuals(moved(z, j, step));
+        double[] down = residuals(moved(z, j, -step));
+        double width = 2 * step;
         if (up == null || down == null) {
             double[] here = residuals(z);
             up = up == null ? here : up;
             down = down == null ? here : down;
-            width = STEP;
+            width = step;
         }
         double[] column = new double[data.size()];
         for (int i = 0; up != null && down != null && i < column.length; i++) {

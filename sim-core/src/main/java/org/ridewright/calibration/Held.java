@@ -8,6 +8,9 @@ package org.ridewright.calibration;
  * @param datum that feels it most
  */
 public record Held(String path, double effect, String datum) {
-    /** Below this a value does nothing to any datum. */
-    static final double NOTHING = 0.02;
+    /**
+     * Effect of one tolerance on all data together, the root of the sum of squares in their uncertainties, below which a value does nothing worth
+     * telling: its spread would shrink by at most 2 %.
+     */
+    static final double NOTHING = 0.2;
 }

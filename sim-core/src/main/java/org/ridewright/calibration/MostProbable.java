@@ -34,16 +34,18 @@ final class MostProbable {
     /** Unknowns further than this from what was known before are taken for impossible (standard deviations). */
     private static final double FURTHEST = 8;
     /** What a Gauss–Newton step would still gain, in Q, where the search has come to rest: a tenth of a standard error at most. */
-    private static final double AT_REST = 0.01;
+    private static final double AT_REST = 0.02;
     /** Two ends of the search whose Q differs by less are told as equally good. */
     private static final double AS_GOOD = 2;
     /** Root mean square distance of two ends that are told apart, in standard errors. */
     private static final double APART = 1.5;
 
+    /** Of each unknown, in standard deviations: all together are then as far off as many unknowns are likely to be. */
+    private static final double SPREAD_OF_STARTS = 0.7;
     /** Bound of the first step, in scaled standard deviations. */
     private static final double FIRST_STEP = 10;
     private static final int MOST_STEPS = 60;
-    private static final int GENERATIONS = 80;
+    private static final int GENERATIONS = 60;
     private static final long CHANCE = 20_000L;
     private static final NormalDistribution NORMAL = new NormalDistribution();
 
@@ -85,7 +87,7 @@ final class MostProbable {
         List<Found> ends = new ArrayList<>();
         for (double[] start : starts()) {
             if (problem.residuals(start) != null) {
-                ends.add(end(marquardt(start), false));
+                ends.add(end(marquardt(start, FitProblem.STEP), false));
             }
         }
         if (ends.isEmpty()) {
@@ -95,8 +97,10 @@ final class MostProbable {
         Found best =
                 ends.stream().min(Comparator.comparingDouble(Found::objective)).orElseThrow();
         if (!best.atRest()) {
-            Found evolved = end(marquardt(evolve(best.z())), true);
-            best = evolved.objective() < best.objective() ? evolved : best;
+            best = better(best, end(marquardt(best.z(), FitProblem.WIDE_STEP), false));
+        }
+        if (!best.atRest()) {
+            best = better(best, end(evolve(best.z()), true));
         }
         Found least = best;
         List<Found> others = ends.stream()
@@ -104,6 +108,10 @@ final class MostProbable {
                 .toList();
         long agreeing = ends.stream().filter(e -> distance(least, e) <= APART).count();
         return new Search(best, ends.size(), (int) agreeing, others.stream().findFirst());
+    }
+
+    private static Found better(Found one, Found other) {
+        return other.objective() < one.objective() ? other : one;
     }
 
     private List<double[]> starts() {
@@ -114,16 +122,16 @@ final class MostProbable {
         for (int i = 1; i < starts; i++) {
             double[] point = sobol.nextVector();
             for (int j = 0; j < point.length; j++) {
-                point[j] = NORMAL.inverseCumulativeProbability(point[j]);
+                point[j] = SPREAD_OF_STARTS * NORMAL.inverseCumulativeProbability(point[j]);
             }
             list.add(point);
         }
         return list;
     }
 
-    private double[] marquardt(double[] start) {
+    private double[] marquardt(double[] start, double step) {
         int rows = problem.fitted().length + problem.unknowns();
-        Stacked vector = new Stacked(problem, start);
+        Stacked vector = new Stacked(problem, start, step);
         LeastSquaresProblem least = LeastSquaresFactory.create(
                 vector,
                 new ArrayRealVector(rows),
@@ -204,11 +212,13 @@ final class MostProbable {
     /** The vector whose squared length is least sought, with its derivative only where it is asked for; remembers the best. */
     private static final class Stacked implements ValueAndJacobianFunction {
         private final FitProblem problem;
+        private final double step;
         private double[] best;
         private double least = Double.POSITIVE_INFINITY;
 
-        Stacked(FitProblem problem, double[] start) {
+        Stacked(FitProblem problem, double[] start, double step) {
             this.problem = problem;
+            this.step = step;
             best = start;
         }
 
@@ -229,7 +239,7 @@ final class MostProbable {
 
         @Override
         public RealMatrix computeJacobian(double[] z) {
-            return problem.stackedJacobian(problem.jacobian(z));
+            return problem.stackedJacobian(problem.jacobian(z, step));
         }
     }
 }

@@ -23,8 +23,7 @@ record Screening(List<Unknown> sought, List<String> untouched) {
         List<Unknown> sought = new ArrayList<>();
         List<String> untouched = new ArrayList<>();
         for (int j = 0; j < candidates.size(); j++) {
-            double effect = Math.abs(effects.getEntry(most(effects.getColumn(j)), j));
-            if (effect > Held.NOTHING) {
+            if (effects.getColumnVector(j).getNorm() > Held.NOTHING) {
                 sought.add(candidates.get(j));
             } else {
                 untouched.add(candidates.get(j).path());

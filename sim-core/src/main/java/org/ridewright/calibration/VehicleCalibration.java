@@ -131,7 +131,7 @@ public final class VehicleCalibration {
         for (int j = 0; j < others.size(); j++) {
             int most = Screening.most(effects.getColumn(j));
             double effect = Math.abs(effects.getEntry(most, j));
-            if (effect > Held.NOTHING) {
+            if (effects.getColumnVector(j).getNorm() > Held.NOTHING) {
                 held.add(new Held(
                         others.get(j).path(), effect, model.data().get(most).label()));
             }
