@@ -16,8 +16,7 @@ import picocli.CommandLine.ScopeType;
             RoadCommand.class,
             ComfortCommand.class,
             BounceCommand.class,
-            CheckCommand.class
-        },
+            CheckCommand.class, CalibrateCommand.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         exitCodeListHeading = "%nExit codes:%n",

@@ -18,6 +18,8 @@ import org.ridewright.vehicle.Vehicle;
  * @param held values with a tolerance that were not sought and that some datum feels, the most felt first
  * @param untouched paths of values that nothing measured depends on; they stay as they are
  * @param rides logged rides, fitted and kept back
+ * @param addedLoads the quick check of counts with less and more aboard
+ * @param riders what riders said, beside runs of the calibrated vehicle
  */
 public record CalibratedVehicle(
         Calibration fit,
@@ -27,12 +29,16 @@ public record CalibratedVehicle(
         List<LeftOut> leftOut,
         List<Held> held,
         List<String> untouched,
-        List<RideOverlay> rides) {
+        List<RideOverlay> rides,
+        List<AddedLoadCheck> addedLoads,
+        List<RiderSaid> riders) {
     public CalibratedVehicle {
         leftOut = List.copyOf(leftOut);
         held = List.copyOf(held);
         untouched = List.copyOf(untouched);
         rides = List.copyOf(rides);
+        addedLoads = List.copyOf(addedLoads);
+        riders = List.copyOf(riders);
     }
 
     /** The vehicle's values with their standard errors, by path. */

@@ -3,6 +3,7 @@ package org.ridewright.calibration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.ridewright.fieldwork.BounceCount;
 import org.ridewright.fieldwork.BounceLog;
 import org.ridewright.fieldwork.Camber;
@@ -10,6 +11,7 @@ import org.ridewright.fieldwork.Fact;
 import org.ridewright.fieldwork.Heights;
 import org.ridewright.fieldwork.LiftedAxle;
 import org.ridewright.fieldwork.LoadDeflection;
+import org.ridewright.fieldwork.Loading;
 import org.ridewright.fieldwork.MeasuredRide;
 import org.ridewright.fieldwork.MeasuredRide.Horse;
 import org.ridewright.fieldwork.Measurements;
@@ -18,6 +20,8 @@ import org.ridewright.fieldwork.SwingTest;
 import org.ridewright.fieldwork.Weights;
 import org.ridewright.measurement.UnusableLogException;
 import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.vehicle.LoadCase;
 
 /** Makes evidence of facts, and says of those that cannot be any why not. */
 final class EvidenceOf {
@@ -49,9 +53,20 @@ final class EvidenceOf {
             if (fact instanceof MeasuredRide ride && ride.keepBack() && ride.isFit()) {
                 return;
             }
+            fact.loading().ifPresent(loading -> refuseUnknown(fact, loading));
             of(fact).ifPresent(evidence::add);
         } catch (CalibrationException | UnusableLogException unfit) {
             leftOut.add(new LeftOut(fact.label(), unfit.getMessage()));
+        }
+    }
+
+    /** The vehicle may be another than the one that the measurements name. */
+    private void refuseUnknown(Fact fact, Loading loading) {
+        if (before.vehicle().loadCase(loading.loadCase()).isEmpty()) {
+            throw new UnfitValueException(fact.label() + ": the vehicle has no load case '" + loading.loadCase() + "', but "
+                    + before.vehicle().loadCases().stream()
+                            .map(LoadCase::name)
+                            .collect(Collectors.joining(", ")));
         }
     }
 

@@ -33,8 +33,10 @@ import org.hipparchus.util.Pair;
 final class MostProbable {
     /** Unknowns further than this from what was known before are taken for impossible (standard deviations). */
     private static final double FURTHEST = 8;
-    /** What a Gauss–Newton step would still gain, in Q, where the search has come to rest: a tenth of a standard error at most. */
-    private static final double AT_REST = 0.02;
+    /** What a Gauss–Newton step would still gain, in Q, where the search has come to rest: a third of a standard error at most. */
+    private static final double AT_REST = 0.1;
+    /** The same beyond which it has stalled. */
+    private static final double STALLED = 0.5;
     /** Two ends of the search whose Q differs by less are told as equally good. */
     private static final double AS_GOOD = 2;
     /** Root mean square distance of two ends that are told apart, in standard errors. */
@@ -44,7 +46,10 @@ final class MostProbable {
     private static final double SPREAD_OF_STARTS = 0.7;
     /** Bound of the first step, in scaled standard deviations. */
     private static final double FIRST_STEP = 10;
-    private static final int MOST_STEPS = 60;
+    /** A step that gains a smaller share of Q, or moves z by a smaller share, is the last. */
+    private static final double ENOUGH = 1e-4;
+
+    private static final int MOST_STEPS = 40;
     private static final int GENERATIONS = 60;
     private static final long CHANCE = 20_000L;
     private static final NormalDistribution NORMAL = new NormalDistribution();
@@ -99,7 +104,7 @@ final class MostProbable {
         if (!best.atRest()) {
             best = better(best, end(marquardt(best.z(), FitProblem.WIDE_STEP), false));
         }
-        if (!best.atRest()) {
+        if (best.gain() > STALLED) {
             best = better(best, end(evolve(best.z()), true));
         }
         Found least = best;
@@ -143,7 +148,7 @@ final class MostProbable {
                 true,
                 MostProbable::bounded);
         try {
-            return new LevenbergMarquardtOptimizer(FIRST_STEP, 1e-7, 1e-6, 1e-8, 1e-300)
+            return new LevenbergMarquardtOptimizer(FIRST_STEP, ENOUGH, ENOUGH, 1e-8, 1e-300)
                     .optimize(least)
                     .getPoint()
                     .toArray();

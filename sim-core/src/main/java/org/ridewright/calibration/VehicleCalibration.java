@@ -62,7 +62,9 @@ public final class VehicleCalibration {
                 facts.leftOut(),
                 held(screening, facts.evidence()),
                 screening.untouched(),
-                rides(model, fit, before, after));
+                rides(model, fit, before, after),
+                AddedLoadCheck.of(measurements, after),
+                RiderSaid.of(measurements, after, sources));
     }
 
     /** Values that are sought, in the order of the file; of a list in its own. */
