@@ -73,7 +73,7 @@ final class CalibrateCommand implements Callable<Integer> {
             results.write(
                     name,
                     utf8(document.rewritten(
-                            calibrated.values(), calibrated.correlation(), "'" + measurements.name() + "'")));
+                            calibrated.values(), calibrated.correlation(), measurements.name())));
             write(results, measurements, calibrated, name);
             results.commit();
             out.println("Calibrated vehicle: " + target.resolve(name));

@@ -98,6 +98,23 @@ final class FitProblem {
         return matrix;
     }
 
+    /**
+     * J where what is counted may jump: of a datum on its own the smaller of the slopes over the usual step and over the wide one, nought where
+     * they contradict one another, so that a jump is not taken for knowledge. Samples of a record, which do not jump, by the usual step.
+     */
+    RealMatrix cautiousJacobian(double[] z) {
+        RealMatrix narrow = jacobian(z, STEP);
+        RealMatrix wide = jacobian(z, WIDE_STEP);
+        for (int i = 0; i < data.size(); i++) {
+            for (int j = 0; data.get(i).group().isBlank() && j < unknowns; j++) {
+                double near = narrow.getEntry(i, j);
+                double far = wide.getEntry(i, j);
+                narrow.setEntry(i, j, near * far <= 0 ? 0 : Math.abs(near) < Math.abs(far) ? near : far);
+            }
+        }
+        return narrow;
+    }
+
     private double[] column(double[] z, int j, double step) {
         double[] up = residuals(moved(z, j, step));
         double[] down = residuals(moved(z, j, -step));

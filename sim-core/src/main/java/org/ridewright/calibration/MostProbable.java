@@ -197,7 +197,7 @@ final class MostProbable {
     }
 
     private Found end(double[] z, boolean byEvolution) {
-        RealMatrix jacobian = problem.jacobian(z);
+        RealMatrix jacobian = problem.cautiousJacobian(z);
         RealMatrix stacked = problem.stackedJacobian(jacobian);
         RealVector gradient = stacked.transpose().operate(new ArrayRealVector(problem.stacked(z)));
         RealVector step = new CholeskyDecomposition(
