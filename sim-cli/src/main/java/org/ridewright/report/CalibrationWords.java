@@ -149,7 +149,7 @@ public final class CalibrationWords {
                     + String.join(", ", calibrated.untouched()) + ".");
         }
         if (!calibrated.held().isEmpty()) {
-            list.add("Not sought, though uncertain, so that their tolerances are not in the intervals: "
+            list.add("Not sought, though uncertain; they stay as in the file, and what their tolerances do to the data widens the intervals: "
                     + calibrated.held().stream()
                             .map(h -> "%s (moves %s by %s of its uncertainty)"
                                     .formatted(h.path(), h.datum(), Numbers.of(h.effect(), 2)))

@@ -3,6 +3,7 @@ package org.ridewright.calibration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.RealMatrix;
 
 /** Fits unknowns to data. */
@@ -23,19 +24,21 @@ public final class Calibrator {
      * @throws CalibrationException if there is nothing to fit, nothing can be told of any unknown, or no such vehicle can be
      */
     public static Calibration calibrate(List<Unknown> unknowns, List<Datum> data, ForwardModel model) {
-        return calibrate(unknowns, data, model, STARTS);
+        return calibrate(unknowns, data, model, STARTS, new Array2DRowRealMatrix(Math.max(1, data.size()), 1));
     }
 
-    static Calibration calibrate(List<Unknown> unknowns, List<Datum> data, ForwardModel model, int starts) {
-        FitProblem problem = new FitProblem(unknowns.size(), data, model);
+    /** @param held as {@link FitProblem} takes it */
+    static Calibration calibrate(
+            List<Unknown> unknowns, List<Datum> data, ForwardModel model, int starts, RealMatrix held) {
         if (unknowns.isEmpty()) {
             throw new CalibrationException("no value is sought: give values of the vehicle file tolerances (± 10 %), "
                     + "or name them under 'unknowns' in the measurements file");
         }
-        if (problem.fitted().length == 0) {
+        if (data.stream().allMatch(Datum::keptBack)) {
             throw new CalibrationException("nothing was measured that could be fitted: every datum is kept back, left out, "
                     + "or there is none");
         }
+        FitProblem problem = new FitProblem(unknowns.size(), data, model, held);
         MostProbable.Search search = new MostProbable(problem, starts).search();
         Posterior posterior = Posterior.of(problem, search.best());
         refuseUnidentifiable(unknowns, posterior);
@@ -79,18 +82,21 @@ public final class Calibrator {
         RealMatrix jacobian = found.jacobian();
         boolean keptBack = problem.data().stream().anyMatch(Datum::keptBack);
         double[][] draws = keptBack ? Predictive.draws(problem, posterior) : new double[0][];
+        double[] leftOut = LeftOutResiduals.of(problem, found, posterior);
         List<Residual> list = new ArrayList<>();
+        int fitted = 0;
         for (int i = 0; i < problem.data().size(); i++) {
             Datum datum = problem.data().get(i);
             double sigma = datum.uncertainty();
             double before = start == null ? Double.NaN : datum.observed() + sigma * start[i];
             double predicted = datum.observed() + sigma * now[i];
+            double ofHeld = problem.heldVariance(i);
             if (datum.keptBack()) {
-                list.add(Residual.keptBack(datum, before, predicted, Predictive.of(draws, i, datum)));
+                Predictive predictive = Predictive.of(draws, i, datum, Math.sqrt(1 + ofHeld));
+                list.add(Residual.keptBack(datum, before, predicted, predictive));
             } else {
-                double variance = posterior.variance(jacobian.getRow(i));
-                double normalised = Residual.leftOut(-now[i], variance / posterior.birge());
-                list.add(Residual.fitted(datum, before, predicted, sigma * Math.sqrt(variance), normalised));
+                double variance = posterior.variance(jacobian.getRow(i)) + ofHeld;
+                list.add(Residual.fitted(datum, before, predicted, sigma * Math.sqrt(variance), leftOut[fitted++]));
             }
         }
         return list;

@@ -4,7 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.quantity.UnfitValueException;
 
@@ -23,11 +27,57 @@ final class FitProblem {
     private final int unknowns;
     private final List<Datum> data;
     private final ForwardModel model;
+    private final RealMatrix held;
+    private final RealMatrix factor;
 
     FitProblem(int unknowns, List<Datum> data, ForwardModel model) {
+        this(unknowns, data, model, new Array2DRowRealMatrix(data.size(), 1));
+    }
+
+    /**
+     * @param held H, what one tolerance of each value that is uncertain but not sought does to each datum, in σ: the data then have errors in common,
+     *     of covariance {@code R = I + H Hᵀ}; not modified
+     */
+    FitProblem(int unknowns, List<Datum> data, ForwardModel model, RealMatrix held) {
         this.unknowns = unknowns;
         this.data = List.copyOf(data);
         this.model = model;
+        this.held = held;
+        RealMatrix rows = rows(held, fitted());
+        RealMatrix covariance = rows.multiplyTransposed(rows);
+        for (int i = 0; i < covariance.getRowDimension(); i++) {
+            covariance.addToEntry(i, i, 1);
+        }
+        factor = covariance.getRowDimension() == 0
+                ? covariance
+                : new CholeskyDecomposition(covariance, 1e-8, 1e-12).getL();
+    }
+
+    private static RealMatrix rows(RealMatrix all, int[] wanted) {
+        RealMatrix rows = new Array2DRowRealMatrix(Math.max(1, wanted.length), all.getColumnDimension());
+        for (int i = 0; i < wanted.length; i++) {
+            rows.setRow(i, all.getRow(wanted[i]));
+        }
+        return rows;
+    }
+
+    /** Variance that values which are not sought bring into a datum, in σ². */
+    double heldVariance(int datum) {
+        return held.getRowVector(datum).dotProduct(held.getRowVector(datum));
+    }
+
+    /** {@code L⁻¹ x} with {@code L Lᵀ = R}: independent again, of standard deviation 1. */
+    RealVector whitened(RealVector x) {
+        RealVector white = x.copy();
+        MatrixUtils.solveLowerTriangularSystem(factor, white);
+        return white;
+    }
+
+    /** {@code L⁻ᵀ x}. */
+    RealVector whitenedBack(RealVector x) {
+        RealVector white = x.copy();
+        MatrixUtils.solveUpperTriangularSystem(factor.transpose(), white);
+        return white;
     }
 
     int unknowns() {
@@ -68,8 +118,14 @@ final class FitProblem {
         double[] all = residuals(z);
         int[] fitted = fitted();
         double[] result = new double[fitted.length + unknowns];
-        for (int i = 0; i < fitted.length; i++) {
-            result[i] = all == null ? REFUSED : all[fitted[i]];
+        if (all == null) {
+            Arrays.fill(result, 0, fitted.length, REFUSED);
+        } else {
+            RealVector own = new ArrayRealVector(fitted.length);
+            for (int i = 0; i < fitted.length; i++) {
+                own.setEntry(i, all[fitted[i]]);
+            }
+            System.arraycopy(whitened(own).toArray(), 0, result, 0, fitted.length);
         }
         System.arraycopy(z, 0, result, fitted.length, unknowns);
         return result;
@@ -143,12 +199,21 @@ final class FitProblem {
     RealMatrix stackedJacobian(RealMatrix jacobian) {
         int[] fitted = fitted();
         RealMatrix matrix = new Array2DRowRealMatrix(fitted.length + unknowns, unknowns);
-        for (int i = 0; i < fitted.length; i++) {
-            matrix.setRow(i, jacobian.getRow(fitted[i]));
+        RealMatrix own = rows(jacobian, fitted);
+        for (int j = 0; j < unknowns; j++) {
+            matrix.setSubMatrix(column(whitened(own.getColumnVector(j))), 0, j);
         }
         for (int j = 0; j < unknowns; j++) {
             matrix.setEntry(fitted.length + j, j, 1);
         }
         return matrix;
+    }
+
+    private static double[][] column(RealVector values) {
+        double[][] column = new double[values.getDimension()][1];
+        for (int i = 0; i < column.length; i++) {
+            column[i][0] = values.getEntry(i);
+        }
+        return column;
     }
 }

@@ -1,7 +1,7 @@
 package org.ridewright.calibration;
 
 /**
- * A value with a tolerance that was not sought: what it does to the data is not in the intervals.
+ * A value with a tolerance that was not sought: what it may do to the data counts as an error that they have in common.
  *
  * @param path in the vehicle file
  * @param effect by how many of its uncertainties the datum that feels it most would move with one tolerance

@@ -46,13 +46,14 @@ record Predictive(double[] predictions, double uncertainty) {
                 .toArray(double[][]::new);
     }
 
-    static Predictive of(double[][] draws, int datum, Datum what) {
+    /** @param wider factor on the datum's uncertainty, for what else is uncertain */
+    static Predictive of(double[][] draws, int datum, Datum what, double wider) {
         return new Predictive(
                 Arrays.stream(draws)
                         .mapToDouble(r -> what.observed() + what.uncertainty() * r[datum])
                         .filter(Double::isFinite)
                         .toArray(),
-                what.uncertainty());
+                wider * what.uncertainty());
     }
 
     /** Chance that the measurement is less. */

@@ -49,15 +49,4 @@ public record Residual(
     public boolean disagrees() {
         return Math.abs(normalised) > DISAGREES;
     }
-
-    /**
-     * Of a fitted datum: with leverage h = (J C Jᵀ)_ii the datum left out is missed by r/(1 − h), of variance 1/(1 − h), in units of σ. Exact for
-     * a straight model.
-     *
-     * <p>Source: Cook and Weisberg, Residuals and Influence in Regression (1982), 2.2 (from memory).
-     */
-    static double leftOut(double residual, double leverage) {
-        double rest = 1 - leverage;
-        return rest > 1e-9 ? residual / Math.sqrt(rest) : 0;
-    }
 }

@@ -3,6 +3,7 @@ package org.ridewright.calibration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.RealMatrix;
 import org.ridewright.fieldwork.MeasuredRide;
 import org.ridewright.fieldwork.Measurements;
@@ -48,10 +49,13 @@ public final class VehicleCalibration {
         boolean listed = measurements.unknowns() instanceof Unknowns.Listed;
         Screening screening = Screening.of(file, candidates, facts.evidence(), listed);
         YardModel model = new YardModel(file, screening.sought(), facts.evidence());
-        Calibration fit = Calibrator.calibrate(model.unknowns(), model.data(), model, STARTS);
+        List<Unknown> others = others(screening);
+        RealMatrix effects = effects(others, model);
+        Calibration fit = Calibrator.calibrate(model.unknowns(), model.data(), model, STARTS, effects);
         for (int pass = 1; pass < PASSES && hasRides(model); pass++) {
             model = rescattered(model, fit);
-            fit = Calibrator.calibrate(model.unknowns(), model.data(), model, 1);
+            effects = effects(others, model);
+            fit = Calibrator.calibrate(model.unknowns(), model.data(), model, 1, effects);
         }
         Vehicle after = model.vehicle(estimate(fit));
         return new CalibratedVehicle(
@@ -60,7 +64,7 @@ public final class VehicleCalibration {
                 before,
                 after,
                 facts.leftOut(),
-                held(screening, facts.evidence()),
+                held(others, effects, model.data()),
                 screening.untouched(),
                 rides(model, fit, before, after),
                 AddedLoadCheck.of(measurements, after),
@@ -113,29 +117,37 @@ public final class VehicleCalibration {
         return new YardModel(file, model.unknownsOfVehicle(), next);
     }
 
-    /** What values that were not sought, but are uncertain, do to the data. */
-    private List<Held> held(Screening screening, List<Evidence> evidence) {
-        List<String> sought =
-                screening.sought().stream().map(Unknown::path).toList();
-        List<Unknown> others = file.values().stream()
+    /** Values that are uncertain, but were not sought. */
+    private List<Unknown> others(Screening screening) {
+        List<String> sought = screening.sought().stream().map(Unknown::path).toList();
+        return file.values().stream()
                 .filter(VehicleCalibration::isUncertain)
                 .filter(value -> !sought.contains(value.path()))
                 .filter(value -> !screening.untouched().contains(value.path()))
                 .map(Unknown::of)
                 .toList();
+    }
+
+    /** What one tolerance of each does to the data, at the values before. */
+    private RealMatrix effects(List<Unknown> others, YardModel model) {
         if (others.isEmpty()) {
-            return List.of();
+            return new Array2DRowRealMatrix(Math.max(1, model.data().size()), 1);
         }
-        YardModel model = new YardModel(file, others, evidence);
-        FitProblem problem = new FitProblem(model.unknowns().size(), model.data(), model);
-        RealMatrix effects = problem.jacobian(new double[problem.unknowns()]);
+        YardModel moved = new YardModel(file, others, model.evidence());
+        FitProblem problem = new FitProblem(moved.unknowns().size(), moved.data(), moved);
+        RealMatrix all = problem.cautiousJacobian(new double[problem.unknowns()]);
+        return all.getSubMatrix(0, all.getRowDimension() - 1, 0, others.size() - 1);
+    }
+
+    private static List<Held> held(List<Unknown> others, RealMatrix effects, List<Datum> data) {
         List<Held> held = new ArrayList<>();
         for (int j = 0; j < others.size(); j++) {
             int most = Screening.most(effects.getColumn(j));
-            double effect = Math.abs(effects.getEntry(most, j));
             if (effects.getColumnVector(j).getNorm() > Held.NOTHING) {
                 held.add(new Held(
-                        others.get(j).path(), effect, model.data().get(most).label()));
+                        others.get(j).path(),
+                        Math.abs(effects.getEntry(most, j)),
+                        data.get(most).label()));
             }
         }
         held.sort(Comparator.comparingDouble(Held::effect).reversed());

@@ -9,6 +9,9 @@
  * and its covariance {@code C = (JᵀJ + I)⁻¹}, {@code J_ij = ∂f_i/∂z_j / σ_i}. For a straight model Q at its least is χ² with as many degrees
  * of freedom as there are data.
  *
+ * <p>Values that are uncertain but not sought stay where they are; what one tolerance of each does to the data, {@code H}, counts as errors that the data
+ * have in common, of covariance {@code R = I + H Hᵀ} in units of σ, and the sum in (1) is taken over {@code L⁻¹(f − y)/σ} with {@code L Lᵀ = R}.
+ *
  * <p>Source: Tarantola, Inverse Problem Theory (2005), 3.2 and 3.4 (from memory); Hipparchus gives Levenberg–Marquardt and CMA-ES.
  *
  * <table><caption>Symbols</caption>

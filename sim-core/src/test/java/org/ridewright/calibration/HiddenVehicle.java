@@ -1,11 +1,14 @@
 package org.ridewright.calibration;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import org.ridewright.bounce.BounceKind;
 import org.ridewright.bounce.BounceTest;
@@ -15,8 +18,17 @@ import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.dynamics.WheelPlace;
 import org.ridewright.io.VehicleDocument;
 import org.ridewright.quantity.JointSpread;
+import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.QuantityKind;
+import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.ride.RideRunner;
+import org.ridewright.ride.Scenario;
+import org.ridewright.ride.SpeedPlan;
+import org.ridewright.road.Road;
+import org.ridewright.signal.Channel;
 import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.LoadCase;
+import org.ridewright.vehicle.Place;
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.wheel.Ground;
 
@@ -25,6 +37,8 @@ import org.ridewright.wheel.Ground;
  * stopwatch would write down of it. Counts are whole half cycles of the simulated test, timed with a person's error.
  */
 final class HiddenVehicle {
+    private static final double LOGGED = 100;
+
     private final Vehicle truth;
     private final Map<String, Double> values = new HashMap<>();
     private final Random chance;
@@ -34,12 +48,20 @@ final class HiddenVehicle {
         chance = new Random(seed);
         VehicleDocument document = VehicleDocument.read(file);
         JointSpread spread = document.spread();
-        double[] w = chance.doubles(spread.size()).map(u -> chance.nextGaussian()).toArray();
-        truth = document.with(spread.texts(w));
-        List<Double> drawn = spread.values(w);
-        for (int i = 0; i < spread.size(); i++) {
-            values.put(spread.paths().get(i), drawn.get(i));
+        Vehicle drawn = null;
+        while (drawn == null) {
+            double[] w =
+                    chance.doubles(spread.size()).map(u -> chance.nextGaussian()).toArray();
+            try {
+                drawn = document.with(spread.texts(w));
+                for (int i = 0; i < spread.size(); i++) {
+                    values.put(spread.paths().get(i), spread.values(w).get(i));
+                }
+            } catch (UnfitValueException impossible) {
+                // tolerances reach to vehicles that cannot be; those stand in no yard
+            }
         }
+        truth = drawn;
     }
 
     Vehicle truth() {
@@ -99,7 +121,7 @@ final class HiddenVehicle {
     }
 
     private static double rise(VehicleModel model, double x, double y) {
-        double[] row = model.motionAt(org.ridewright.vehicle.Place.of(-x, y, 0)).rise();
+        double[] row = model.motionAt(Place.of(-x, y, 0)).rise();
         double sum = 0;
         for (int i = 0; i < row.length; i++) {
             sum += row[i] * model.rest().q()[i];
@@ -122,6 +144,57 @@ final class HiddenVehicle {
                 cycles + 0.1 * chance.nextGaussian(),
                 time,
                 Math.max(0.5, cycles + 0.5 * chance.nextGaussian()),
+                keepBack ? ", keep back: yes" : ""));
+        return this;
+    }
+
+    /**
+     * A ride over the road of a file, logged by a phone on a seat from two seconds before: sensor noise, a constant from its tilt, and a horse that steps
+     * 2.2 times a second where wanted. The true speed is one hundredth above what the notebook says.
+     */
+    HiddenVehicle ride(Path folder, Road road, Path roadFile, String loadCase, String seat, double speed, boolean horse, boolean keepBack)
+            throws IOException {
+        Scenario scenario = new Scenario(
+                "hidden ride",
+                "",
+                List.of(new Scenario.Entrant(
+                        truth,
+                        "",
+                        List.of(loadCase),
+                        List.of(SpeedPlan.steady(Measure.of(1.01 * speed, QuantityKind.SPEED))))),
+                List.of(road),
+                Optional.empty(),
+                Optional.empty(),
+                Measure.of(LOGGED, QuantityKind.FREQUENCY),
+                Scenario.Start.UNSTRESSED,
+                false,
+                List.of(),
+                Optional.empty());
+        Channel ridden = RideRunner.run(scenario, result -> {})
+                .get(0)
+                .trace(seat + " seat vertical acceleration")
+                .orElseThrow();
+        int ahead = (int) (2 * LOGGED);
+        StringBuilder csv = new StringBuilder("time (s),x (m/s²),y (m/s²),z (m/s²)\n");
+        for (int i = 0; i < ahead + ridden.size(); i++) {
+            double t = i / LOGGED;
+            double steps = horse ? 0.5 * Math.sin(2 * Math.PI * 2.2 * t + 1) + 0.2 * Math.sin(2 * Math.PI * 4.4 * t) : 0;
+            double z = VehicleModel.GRAVITY + steps + (i < ahead ? 0 : ridden.sample(i - ahead));
+            csv.append(text(
+                    "%.4f,%.3f,%.3f,%.3f%n",
+                    t, 0.1 * chance.nextGaussian(), 0.1 * chance.nextGaussian(), z + 0.1 * chance.nextGaussian()));
+        }
+        Path log = folder.resolve("ride-" + facts.length() + ".csv");
+        Files.writeString(log, csv);
+        facts.append(text(
+                "  - ride: {with: %s, scenario: %s, road: %s, speed: %.4f m/s ± 2 %%, logs: [{file: %s, seat: %s, unit: m/s²}]%s%s}%n",
+                loadCase,
+                roadFile.toAbsolutePath(),
+                road.name(),
+                speed,
+                log.toAbsolutePath(),
+                seat,
+                horse ? ", horse: {step frequency: 2.2 Hz ± 0.03 Hz}" : "",
                 keepBack ? ", keep back: yes" : ""));
         return this;
     }
