@@ -39,15 +39,18 @@ class ArrowsTest {
                 arguments("dynamics", "suspension wheel vehicle road quantity math"),
                 arguments("solver", "dynamics suspension signal math"),
                 arguments("modal", "dynamics suspension vehicle quantity math"),
+                arguments("standing", "dynamics suspension vehicle quantity"),
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
-                arguments("fieldwork", "math measurement quantity signal vehicle"),
-                arguments("ringdown", "math signal"),
+                arguments("ringdown", "signal math"),
+                arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("calibration", "bounce comfort dynamics fieldwork math measurement modal quantity ride ringdown road signal solver suspension vehicle wheel"),
-                arguments("bounce", "dynamics math modal quantity ride road signal solver suspension vehicle wheel"),
-                arguments("uncertainty", "dynamics quantity ride road signal vehicle"),
-                arguments("io", "comfort fieldwork measurement quantity ride road signal uncertainty vehicle"));
+                arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
+                arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments(
+                        "calibration",
+                        "bounce ringdown fieldwork ride comfort measurement solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments("io", "uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

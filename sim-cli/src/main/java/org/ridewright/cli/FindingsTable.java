@@ -34,7 +34,11 @@ final class FindingsTable {
         List<String> opening = findings.isEmpty()
                 ? List.of(count)
                 : List.of(count + ". Directly, each ± one standard uncertainty, they say:");
-        return Stream.of(opening, table.lines(), remarks.isEmpty() ? List.<String>of() : List.of("", "Bear in mind:"), remarks)
+        return Stream.of(
+                        opening,
+                        table.lines(),
+                        remarks.isEmpty() ? List.<String>of() : List.of("", "Bear in mind:"),
+                        remarks)
                 .flatMap(List::stream)
                 .toList();
     }

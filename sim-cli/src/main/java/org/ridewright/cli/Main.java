@@ -15,8 +15,12 @@ import picocli.CommandLine.ScopeType;
             RunCommand.class,
             RoadCommand.class,
             ComfortCommand.class,
+            CheckCommand.class,
             BounceCommand.class,
-            CheckCommand.class, CalibrateCommand.class},
+            ModesCommand.class,
+            LoadsCommand.class,
+            CalibrateCommand.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         exitCodeListHeading = "%nExit codes:%n",
@@ -59,6 +63,7 @@ public final class Main {
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)
+                .setParameterExceptionHandler(new Misunderstood())
                 .setExecutionExceptionHandler(new Failures(main));
     }
 

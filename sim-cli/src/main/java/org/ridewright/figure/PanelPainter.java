@@ -42,13 +42,17 @@ final class PanelPainter {
     static void paint(Sheet sheet, PlacedPanel placed) {
         PanelPainter painter = new PanelPainter(sheet, placed);
         painter.bands();
-        painter.grid();
+        if (!placed.panel().isSketch()) {
+            painter.grid();
+        }
         painter.levelsAndMarkers();
         Bars.paint(sheet, placed);
         CurvePainter.paint(sheet, placed.panel(), placed.plot(), placed.x(), placed.y());
-        painter.frame();
-        painter.xAxis();
-        painter.yAxis();
+        if (!placed.panel().isSketch()) {
+            painter.frame();
+            painter.xAxis();
+            painter.yAxis();
+        }
         painter.titles();
         painter.notesBeside();
         painter.legends();

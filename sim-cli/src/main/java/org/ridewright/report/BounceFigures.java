@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.ridewright.bounce.BounceKind;
 import org.ridewright.bounce.BounceResult;
@@ -33,6 +34,9 @@ final class BounceFigures {
     /** Shown before the letting go: the end of the push (s). */
     private static final double BEFORE = 0.5;
 
+    /** Longest time shown after the letting go (s). */
+    private static final double LONGEST = 6;
+
     private static final double TITLE_HEIGHT = 24;
     private static final double PANEL_HEIGHT = 40;
     private static final double CHART_HEIGHT = 62;
@@ -42,7 +46,8 @@ final class BounceFigures {
     /** What happens after each letting go under one load. */
     static Figure traces(LoadCaseBounces bounces) {
         List<BounceResult> results = bounces.results();
-        double end = results.stream().mapToDouble(BounceFigures::end).max().orElse(1);
+        double whole = results.stream().mapToDouble(BounceFigures::end).max().orElse(1);
+        double end = Math.min(LONGEST, whole);
         AxisSpec time = AxisSpec.of("Time from letting go", "s").between(-BEFORE, end);
         List<Panel> panels = new ArrayList<>();
         for (BounceResult result : results) {
@@ -54,12 +59,13 @@ final class BounceFigures {
                 Locale.ROOT,
                 "%s, %s: the motion that is counted in each test, from the position of rest. The body has been %s with a force that grows over %.0f s, is held for "
                         + "%.0f s and is gone at time 0. Marks: turning points that count, the letting go among them. Shaded: friction holds every spring "
-                        + "from there on.",
+                        + "from there on, but for moments.%s",
                 bounces.model().vehicle().name(),
                 load,
                 lifted,
                 Handling.RAMP,
-                Handling.HOLD);
+                Handling.HOLD,
+                whole > end ? String.format(Locale.ROOT, " The first %.0f s are shown.", end) : "");
         return Figure.stacked(
                 "bounce-" + RideName.slug(load),
                 "Bounce tests, " + load,
@@ -88,7 +94,9 @@ final class BounceFigures {
         double[] y = Arrays.stream(seen)
                 .mapToDouble(i -> shown(motion, channel.sample(i)))
                 .toArray();
-        List<TurningPoint> turns = result.count().turningPoints();
+        List<TurningPoint> turns = result.count().turningPoints().stream()
+                .filter(turn -> turn.time() <= end)
+                .toList();
         double[] tx = turns.stream().mapToDouble(TurningPoint::time).toArray();
         double[] ty = turns.stream().mapToDouble(t -> shown(motion, t.value())).toArray();
         List<Band> bands =
@@ -116,7 +124,7 @@ final class BounceFigures {
     private static String told(Count count) {
         return count.isHeld()
                 ? "no cycle"
-                : Numbers.of(count.frequency().getAsDouble()) + " Hz, " + BounceTables.cycles(count) + " cycles";
+                : Numbers.of(count.frequency().getAsDouble()) + " Hz, " + BounceTables.cyclesInWords(count);
     }
 
     static double shown(Motion motion, double value) {
@@ -127,71 +135,85 @@ final class BounceFigures {
         return RideFigures.upperFirst(word);
     }
 
-    /** Ride frequencies over load cases, beside the natural ones of both conditions. */
+    /** Ride frequencies over load cases, or of one over its tests, beside the natural ones of both conditions. */
     static Figure chart(List<LoadCaseBounces> all) {
-        List<Panel> panels = new ArrayList<>();
+        List<List<Bar>> panels = new ArrayList<>();
         int kinds = all.get(0).results().size();
-        double top = 0;
-        for (LoadCaseBounces bounces : all) {
-            for (BounceResult result : bounces.results()) {
-                BounceKind kind = result.test().kind();
-                top = Math.max(top, result.count().frequency().orElse(0));
-                top = Math.max(top, bounces.partner(kind, Condition.LOCKED).frequency());
-            }
+        if (all.size() == 1) {
+            panels.add(all.get(0).results().stream()
+                    .map(result -> bar(all.get(0), result))
+                    .toList());
         }
-        for (int k = 0; k < kinds; k++) {
+        for (int k = 0; k < kinds && all.size() > 1; k++) {
             int place = k;
-            BounceKind kind = all.get(0).results().get(k).test().kind();
-            panels.add(Panel.of(
-                            upper(kind.word()),
-                            AxisSpec.of("Load case", "").between(0.5, all.size() + 0.5),
-                            AxisSpec.of("Frequency", "Hz").between(0, 1.05 * top),
-                            bars(
-                                    "natural, sliding",
-                                    Tone.AMBER,
-                                    all,
-                                    b -> b.partner(kind, Condition.SLIDING).frequency()),
-                            bars(
-                                    "ride frequency, counted",
-                                    Tone.INK,
-                                    all,
-                                    b -> b.results()
-                                            .get(place)
-                                            .count()
-                                            .frequency()
-                                            .orElse(Double.NaN)),
-                            bars(
-                                    "natural, locked",
-                                    Tone.TEAL,
-                                    all,
-                                    b -> b.partner(kind, Condition.LOCKED).frequency()))
-                    .withLegend(LegendPlace.SHARED));
+            panels.add(all.stream().map(b -> bar(b, b.results().get(place))).toList());
         }
-        StringBuilder numbered = new StringBuilder();
-        for (int i = 0; i < all.size(); i++) {
-            numbered.append(i == 0 ? "" : ", ").append(i + 1).append(" ");
-            numbered.append(all.get(i).model().loadCase().name());
+        double top = panels.stream()
+                .flatMap(List::stream)
+                .mapToDouble(bar -> Math.max(bar.locked(), Double.isNaN(bar.ride()) ? 0 : bar.ride()))
+                .max()
+                .orElse(1);
+        List<Panel> drawn = new ArrayList<>();
+        for (int k = 0; k < panels.size(); k++) {
+            String title = all.size() > 1
+                    ? upper(all.get(0).results().get(k).test().kind().word())
+                    : "";
+            drawn.add(panel(title, all.size() > 1 ? "Load case" : "Test", top, panels.get(k)));
         }
-        String caption =
-                "Ride frequency as the bounce test counts it, between the natural frequency with springs that slide freely and that with springs which "
-                        + "friction holds, of the mode that each test shows most. Load cases: " + numbered
-                        + ". No bar: the body does not come back visibly.";
-        int columns = kinds > 1 ? 2 : 1;
-        int rows = (kinds + columns - 1) / columns;
+        List<String> places = all.size() > 1
+                ? all.stream().map(b -> b.model().loadCase().name()).toList()
+                : all.get(0).results().stream().map(r -> r.test().kind().word()).toList();
+        String caption = String.format(
+                Locale.ROOT,
+                "Ride frequency as the bounce test counts it, beside the natural frequency with springs that slide freely and that with springs which "
+                        + "friction holds, of the motion that each test shows most. %s: %s. No bar: there is no cycle to count.",
+                all.size() > 1
+                        ? "Load cases"
+                        : upper(all.get(0).model().loadCase().name()) + ", tests",
+                numbered(places));
+        int columns = drawn.size() > 1 ? 2 : 1;
+        int rows = (drawn.size() + columns - 1) / columns;
         return new Figure(
                 "ride-frequencies",
                 "What friction does to the ride frequency",
                 caption,
-                panels,
+                drawn,
                 columns,
                 Figure.PAGE_WIDTH_MM,
                 TITLE_HEIGHT + CHART_HEIGHT * rows);
     }
 
-    private static Series bars(
-            String name, Tone tone, List<LoadCaseBounces> all, ToDoubleFunction<LoadCaseBounces> value) {
-        double[] x = IntStream.range(0, all.size()).mapToDouble(i -> i + 1).toArray();
-        double[] y = all.stream().mapToDouble(value).toArray();
+    /** Three frequencies side by side (Hz). */
+    private record Bar(double sliding, double ride, double locked) {}
+
+    private static Bar bar(LoadCaseBounces bounces, BounceResult result) {
+        BounceKind kind = result.test().kind();
+        return new Bar(
+                bounces.partner(kind, Condition.SLIDING).frequency(),
+                result.count().frequency().orElse(Double.NaN),
+                bounces.partner(kind, Condition.LOCKED).frequency());
+    }
+
+    private static Panel panel(String title, String across, double top, List<Bar> bars) {
+        return Panel.of(
+                        title,
+                        AxisSpec.of(across + ", numbered as in the caption", "").between(0.5, bars.size() + 0.5),
+                        AxisSpec.of("Frequency", "Hz").between(0, 1.05 * top),
+                        bars("natural, sliding", Tone.AMBER, bars, Bar::sliding),
+                        bars("ride frequency, counted", Tone.INK, bars, Bar::ride),
+                        bars("natural, locked", Tone.TEAL, bars, Bar::locked))
+                .withLegend(LegendPlace.SHARED);
+    }
+
+    private static String numbered(List<String> names) {
+        return IntStream.range(0, names.size())
+                .mapToObj(i -> (i + 1) + " " + names.get(i))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static Series bars(String name, Tone tone, List<Bar> bars, ToDoubleFunction<Bar> value) {
+        double[] x = IntStream.range(0, bars.size()).mapToDouble(i -> i + 1).toArray();
+        double[] y = bars.stream().mapToDouble(value).toArray();
         return new Series(name, x, y, LineStyle.SOLID, tone, Trace.BARS);
     }
 }

@@ -80,6 +80,11 @@ final class BounceTables {
         return String.format(Locale.ROOT, count.halfCycles() % 2 == 0 ? "%.0f" : "%.1f", count.cycles());
     }
 
+    /** With the word: {@code 1 cycle}, {@code 2.5 cycles}. */
+    static String cyclesInWords(Count count) {
+        return cycles(count) + (count.halfCycles() == 2 ? " cycle" : " cycles");
+    }
+
     private static String frequency(OptionalDouble frequency) {
         return frequency.isPresent() ? Numbers.of(frequency.getAsDouble()) : NONE;
     }
@@ -103,8 +108,8 @@ final class BounceTables {
 
     private static String answer(Count count) {
         return count.isHeld()
-                ? "does not come back visibly, no cycle"
-                : Numbers.of(count.frequency().getAsDouble()) + " Hz (" + cycles(count) + " cycles in "
+                ? "no cycle to be counted"
+                : Numbers.of(count.frequency().getAsDouble()) + " Hz (" + cyclesInWords(count) + " in "
                         + Numbers.of(count.duration(), 2) + " s)";
     }
 }

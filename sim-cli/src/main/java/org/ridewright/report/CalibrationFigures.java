@@ -219,7 +219,7 @@ public final class CalibrationFigures {
                 time,
                 AxisSpec.of("Vertical acceleration", "m/s²"),
                 Series.line(0, "logged", t, array(ride.logged())),
-                Series.line(1, "calibrated vehicle", t, shown),
+                Series.line(1, ride.steps() ? "calibrated vehicle and horse" : "calibrated vehicle", t, shown),
                 new Series("file as it was", t, array(ride.before()), LineStyle.DOT, Tone.AMBER, Trace.LINE));
         Panel left = Panel.of(
                 "What is left: logged less calibrated",

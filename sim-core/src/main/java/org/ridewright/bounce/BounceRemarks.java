@@ -30,19 +30,46 @@ public final class BounceRemarks {
             add(remarks, kind, outside(bounces, result));
             add(remarks, kind, lifted(result));
         }
-        String tremors = bounces.results().stream()
-                .filter(result -> result.count().left().visible())
-                .filter(result -> result.count().left().held())
-                .map(BounceRemarks::tremor)
+        String neverSliding = bounces.results().stream()
+                .filter(result ->
+                        !result.count().isHeld() && result.lockedSince().orElse(1) <= 0)
+                .map(result -> result.test().kind().word())
                 .collect(Collectors.joining(", "));
-        if (!tremors.isEmpty()) {
+        if (!neverSliding.isEmpty()) {
+            remarks.add(neverSliding
+                    + ": no spring slides after the letting go. What is counted is the swing on springs that friction holds, and on the tyres; it tells "
+                    + "nothing of how the springs do on a road that makes them slide. Press harder");
+        }
+        String counted = tremors(bounces, false);
+        if (!counted.isEmpty()) {
+            remarks.add(
+                    "the springs hardly slide: what is counted is the tremor of the body while friction holds them ("
+                            + counted + "). Press harder to count the springs");
+        }
+        String left = tremors(bounces, true);
+        if (!left.isEmpty()) {
             remarks.add(
                     "once friction holds the springs the body goes on trembling, with next to nothing to damp it in this description ("
-                            + tremors
+                            + left
                             + "); that is not counted. Real springs begin to slide leaf by leaf and still it: several sliders, or an envelope, in the "
                             + "vehicle file do so");
         }
         return List.copyOf(remarks);
+    }
+
+    /** Of those that are left out of the count, or of those that make it up. */
+    private static String tremors(LoadCaseBounces bounces, boolean leftOut) {
+        return bounces.results().stream()
+                .filter(result -> result.count().left().visible())
+                .filter(result ->
+                        result.count().left().held() && !result.count().isHeld())
+                .filter(result -> leavesOut(result.count()) == leftOut)
+                .map(BounceRemarks::tremor)
+                .collect(Collectors.joining(", "));
+    }
+
+    private static boolean leavesOut(Count count) {
+        return count.visible() >= Tremor.ALIKE * count.left().halfWidth();
     }
 
     private static void add(List<String> remarks, String kind, String remark) {
@@ -57,6 +84,13 @@ public final class BounceRemarks {
             return "";
         }
         double start = Math.abs(count.turningPoints().get(0).value());
+        if (start < count.visible()) {
+            return String.format(
+                    Locale.ROOT,
+                    "%.0f N move the body by no more than %s, less than is seen: press harder",
+                    result.force(),
+                    size(count, start));
+        }
         if (Math.abs(count.offset()) < CREPT * start) {
             return "the body comes back without swinging past its place of rest: damping or friction is too strong for a cycle to count";
         }

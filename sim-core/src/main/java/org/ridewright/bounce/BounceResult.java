@@ -12,8 +12,8 @@ import org.ridewright.signal.Channel;
  * @param force with which the place was pressed, or lifted (N)
  * @param depth by which the place had moved when it was let go (m); of a rocked body half of what front and rear moved against each other
  * @param counts of every motion that the vehicle has
- * @param lockedSince time from letting go since which the friction of every spring has held (s); none where there is no friction, or a
- *     spring still slides
+ * @param lockedSince time from letting go since which the friction of every spring has held (s), but for at most a twentieth of the
+ *     time; none where there is no friction, or a spring still slides
  * @param wheelOff time after letting go during which some wheel is off the ground (s)
  * @param traces every motion from the beginning of the push on; none unless asked for
  * @param duration of the record after letting go (s)

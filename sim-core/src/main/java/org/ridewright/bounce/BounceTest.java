@@ -16,9 +16,9 @@ import org.ridewright.solver.RegimeSolver;
  *
  * <p>Whether the wheels are held by the brake is in the model. The vehicle begins at rest with unstressed friction.
  *
- * <p>Cost: about 10 ms for a stated force, 40 ms for a stated depth, whose force is searched for (a light carriage of 13 coordinates, one
- * core). The result is a smooth function of the vehicle's figures as long as the number of visible half cycles stays; {@link
- * Count#smoothFrequency} and {@link Count#smoothCycles} are so beyond.
+ * <p>Cost: 5 to 30 ms for a stated force, 20 to 100 ms for a stated depth, whose force is searched for (vehicles of 7 to 11 coordinates, one core of a busy
+ * machine, program warm). The result is a smooth function of the vehicle's figures as long as the number of counted half cycles stays; {@link
+ * Count#smoothFrequency} and {@link Count#smoothCycles} stay continuous where one more comes to be seen. Where friction comes to hold a swing earlier, they may step.
  *
  * @param kind where it is pressed and what is counted
  * @param visible least motion of the body to either side that is seen (m), > 0; of an angle, at the wheels

@@ -58,6 +58,7 @@ public record LoadCaseBounces(VehicleModel model, List<BounceResult> results, Ma
 
     /** The mode that a test shows most if the springs are in that condition. */
     public NaturalPartner partner(BounceKind kind, Condition condition) {
-        return NaturalPartner.of(kind, model, modes.get(condition), condition);
+        return NaturalPartner.of(kind, model, modes.get(Condition.SLIDING), modes.get(Condition.LOCKED))
+                .get(condition);
     }
 }

@@ -1,18 +1,23 @@
 package org.ridewright.bounce;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
 import org.ridewright.solver.Step;
 import org.ridewright.solver.StepListener;
 
-/** From when on every spring's friction holds until the end, and for how long it held in all. */
+/** When friction holds every spring, and when some spring slides. */
 final class LockWatch implements StepListener {
+    /** Share of the time for which some spring may slide while all count as held: at most turns of a tremor it slides for a moment. */
+    private static final double MOMENTS = 0.05;
+
     private final int[] rubbing;
     private double offset;
-    private double since = Double.NaN;
-    private double held;
-    private boolean slid;
+    private double now;
+    /** Beginnings and ends of the intervals in which some spring slides. */
+    private final List<double[]> slides = new ArrayList<>();
 
     LockWatch(Equations equations) {
         rubbing = IntStream.range(0, equations.elements().size())
@@ -33,33 +38,45 @@ final class LockWatch implements StepListener {
 
     @Override
     public void step(Step step) {
-        boolean locked = rubbing.length > 0;
+        double from = offset + step.start();
+        now = from + step.duration();
+        boolean locked = true;
         for (int e : rubbing) {
             locked &= step.isLocked(e);
         }
-        if (!locked) {
-            since = Double.NaN;
-            slid |= rubbing.length > 0;
+        if (locked) {
             return;
         }
-        held += step.duration();
-        if (Double.isNaN(since)) {
-            since = offset + step.start();
+        double[] last = slides.isEmpty() ? null : slides.get(slides.size() - 1);
+        if (last != null && last[1] >= from - 1e-12) {
+            last[1] = now;
+        } else {
+            slides.add(new double[] {from, now});
         }
-    }
-
-    /** Time for which all were locked (s). */
-    double held() {
-        return held;
     }
 
     /** Whether any has slid at all. */
     boolean slid() {
-        return slid;
+        return !slides.isEmpty();
     }
 
-    /** Time since which all have been locked (s); NaN where some slides at the end, or none has sliders. */
+    /**
+     * Time since which friction has held every spring, but for at most a twentieth of the time (s); NaN where it does not, or no spring has
+     * sliders.
+     */
     double since() {
+        if (rubbing.length == 0) {
+            return Double.NaN;
+        }
+        double since = slides.isEmpty() ? 0 : Double.NaN;
+        double sliding = 0;
+        for (int i = slides.size() - 1; i >= 0; i--) {
+            double end = slides.get(i)[1];
+            if (sliding <= MOMENTS * (now - end) && end < now) {
+                since = end;
+            }
+            sliding += end - slides.get(i)[0];
+        }
         return since;
     }
 }

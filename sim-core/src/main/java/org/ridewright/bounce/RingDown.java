@@ -27,8 +27,6 @@ final class RingDown {
     private static final double STRETCH = 2.5;
     /** After this long nobody counts on (s). */
     private static final double LONGEST = 20;
-    /** Share of a stretch for which springs are locked that only tremble. */
-    private static final double MOSTLY = 0.95;
     /** How wide the tremor is shows within this time (s). */
     private static final double TREMOR = 1;
 
@@ -74,13 +72,11 @@ final class RingDown {
 
     Outcome run() {
         List<PolynomialRange> ranges;
-        boolean trembles;
+        double heldSince;
         do {
-            double held = locks.held();
             ranges = stretch();
-            trembles = locks.slid() && time > STRETCH && locks.held() - held > MOSTLY * STRETCH;
-        } while (time < LONGEST - STRETCH / 2 && isSeen(ranges) && !trembles);
-        double heldSince = heldSince(trembles);
+            heldSince = locks.slid() ? locks.since() : Double.NaN;
+        } while (time < LONGEST - STRETCH / 2 && isSeen(ranges) && !(time - heldSince > STRETCH));
         Map<Motion, Count> counts = new EnumMap<>(Motion.class);
         for (int r = 0; r < readings.size(); r++) {
             counts.put(readings.get(r).motion(), count(r, ranges.get(r), heldSince));
@@ -91,14 +87,6 @@ final class RingDown {
                 time,
                 Math.abs(residual) / Math.max(LEAST_ENERGY, dissipated),
                 wheelOff);
-    }
-
-    /** When the springs that slid at first began to be held, but for a moment now and then; NaN where they do not. */
-    private double heldSince(boolean mostly) {
-        if (!locks.slid()) {
-            return Double.NaN;
-        }
-        return Double.isNaN(locks.since()) && mostly ? time - STRETCH : locks.since();
     }
 
     private Count count(int r, PolynomialRange last, double heldSince) {

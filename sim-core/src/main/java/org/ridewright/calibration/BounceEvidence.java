@@ -2,6 +2,7 @@ package org.ridewright.calibration;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ridewright.bounce.BounceKind;
 import org.ridewright.bounce.BounceTest;
@@ -22,9 +23,16 @@ record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) imple
         Measure time = fact.time();
         double frequency = cycles.value() / time.value();
         double relative = Math.hypot(cycles.tolerance() / cycles.value(), time.tolerance() / time.value());
+        BounceTest asked = test(fact.test(), fact.release(), fact.by());
+        double eye = ofEye(fact, asked, before);
         List<Datum> data = new ArrayList<>();
         data.add(new Datum(
-                fact.label() + ": ride frequency", "Hz", frequency, frequency * relative, fact.keepBack(), ""));
+                fact.label() + ": ride frequency",
+                "Hz",
+                frequency,
+                Math.hypot(frequency * relative, eye),
+                fact.keepBack(),
+                ""));
         fact.toRest()
                 .ifPresent(rest -> data.add(new Datum(
                         fact.label() + ": cycles to rest",
@@ -33,7 +41,7 @@ record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) imple
                         rest.tolerance(),
                         fact.keepBack(),
                         "")));
-        BounceTest test = test(fact.test(), fact.release(), fact.by());
+        BounceTest test = asked;
         if (fact.by().isEmpty() && fact.release() != Release.LIFTED) {
             // the same push for every vehicle of the search: people do not measure their push, and a search for it costs more than the test
             test = new BounceTest(
@@ -42,8 +50,27 @@ record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) imple
         return new BounceEvidence(fact, test, List.copyOf(data));
     }
 
+    /**
+     * What it does to the frequency that an eye sees twice as much or half as much: near the end friction holds the springs, and each half cycle more that is
+     * counted may be a slower or a faster one. An even band over the three (Hz).
+     */
+    private static double ofEye(BounceCount fact, BounceTest test, Trial before) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double visible : new double[] {test.visible() / 2, test.visible(), 2 * test.visible()}) {
+            BounceTest seen = new BounceTest(test.kind(), test.handling(), visible, test.tolerance());
+            OptionalDouble found =
+                    frequency(before.bounce(fact.load(), seen).count(), fact.cycles().value());
+            if (found.isPresent()) {
+                least = Math.min(least, found.getAsDouble());
+                most = Math.max(most, found.getAsDouble());
+            }
+        }
+        return most > least ? (most - least) / 2 / EVEN : 0;
+    }
+
     static BounceTest test(
-            org.ridewright.fieldwork.BounceKind where, Release release, java.util.Optional<Measure> by) {
+            org.ridewright.fieldwork.BounceKind where, Release release, Optional<Measure> by) {
         boolean lifts = release == Release.LIFTED;
         double depth = by.map(Measure::value).orElse(Handling.USUAL_DEPTH);
         double most = by.isPresent() || lifts ? Double.POSITIVE_INFINITY : Handling.USUAL_FORCE;

@@ -3,6 +3,7 @@ package org.ridewright.calibration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.ridewright.fieldwork.MeasuredRide.Horse;
 import org.ridewright.vehicle.Vehicle;
 
 /**
@@ -36,6 +37,7 @@ record Overlays(Vehicle before, Vehicle after) {
                     ride.fact().label(),
                     ride.fact().logs().get(l).sensor().label(),
                     ride.fact().keepBack(),
+                    ride.fact().horse() instanceof Horse.Steps,
                     list(Arrays.stream(log.times()).map(t -> t - began).toArray()),
                     list(log.values()),
                     list(first.get(l)),

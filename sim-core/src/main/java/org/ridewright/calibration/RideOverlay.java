@@ -8,6 +8,7 @@ import java.util.List;
  * @param label of the fact
  * @param sensor where it was logged
  * @param keptBack whether it was predicted only
+ * @param steps whether a horse's steps are in it
  * @param times from the beginning of the ride (s)
  * @param logged vertical acceleration (m/s²)
  * @param before of the vehicle as its file had it, at the speed as measured
@@ -23,6 +24,7 @@ public record RideOverlay(
         String label,
         String sensor,
         boolean keptBack,
+        boolean steps,
         List<Double> times,
         List<Double> logged,
         List<Double> before,

@@ -14,7 +14,7 @@ record BounceCheck(Names names, Faults faults) {
     void count(String path, BounceCount count) {
         possible(path, count.test());
         faults.positive(path + ".cycles", count.cycles());
-        faults.positive(path + ".in", count.time());
+        new Bounds(faults).time(path + ".in", count.time());
         faults.positive(path + ".by", count.by());
         faults.notNegative(path + ".cycles to rest", count.toRest());
         double frequency = count.cycles().value() / count.time().value();
@@ -22,16 +22,20 @@ record BounceCheck(Names names, Faults faults) {
             faults.add(
                     path + ".in",
                     count.time().written(),
-                    "makes " + Faults.plain(frequency) + " Hz of " + count.cycles().written() + " cycles",
+                    "makes " + Faults.plain(frequency) + " Hz of "
+                            + count.cycles().written() + " cycles",
                     "a frequency from " + SLOWEST + " to " + Faults.plain(FASTEST) + " Hz",
                     "write the time of all cycles together, and check its unit",
                     path + ".cycles");
         }
-        if (count.cycles().value() > 0 && count.toRest().map(Measure::value).orElse(Double.MAX_VALUE) < count.cycles().value() - 1) {
+        if (count.cycles().value() > 0
+                && count.toRest().map(Measure::value).orElse(Double.MAX_VALUE)
+                        < count.cycles().value() - 1) {
             faults.add(
                     path + ".cycles to rest",
                     count.toRest().orElseThrow().written(),
-                    "is less than the cycles that were counted, " + count.cycles().written(),
+                    "is less than the cycles that were counted, "
+                            + count.cycles().written(),
                     "all cycles until nothing more was seen",
                     "check both",
                     path + ".cycles");
@@ -47,11 +51,12 @@ record BounceCheck(Names names, Faults faults) {
     private void possible(String path, BounceKind test) {
         names.vehicle().ifPresent(vehicle -> {
             Layout layout = vehicle.layout();
-            boolean can = switch (test) {
-                case FRONT, REAR, PITCH -> layout.pitches();
-                case SIDE -> layout.rolls();
-                case HEAVE -> true;
-            };
+            boolean can =
+                    switch (test) {
+                        case FRONT, REAR, PITCH -> layout.pitches();
+                        case SIDE -> layout.rolls();
+                        case HEAVE -> true;
+                    };
             if (!can) {
                 faults.add(
                         path + ".test",

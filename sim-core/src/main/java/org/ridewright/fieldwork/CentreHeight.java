@@ -58,7 +58,9 @@ final class CentreHeight {
     /** The weight under the axle that stays down, before. */
     static Optional<Measure> level(LiftedAxle fact, Axle other, List<Weights> weights) {
         return fact.level()
-                .or(() -> same(fact, weights).flatMap(w -> w.axleLoad(other).stream()).findFirst());
+                .or(() -> same(fact, weights)
+                        .flatMap(w -> w.axleLoad(other).stream())
+                        .findFirst());
     }
 
     /** The weight of all. */
@@ -69,17 +71,16 @@ final class CentreHeight {
                         .findFirst());
     }
 
+    /** Weights of the same load; what is kept back may not speak through another fact. */
     private static Stream<Weights> same(LiftedAxle fact, List<Weights> weights) {
-        return weights.stream().filter(w -> w.load().equals(fact.load()));
+        return weights.stream().filter(w -> w.load().equals(fact.load()) && (fact.keepBack() || !w.keepBack()));
     }
 
     /** {@code z} of the class's description (m). */
     static double height(
             double distance, double rise, double level, double raised, double total, double other, double lifted) {
         double tangent = Math.tan(tilt(distance, rise, lifted - other));
-        return other * raised / total
-                + lifted * (1 - raised / total)
-                + distance * (raised - level) / (total * tangent);
+        return other * raised / total + lifted * (1 - raised / total) + distance * (raised - level) / (total * tangent);
     }
 
     /** θ of {@code h = L sin θ + Δr (cos θ − 1)}: with {@code t = tan θ/2}, {@code (h + 2Δr) t² − 2 L t + h = 0} (rad). */

@@ -65,7 +65,9 @@ public final class Findings {
 
     private void loop(LoadDeflection fact) {
         LoadLoop.of(fact.rows()).ifPresent(loop -> {
-            String of = fact.of() instanceof LoadDeflection.Loaded.OneSpring ? "" : " of the " + fact.of().label();
+            String of = fact.of() instanceof LoadDeflection.Loaded.OneSpring
+                    ? ""
+                    : " of the " + fact.of().label();
             String remark = loop.scatter() > STRANGE
                     ? String.format(
                             Locale.ROOT,

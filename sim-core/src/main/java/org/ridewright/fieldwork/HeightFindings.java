@@ -38,11 +38,13 @@ record HeightFindings(Heights heights, Optional<Vehicle> vehicle) {
 
     private void tell(Axle axle, List<Integer> marks, List<Finding> found) {
         for (Step step : heights.steps()) {
-            band(step, marks).ifPresent(band -> found.add(new Finding(
-                    heights,
-                    axle.name() + " corners hang by friction, " + step.load().label(),
-                    band,
-                    "")));
+            band(step, marks)
+                    .ifPresent(band -> found.add(new Finding(
+                            heights,
+                            axle.name() + " corners hang by friction, "
+                                    + step.load().label(),
+                            band,
+                            "")));
         }
         Step first = heights.steps().get(0);
         for (Step step : heights.steps().subList(1, heights.steps().size())) {
@@ -62,7 +64,8 @@ record HeightFindings(Heights heights, Optional<Vehicle> vehicle) {
                 boolean free = frictionFree(first) && frictionFree(step);
                 found.add(new Finding(
                         heights,
-                        "rate of the " + axle.title() + "'s springs together, " + step.load().label(),
+                        "rate of the " + axle.title() + "'s springs together, "
+                                + step.load().label(),
                         rate,
                         free ? "" : "friction not counted: settle from above and from below"));
             }
@@ -73,7 +76,8 @@ record HeightFindings(Heights heights, Optional<Vehicle> vehicle) {
     private Optional<List<Integer>> corners(Axle axle) {
         List<Integer> marks = new ArrayList<>();
         for (int i = 0; i < heights.marks().size(); i++) {
-            if (heights.marks().get(i) instanceof Mark.Corner corner && corner.axle().equals(axle.name())) {
+            if (heights.marks().get(i) instanceof Mark.Corner corner
+                    && corner.axle().equals(axle.name())) {
                 marks.add(i);
             }
         }
@@ -83,12 +87,13 @@ record HeightFindings(Heights heights, Optional<Vehicle> vehicle) {
     /** {@code S/k}: half of what lies between settled from above and from below (m). */
     private static Optional<Measure> band(Step step, List<Integer> marks) {
         return step.settled(Settled.FROM_ABOVE)
-                .flatMap(above -> step.settled(Settled.FROM_BELOW).map(below -> Propagation.of(
-                        QuantityKind.LENGTH,
-                        "half of settled from above less from below",
-                        x -> (x[0] - x[1]) / 2,
-                        mean(above, marks),
-                        mean(below, marks))));
+                .flatMap(above -> step.settled(Settled.FROM_BELOW)
+                        .map(below -> Propagation.of(
+                                QuantityKind.LENGTH,
+                                "half of settled from above less from below",
+                                x -> (x[0] - x[1]) / 2,
+                                mean(above, marks),
+                                mean(below, marks))));
     }
 
     /** Settled both ways, so that the mean is free of friction, or else however it was. */
@@ -111,8 +116,7 @@ record HeightFindings(Heights heights, Optional<Vehicle> vehicle) {
     }
 
     private static Measure middle(List<Measure> values) {
-        return Propagation.of(
-                QuantityKind.LENGTH, "mean", x -> (x[0] + x[1]) / 2, values.get(0), values.get(1));
+        return Propagation.of(QuantityKind.LENGTH, "mean", x -> (x[0] + x[1]) / 2, values.get(0), values.get(1));
     }
 
     /** Mass that the axle bears more in one step than in the other (kg). */

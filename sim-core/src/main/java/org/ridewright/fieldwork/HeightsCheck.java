@@ -23,7 +23,11 @@ record HeightsCheck(Names names, Faults faults) {
         }
         marks(path + ".at", heights.marks());
         for (int i = 0; i < heights.steps().size(); i++) {
-            step(path + ".steps[" + i + "]", heights.steps().get(i), heights.marks().size(), path + ".at");
+            step(
+                    path + ".steps[" + i + "]",
+                    heights.steps().get(i),
+                    heights.marks().size(),
+                    path + ".at");
         }
     }
 
@@ -86,9 +90,8 @@ record HeightsCheck(Names names, Faults faults) {
 
     /** Three times the uncertainty of the difference of two means. */
     private static double error(List<Measure> heights) {
-        double square = heights.stream()
-                .mapToDouble(h -> h.tolerance() * h.tolerance())
-                .sum();
+        double square =
+                heights.stream().mapToDouble(h -> h.tolerance() * h.tolerance()).sum();
         return 3 * Math.sqrt(2 * square) / Math.max(1, heights.size());
     }
 }

@@ -49,22 +49,24 @@ public record LoadLoop(
                 rows.stream().mapToDouble(row -> row.deflection().tolerance()).toArray();
         try {
             LoopFit.Found found = new LoopFit(load, deflection, tolerance).find();
-            return found.rate() > 0 ? Optional.of(of(found, rows)) : Optional.empty();
+            return found.rate() > 0 && Double.isFinite(found.rate()) ? Optional.of(of(found, rows)) : Optional.empty();
         } catch (MathRuntimeException noLoop) {
             return Optional.empty();
         }
     }
 
     private static LoadLoop of(LoopFit.Found found, List<Row> rows) {
-        Row heaviest = rows.get(0);
-        Row lightest = rows.get(0);
+        Measure greatest = rows.get(0).load();
+        double most = greatest.value();
+        double least = most;
         for (Row row : rows) {
-            heaviest = row.load().value() > heaviest.load().value() ? row : heaviest;
-            lightest = row.load().value() < lightest.load().value() ? row : lightest;
+            greatest = Math.abs(row.load().value()) > Math.abs(greatest.value()) ? row.load() : greatest;
+            most = Math.max(most, row.load().value());
+            least = Math.min(least, row.load().value());
         }
-        double ofScales = heaviest.load().tolerance() / heaviest.load().value();
+        double ofScales = greatest.tolerance() / Math.abs(greatest.value());
         double rateError = Math.hypot(error(found, 0), found.rate() * ofScales);
-        double middle = (heaviest.load().value() + lightest.load().value()) / 2;
+        double middle = (most + least) / 2;
         // S = F_0 + μ f_e where loading and unloading lie S to either side of f_e = F
         double half = found.constant() + found.share() * middle;
         double variance = found.covariance().getEntry(2, 2)
@@ -76,7 +78,7 @@ public record LoadLoop(
                 measure(QuantityKind.RATIO, found.share(), error(found, 1)),
                 measure(QuantityKind.FORCE, found.constant(), error(found, 2)),
                 measure(QuantityKind.FORCE, half, halfError),
-                measure(QuantityKind.FORCE, middle, middle * ofScales),
+                measure(QuantityKind.FORCE, middle, Math.abs(middle) * ofScales),
                 lockedRate(found),
                 found.scatter());
     }

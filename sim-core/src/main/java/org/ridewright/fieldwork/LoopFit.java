@@ -116,7 +116,8 @@ record LoopFit(double[] load, double[] deflection, double[] tolerance) {
         for (int a = 0; a < place.length; a++) {
             for (int b = 0; b < place.length; b++) {
                 if (place[a] < n && place[b] < n) {
-                    covariance.setEntry(a, b, factor * inverse.getEntry(place[a], place[b]) * unit[place[a]] * unit[place[b]]);
+                    covariance.setEntry(
+                            a, b, factor * inverse.getEntry(place[a], place[b]) * unit[place[a]] * unit[place[b]]);
                 }
             }
         }
@@ -170,8 +171,9 @@ record LoopFit(double[] load, double[] deflection, double[] tolerance) {
     private boolean sensitive(double[] p) {
         RealMatrix j = new Array2DRowRealMatrix(jacobian(p));
         try {
-            RealMatrix inverse =
-                    new QRDecomposition(j.transposeMultiply(j), 1e-14 * 1e-14).getSolver().getInverse();
+            RealMatrix inverse = new QRDecomposition(j.transposeMultiply(j), 1e-14 * 1e-14)
+                    .getSolver()
+                    .getInverse();
             return Math.sqrt(inverse.getEntry(COMPLIANCE, COMPLIANCE)) < p[COMPLIANCE] / 2;
         } catch (MathRuntimeException singular) {
             return false;
@@ -243,7 +245,11 @@ record LoopFit(double[] load, double[] deflection, double[] tolerance) {
         double f0 = Math.max(0, (down[0] - up[0]) / 2 * k);
         double[] unit = units(WITHOUT_LOCKED);
         return new double[] {
-            k / unit[RATE], Math.max(-0.5, Math.min(0.5, mu)), f0 / unit[CONSTANT], zero / unit[ZERO], deflection[0] / unit[FIRST]
+            k / unit[RATE],
+            Math.max(-0.5, Math.min(0.5, mu)),
+            f0 / unit[CONSTANT],
+            zero / unit[ZERO],
+            deflection[0] / unit[FIRST]
         };
     }
 

@@ -21,8 +21,8 @@ import org.ridewright.vehicle.check.Faults;
  */
 record Names(Optional<Vehicle> vehicle, Faults faults) {
     void axle(String path, String name) {
-        vehicle.ifPresent(v -> faults.known(
-                path, name, v.axles().stream().map(Axle::name).toList(), "axle"));
+        vehicle.ifPresent(
+                v -> faults.known(path, name, v.axles().stream().map(Axle::name).toList(), "axle"));
     }
 
     /** A side of an axle, which must have two. */
@@ -45,13 +45,13 @@ record Names(Optional<Vehicle> vehicle, Faults faults) {
     }
 
     void hitch(String path, String name) {
-        vehicle.ifPresent(v -> faults.known(
-                path, name, v.hitches().stream().map(Hitch::name).toList(), "hitch"));
+        vehicle.ifPresent(v ->
+                faults.known(path, name, v.hitches().stream().map(Hitch::name).toList(), "hitch"));
     }
 
     void seat(String path, String name) {
-        vehicle.ifPresent(v -> faults.known(
-                path, name, v.seats().stream().map(Seat::name).toList(), "seat"));
+        vehicle.ifPresent(
+                v -> faults.known(path, name, v.seats().stream().map(Seat::name).toList(), "seat"));
     }
 
     /** Who and what was aboard. */
@@ -63,11 +63,12 @@ record Names(Optional<Vehicle> vehicle, Faults faults) {
                 "load case"));
         Set<String> taken = new HashSet<>();
         vehicle.flatMap(v -> v.loadCase(loading.loadCase()))
-                .ifPresent(known -> known.aboard().forEach(aboard -> seat(aboard).ifPresent(taken::add)));
+                .ifPresent(
+                        known -> known.aboard().forEach(aboard -> seat(aboard).ifPresent(taken::add)));
         for (int i = 0; i < loading.added().size(); i++) {
             String at = path + ".added[" + i + "]";
             Aboard aboard = loading.added().get(i);
-            faults.positive(at + ".mass", aboard.mass());
+            new Bounds(faults).mass(at + ".mass", aboard.mass());
             seat(aboard).ifPresent(seat -> {
                 seat(at + ".seat", seat);
                 if (!taken.add(seat)) {
@@ -86,7 +87,8 @@ record Names(Optional<Vehicle> vehicle, Faults faults) {
     List<String> occupied(Loading loading) {
         List<String> seats = new ArrayList<>();
         vehicle.flatMap(v -> v.loadCase(loading.loadCase()))
-                .ifPresent(known -> known.aboard().forEach(aboard -> seat(aboard).ifPresent(seats::add)));
+                .ifPresent(
+                        known -> known.aboard().forEach(aboard -> seat(aboard).ifPresent(seats::add)));
         loading.added().forEach(aboard -> seat(aboard).ifPresent(seats::add));
         return seats;
     }

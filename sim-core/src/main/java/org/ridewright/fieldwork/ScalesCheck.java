@@ -22,8 +22,9 @@ record ScalesCheck(Names names, Faults faults) {
             Measure shown = weights.scales().get(i).shown();
             if (under instanceof Under.AtHitch hitch) {
                 names.hitch(at + ".hitch", hitch.hitch());
+                new Bounds(faults).load(at + ".shows", shown);
             } else {
-                faults.positive(at + ".shows", shown);
+                new Bounds(faults).mass(at + ".shows", shown);
                 axle(at, under);
             }
             boolean twice = !seen.add(under)
@@ -51,9 +52,10 @@ record ScalesCheck(Names names, Faults faults) {
     void lifted(String path, LiftedAxle lifted, Measurements measurements) {
         names.axle(path + ".lifted", lifted.lifted());
         faults.positive(path + ".by", lifted.by());
-        faults.positive(path + ".other axle then", lifted.raised());
-        faults.positive(path + ".other axle level", lifted.level());
-        faults.positive(path + ".total", lifted.total());
+        Bounds bounds = new Bounds(faults);
+        bounds.mass(path + ".other axle then", lifted.raised());
+        bounds.mass(path + ".other axle level", lifted.level());
+        bounds.mass(path + ".total", lifted.total());
         names.vehicle().filter(v -> v.axle(lifted.lifted()).isPresent()).ifPresent(vehicle -> {
             if (vehicle.axles().size() != 2) {
                 faults.add(
@@ -88,7 +90,7 @@ record ScalesCheck(Names names, Faults faults) {
         Axle raised = vehicle.axle(lifted.lifted()).orElseThrow();
         Axle other = vehicle.axles().get(vehicle.axles().indexOf(raised) == 0 ? 1 : 0);
         var all = measurements.all(Weights.class);
-        String fix = "write it, or a fact 'weights' of all axles with the same load";
+        String fix = "write it, or a fact 'weights' of all axles with the same load that is not kept back";
         if (CentreHeight.level(lifted, other, all).isEmpty()) {
             faults.add(
                     path + ".other axle level",

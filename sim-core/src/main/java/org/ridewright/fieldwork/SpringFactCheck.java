@@ -17,6 +17,8 @@ record SpringFactCheck(Names names, Faults faults) {
         }
         for (int i = 0; i < fact.rows().size(); i++) {
             Measure deflection = fact.rows().get(i).deflection();
+            new Bounds(faults)
+                    .load(path + ".rows[" + i + "]", fact.rows().get(i).load());
             if (Math.abs(deflection.value()) > LONGEST) {
                 faults.within(path + ".rows[" + i + "]", deflection, -LONGEST, LONGEST, "check the unit");
             }
@@ -56,6 +58,10 @@ record SpringFactCheck(Names names, Faults faults) {
                         "a leaf spring",
                         "write its length free and loaded as a load deflection",
                         "vehicle"));
+        new Bounds(faults).length(path + ".free", camber.free());
+        if (camber.loaded().value() < -LONGEST) {
+            faults.within(path + ".loaded", camber.loaded(), -LONGEST, LONGEST, "check the unit");
+        }
         if (camber.loaded().value() >= camber.free().value()) {
             faults.add(
                     path + ".loaded",
@@ -67,6 +73,7 @@ record SpringFactCheck(Names names, Faults faults) {
         }
         if (camber.load() instanceof Camber.Under.Known known) {
             faults.positive(path + ".load", known.force());
+            new Bounds(faults).load(path + ".load", known.force());
         }
     }
 }

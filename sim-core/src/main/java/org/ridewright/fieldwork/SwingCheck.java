@@ -24,9 +24,10 @@ record SwingCheck(Names names, Faults faults) {
                     "choose one of these",
                     path + ".of");
         }
-        faults.positive(path + ".mass", swing.mass());
-        faults.positive(path + ".in", swing.time());
-        if (lengths(path, swing.hung()) && swing.time().value() > 0 && swing.mass().value() > 0) {
+        Bounds bounds = new Bounds(faults);
+        boolean good = bounds.mass(path + ".mass", swing.mass());
+        good &= bounds.time(path + ".in", swing.time());
+        if (lengths(path, swing.hung()) && good) {
             possible(path, swing);
         }
     }
@@ -56,20 +57,30 @@ record SwingCheck(Names names, Faults faults) {
         } else if (hung instanceof Hung.OnTwoWires wires) {
             boolean good = positive(path + ".wire", wires.wire());
             good &= positive(path + ".apart", wires.apart());
-            good &= positive(path + ".apart below", wires.apartBelow());
-            double aside = (wires.apart().value() - wires.apartBelow().value()) / 2;
+            good &= wires.apartBelow()
+                    .map(d -> positive(path + ".apart below", d))
+                    .orElse(true);
+            double aside = (wires.apart().value()
+                            - wires.apartBelow().orElse(wires.apart()).value())
+                    / 2;
             return good && reaches(path, wires.wire(), aside);
         }
         Hung.OnThreeWires wires = (Hung.OnThreeWires) hung;
         boolean good = positive(path + ".wire", wires.wire());
         good &= positive(path + ".radius", wires.radius());
-        good &= positive(path + ".radius below", wires.radiusBelow());
-        return good && reaches(path, wires.wire(), wires.radius().value() - wires.radiusBelow().value());
+        good &= wires.radiusBelow()
+                .map(r -> positive(path + ".radius below", r))
+                .orElse(true);
+        return good
+                && reaches(
+                        path,
+                        wires.wire(),
+                        wires.radius().value()
+                                - wires.radiusBelow().orElse(wires.radius()).value());
     }
 
     private boolean positive(String path, Measure length) {
-        faults.positive(path, length);
-        return length.value() > 0;
+        return new Bounds(faults).length(path, length);
     }
 
     private boolean reaches(String path, Measure wire, double aside) {

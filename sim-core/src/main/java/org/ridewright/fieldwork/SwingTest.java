@@ -80,9 +80,9 @@ public record SwingTest(Heading heading, Part of, Axis axis, Measure mass, Hung 
          *
          * @param wire length of each (m)
          * @param apart above (m), > 0
-         * @param apartBelow where they hold the part (m), > 0
+         * @param apartBelow where they hold the part (m), > 0; absent: as above
          */
-        record OnTwoWires(Measure wire, Measure apart, Measure apartBelow) implements Hung {
+        record OnTwoWires(Measure wire, Measure apart, Optional<Measure> apartBelow) implements Hung {
             @Override
             public String word() {
                 return "two wires";
@@ -90,7 +90,8 @@ public record SwingTest(Heading heading, Part of, Axis axis, Measure mass, Hung 
 
             @Override
             public List<Measure> lengths() {
-                return apartBelow == apart ? List.of(wire, apart) : List.of(wire, apart, apartBelow);
+                return Stream.concat(Stream.of(wire, apart), apartBelow.stream())
+                        .toList();
             }
         }
 
@@ -99,9 +100,9 @@ public record SwingTest(Heading heading, Part of, Axis axis, Measure mass, Hung 
          *
          * @param wire length of each (m)
          * @param radius from that upright to the wires above (m), > 0
-         * @param radiusBelow where they hold the part (m), > 0
+         * @param radiusBelow where they hold the part (m), > 0; absent: as above
          */
-        record OnThreeWires(Measure wire, Measure radius, Measure radiusBelow) implements Hung {
+        record OnThreeWires(Measure wire, Measure radius, Optional<Measure> radiusBelow) implements Hung {
             @Override
             public String word() {
                 return "three wires";
@@ -109,7 +110,8 @@ public record SwingTest(Heading heading, Part of, Axis axis, Measure mass, Hung 
 
             @Override
             public List<Measure> lengths() {
-                return radiusBelow == radius ? List.of(wire, radius) : List.of(wire, radius, radiusBelow);
+                return Stream.concat(Stream.of(wire, radius), radiusBelow.stream())
+                        .toList();
             }
         }
     }

@@ -1,6 +1,7 @@
 package org.ridewright.io;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.ridewright.fieldwork.SwingTest;
 import org.ridewright.fieldwork.SwingTest.Axis;
@@ -76,14 +77,10 @@ final class SwingReader {
                 .forEach(key -> part.conflict(
                         key, "is no length of a part hung on '" + way + "'", "remove '" + key + "', or change 'hung'"));
         return switch (way) {
-            case "two wires" -> {
-                Measure above = length(part, "apart");
-                yield new Hung.OnTwoWires(length(part, "wire"), above, below(part, "apart below", above));
-            }
-            case "three wires" -> {
-                Measure above = length(part, "radius");
-                yield new Hung.OnThreeWires(length(part, "wire"), above, below(part, "radius below", above));
-            }
+            case "two wires" ->
+                new Hung.OnTwoWires(length(part, "wire"), length(part, "apart"), below(part, "apart below"));
+            case "three wires" ->
+                new Hung.OnThreeWires(length(part, "wire"), length(part, "radius"), below(part, "radius below"));
             default -> new Hung.OnPivot(length(part, "arm"));
         };
     }
@@ -92,9 +89,7 @@ final class SwingReader {
         return UsualTolerance.ofTape(part.measure(key, QuantityKind.LENGTH));
     }
 
-    private static Measure below(Part part, String key, Measure above) {
-        return part.measureIfAny(key, QuantityKind.LENGTH)
-                .map(UsualTolerance::ofTape)
-                .orElse(above);
+    private static Optional<Measure> below(Part part, String key) {
+        return part.measureIfAny(key, QuantityKind.LENGTH).map(UsualTolerance::ofTape);
     }
 }

@@ -16,5 +16,10 @@ public enum Motion {
     /** The wheels of an axle up and down against each other. */
     TRAMP,
     /** A person, part of one, or a stage of a seat, against what is below. */
-    OCCUPANT
+    OCCUPANT;
+
+    /** Whether it is one of the body, in which a centre of oscillation means something: bounce or pitch. */
+    public boolean ofBody() {
+        return this == BOUNCE || this == PITCH;
+    }
 }

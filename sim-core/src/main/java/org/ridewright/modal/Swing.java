@@ -1,6 +1,7 @@
 package org.ridewright.modal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.ridewright.dynamics.Element;
@@ -8,62 +9,55 @@ import org.ridewright.dynamics.VehicleModel;
 
 /**
  * How frequency and damping of a mode depend on how far it swings, by harmonic balance of dry friction: the mode of the vehicle in which
- * each rubbing element is replaced by its {@link EquivalentFriction} at the amplitude that it has in this very mode.
+ * each rubbing element is replaced by its {@link EquivalentFriction}.
+ *
+ * <p>The springs are taken to travel in the proportions of the sliding mode, whatever the amplitude; the mode itself is that of the
+ * vehicle so stiffened. Both ends are then exact: at great amplitudes it is the sliding mode, at small ones the locked one. Were the proportions sought
+ * from the mode itself, two modes of near frequencies would change into motions of one end or one side, between which a real vehicle
+ * wanders.
  *
  * @param travel amplitude of the spring that travels most (m)
  * @param frequency (Hz)
  * @param viscous damping ratio by dampers and contacts, {@code φᵀ C φ/(2ω)}
  * @param friction damping ratio by dry friction, {@code Σ h_i (B_i φ)²/(2ω²)}
- * @param settled whether shape and amplitudes agree
  */
-public record Swing(double travel, double frequency, double viscous, double friction, boolean settled) {
-    private static final int MOST_ROUNDS = 300;
-    private static final double SETTLED = 1e-9;
-
+public record Swing(double travel, double frequency, double viscous, double friction) {
     /** Damping ratio of both. */
     public double ratio() {
         return viscous + friction;
     }
 
     /**
-     * Of the mode that has most of a motion, at amplitudes from the greatest down.
+     * Of a mode of the sliding vehicle, at amplitudes from the greatest down.
      *
      * @param travels falling (m), > 0
-     * @return empty if no mode of the sliding vehicle has a third of its energy in that motion, or it strains no spring
+     * @return empty if the mode strains no spring
      */
-    public static Optional<List<Swing>> of(VehicleModel model, Motion motion, double[] travels) {
+    public static Optional<List<Swing>> of(VehicleModel model, Mode slidingMode, double[] travels) {
         LinearModel sliding = LinearModel.of(model, Condition.SLIDING);
         FrictionElements friction = new FrictionElements(sliding);
-        Optional<Mode> chief = Modes.of(model, Condition.SLIDING).chief(motion);
-        if (chief.isEmpty() || travel(sliding, chief.get().shape()) == 0) {
+        if (travel(sliding, slidingMode.shape()) == 0) {
             return Optional.empty();
         }
         List<Swing> swings = new ArrayList<>();
-        Mode mode = chief.get();
-        for (double travel : travels) {
-            double before = 0;
-            LinearModel linear = sliding;
-            int round = 0;
-            for (; round < MOST_ROUNDS && Math.abs(mode.frequency() - before) > SETTLED * before; round++) {
-                before = mode.frequency();
-                linear = friction.at(amplitudes(sliding, friction, mode, travel), mode.omega());
-                mode = alike(mode, Modes.of(model, linear), sliding);
-            }
-            double viscous = loss(sliding, mode);
-            swings.add(new Swing(travel, mode.frequency(), viscous, loss(linear, mode) - viscous, round < MOST_ROUNDS));
-        }
-        return Optional.of(List.copyOf(swings));
-    }
-
-    private static double[] amplitudes(LinearModel sliding, FrictionElements friction, Mode mode, double travel) {
-        double scale = travel / travel(sliding, mode.shape());
-        double[] amplitudes = new double[friction.count()];
-        for (int i = 0; i < amplitudes.length; i++) {
+        Mode mode = slidingMode;
+        double unit = travel(sliding, mode.shape());
+        double[] shares = new double[friction.count()];
+        for (int i = 0; i < shares.length; i++) {
             double[] row =
                     sliding.equations().elements().get(friction.element(i)).row();
-            amplitudes[i] = scale * Math.abs(dot(row, mode.shape()));
+            shares[i] = Math.abs(dot(row, mode.shape())) / unit;
         }
-        return amplitudes;
+        for (double travel : travels) {
+            double[] amplitudes = Arrays.stream(shares).map(s -> s * travel).toArray();
+            // the frequency enters only the damping, which shifts no frequency here: two rounds settle it
+            LinearModel linear = friction.at(amplitudes, mode.omega());
+            mode = alike(mode, Modes.of(model, linear), sliding);
+            linear = friction.at(amplitudes, mode.omega());
+            double viscous = loss(sliding, mode);
+            swings.add(new Swing(travel, mode.frequency(), viscous, loss(linear, mode) - viscous));
+        }
+        return Optional.of(List.copyOf(swings));
     }
 
     /** Travel of the suspension spring that travels most in a shape. */

@@ -12,6 +12,9 @@ final class DecayCurve implements CurveFit.Curve {
     private static final double LEAST_DAMPING = -0.3;
     private static final double SOFTEST = 4;
 
+    /** The first turn may move by this much of a phase (rad). */
+    private static final double LATEST = 1.2;
+
     /** Places in the whole vector. */
     enum Place {
         /** ln ω, ω in rad/s. */
@@ -144,6 +147,7 @@ final class DecayCurve implements CurveFit.Curve {
     public double[] allowed(double[] parameters) {
         double[] allowed = parameters.clone();
         double first = base[Place.FIRST.ordinal()];
+        double omega = Math.exp(base[Place.LOG_OMEGA.ordinal()]);
         for (int k = 0; k < allowed.length; k++) {
             Place place = free.get(k);
             double about = base[place.ordinal()];
@@ -156,7 +160,8 @@ final class DecayCurve implements CurveFit.Curve {
                             ? within(allowed[k], 0.05 * first, 20 * first)
                             : within(allowed[k], 20 * first, 0.05 * first);
                 case SOFTNESS -> within(allowed[k], 0, SOFTEST);
-                case START, OFFSET, DRIFT, SECOND_COSINE, SECOND_SINE -> allowed[k];
+                case START -> within(allowed[k], about - LATEST / omega, about + LATEST / omega);
+                case OFFSET, DRIFT, SECOND_COSINE, SECOND_SINE -> allowed[k];
             };
         }
         return allowed;

@@ -14,8 +14,7 @@ public record Estimate(double value, double standardError, double lower, double 
 
     /** Symmetric interval, {@code value ± quantile · standardError}. */
     static Estimate of(double value, double standardError, double quantile) {
-        return new Estimate(
-                value, standardError, value - quantile * standardError, value + quantile * standardError);
+        return new Estimate(value, standardError, value - quantile * standardError, value + quantile * standardError);
     }
 
     /** In another unit, {@code factor > 0} times as large. */
@@ -24,7 +23,7 @@ public record Estimate(double value, double standardError, double lower, double 
     }
 
     /** For what cannot be negative: value and ends are at least zero, the standard error stays. */
-    Estimate notNegative() {
+    public Estimate notNegative() {
         return new Estimate(Math.max(0, value), standardError, Math.max(0, lower), Math.max(0, upper));
     }
 

@@ -13,7 +13,7 @@ import java.util.List;
  */
 final class ReleaseFinder {
     /** Growth from one extreme to the next that no beating of two modes makes. */
-    private static final double PUSH = 1.3;
+    private static final double PUSH = 1.6;
 
     private static final double STANDS_OUT = 4;
     private static final double FAINTEST = 0.03;
@@ -24,6 +24,7 @@ final class ReleaseFinder {
     /** What is left at this share of the beginning may be a pack that sticks, and swings much faster. */
     private static final double FAINT = 0.4;
 
+    private static final double TAIL_PAUSE = 3;
     private static final int EARLY = 4;
 
     /** Extremes from the release on that a decay can be told from: a cycle and a half. */
@@ -38,8 +39,8 @@ final class ReleaseFinder {
         this.stretch = stretch;
         this.options = options;
         this.smoothed = Smoothed.of(stretch, options.highest());
-        this.threshold = Math.max(
-                Math.max(FAINTEST, STANDS_OUT * smoothed.quiet()), SMALLEST_SHARE * smoothed.greatest());
+        this.threshold =
+                Math.max(Math.max(FAINTEST, STANDS_OUT * smoothed.quiet()), SMALLEST_SHARE * smoothed.greatest());
     }
 
     /**
@@ -113,6 +114,10 @@ final class ReleaseFinder {
             List<Extreme> chain = List.copyOf(all.subList(at, i));
             double next = i < all.size() ? all.get(i).time() : Double.POSITIVE_INFINITY;
             Release release = new Release(chain, end(chain, next));
+            if (isTail(chain, from, all)) {
+                from = i;
+                continue;
+            }
             if (chain.size() >= FEWEST && dies(chain)) {
                 releases.add(release);
             } else if (chain.size() < FEWEST && chain.get(0).size() > 3 * threshold) {
@@ -121,6 +126,17 @@ final class ReleaseFinder {
             from = i;
         }
         return new Found(releases, tooShort);
+    }
+
+    /** Whether it only goes on with what the chain before left: a pack that sticks and swings on. */
+    private static boolean isTail(List<Extreme> chain, int from, List<Extreme> all) {
+        if (from == 0) {
+            return false;
+        }
+        Extreme last = all.get(from - 1);
+        double pause = chain.get(0).time() - last.time();
+        double half = (chain.get(chain.size() - 1).time() - chain.get(0).time()) / Math.max(1, chain.size() - 1);
+        return pause < TAIL_PAUSE * half && chain.get(0).size() < PUSH * last.size();
     }
 
     private static boolean dies(List<Extreme> chain) {
@@ -152,7 +168,9 @@ final class ReleaseFinder {
             }
             Arrays.sort(gaps);
             double usual = gaps[gaps.length / 2];
-            return (gap > 0.5 * usual || all.get(i).size() < FAINT * all.get(from).size()) && gap < 1.6 * usual;
+            return (gap > 0.5 * usual
+                            || all.get(i).size() < FAINT * all.get(from).size())
+                    && gap < 1.6 * usual;
         }
         return true;
     }

@@ -39,9 +39,6 @@ final class ReleaseFit {
     /** Residuals of this many times the noise from sample to sample are a motion. */
     private static final double MISFIT = 1.3;
 
-    /** Samples that are worth this share of independent ones leave nothing to describe. */
-    private static final double NOISE_ALONE = 0.7;
-
     private final Stretch stretch;
     private final Release release;
     private final RingDownOptions options;
@@ -70,8 +67,8 @@ final class ReleaseFit {
                 later <= MOST_SKIPPED && release.extremes().size() - later >= ReleaseFinder.FEWEST && isHeld(fitted);
                 later++) {
             Window shorter = new Window(stretch, release.later(later));
-            Fitted next = enriched(
-                    shorter, shorter.fit().mixed(release.later(later).guess()));
+            Fitted next =
+                    enriched(shorter, shorter.fit().mixed(release.later(later).guess()));
             if (noise(next) > noise(fitted) / HELD * Math.sqrt(2)) {
                 break;
             }
@@ -167,47 +164,44 @@ final class ReleaseFit {
 
     /** Adds gradual friction or a second mode, whichever is decisive and gains more; neither where the residuals are noise. */
     private static Fitted enriched(Window window, Fitted plain) {
-        boolean grainy = noise(plain) < MISFIT * window.grain();
-        if (grainy && plain.fit().effective() > NOISE_ALONE * plain.samples()) {
+        if (noise(plain) < MISFIT * window.grain()) {
             return plain;
         }
         boolean[] all = window.fit().after(plain.value(Place.START));
         double[] base = plain.curve().whole(plain.fit().parameters());
         Fitted whole = window.fit().among(all, plain.curve().free(), base);
-        Fitted best = plain;
+        Optional<Fitted> two =
+                second(window, whole).filter(rich -> criterion(rich, rich) < criterion(whole, rich) - DECISIVE);
+        if (two.isPresent() && noise(two.get()) < MISFIT * window.grain()) {
+            return between(window, two.get());
+        }
         Fitted soft = soft(window, all, base);
-        if (soft.value(Place.FRICTION) > 0 && criterion(soft, soft) < criterion(whole, soft) - DECISIVE) {
-            best = soft;
+        boolean softer = soft.value(Place.FRICTION) > 0 && criterion(soft, soft) < criterion(whole, soft) - DECISIVE;
+        if (two.isPresent() && (!softer || criterion(two.get(), two.get()) < criterion(soft, two.get()))) {
+            return between(window, two.get());
         }
-        Optional<Fitted> two = second(window, whole);
-        if (two.isPresent()) {
-            Fitted compared = best == plain ? whole : best;
-            if (criterion(two.get(), two.get()) < criterion(compared, two.get()) - DECISIVE) {
-                Fitted rich = two.get();
-                best = window.fit().refined(rich.curve().free(), rich.curve().whole(rich.fit().parameters()));
-            }
-        }
-        return best;
+        return softer ? soft : plain;
+    }
+
+    /** Once more, without the samples next to the turns. */
+    private static Fitted between(Window window, Fitted two) {
+        return window.fit()
+                .refined(two.curve().free(), two.curve().whole(two.fit().parameters()));
     }
 
     /** Gradual friction, from several starts: the locked parts of each half cycle make the swing faster than ω. */
     private static Fitted soft(Window window, boolean[] all, double[] plain) {
         List<Place> free = new ArrayList<>(DecayFit.places(true, true));
         free.add(Place.SOFTNESS);
-        Fitted best = null;
+        List<double[]> bases = new ArrayList<>();
         for (double softness : SOFTNESSES) {
             for (double slower : SLOWER) {
                 for (double rougher : ROUGHER) {
-                    double[] base = softStart(plain, softness, slower, rougher);
-                    Fitted soft = window.fit().among(all, free, base);
-                    if (best == null
-                            || soft.fit().sumOfSquares() < best.fit().sumOfSquares()) {
-                        best = soft;
-                    }
+                    bases.add(softStart(plain, softness, slower, rougher));
                 }
             }
         }
-        return best;
+        return window.fit().among(all, free, window.fit().lowest(all, free, bases));
     }
 
     private static double[] softStart(double[] plain, double softness, double slower, double rougher) {
@@ -265,7 +259,7 @@ final class ReleaseFit {
 
     /** Samples of a release, from a quarter cycle before the first turn looks to be. */
     static final class Window {
-        private static final double MEDIAN_OF_NORMAL = 0.6745;
+        private static final double FOUR_FIFTHS_OF_NORMAL = 1.2816;
 
         private final double[] times;
         private final double[] values;
@@ -287,14 +281,14 @@ final class ReleaseFit {
             return values;
         }
 
-        /** Noise from sample to sample, of the median third difference (m/s²). */
+        /** Noise from sample to sample, by the third differences that four fifths do not exceed (m/s²). */
         double grain() {
             double[] differences = new double[Math.max(1, values.length - 3)];
             for (int i = 0; i + 3 < values.length; i++) {
                 differences[i] = Math.abs(values[i + 3] - 3 * values[i + 2] + 3 * values[i + 1] - values[i]);
             }
             Arrays.sort(differences);
-            return differences[differences.length / 2] / (MEDIAN_OF_NORMAL * Math.sqrt(20));
+            return differences[(int) (0.8 * differences.length)] / (FOUR_FIFTHS_OF_NORMAL * Math.sqrt(20));
         }
 
         DecayFit fit() {

@@ -14,11 +14,10 @@ final class Remarks {
 
     static void add(Fitted fitted, int half, List<String> remarks) {
         if (half < FEW_HALF_CYCLES) {
-            remarks.add(
-                    String.format(
-                            Locale.ROOT,
-                            "Only %.1f cycles stand out: friction and damping can hardly be told apart; push further down, or release again and again.",
-                            half / 2.0));
+            remarks.add(String.format(
+                    Locale.ROOT,
+                    "Only %.1f cycles stand out: friction and damping can hardly be told apart; push further down, or release again and again.",
+                    half / 2.0));
         }
         if (fitted.varies(Place.SOFTNESS)) {
             double omega = Math.exp(fitted.value(Place.LOG_OMEGA));

@@ -3,6 +3,7 @@ package org.ridewright.ringdown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * All releases of a record.
@@ -71,6 +72,11 @@ public record RingDowns(List<RingDown> releases, List<String> leftOut) {
         return new RingDowns(releases, leftOut);
     }
 
+    /** All of them as one measurement, where there are several and they are alike. */
+    public Optional<Together> together() {
+        return Together.of(releases);
+    }
+
     private static void refuseFlawed(ReleaseFinder.Release release, List<Flaw> flaws) {
         for (Flaw flaw : flaws) {
             if (flaw.to() > release.at() - release.halfPeriod() && flaw.from() < release.end()) {
@@ -91,7 +97,8 @@ public record RingDowns(List<RingDown> releases, List<String> leftOut) {
                 && last.size() > 0.3 * extremes.get(0).size();
         if (cut) {
             throw new NoRingDownException(
-                    String.format(Locale.ROOT, "rows are missing from %.2f s on, in the midst of the decay", stretch.end()),
+                    String.format(
+                            Locale.ROOT, "rows are missing from %.2f s on, in the midst of the decay", stretch.end()),
                     "a ring-down recorded whole",
                     "record again without gaps; close other programs on the phone");
         }

@@ -50,7 +50,8 @@ class BounceTestTest {
     }
 
     private static double natural(BounceKind kind, VehicleModel model, Condition condition) {
-        return NaturalPartner.of(kind, model, Modes.of(model, condition), condition)
+        return NaturalPartner.of(kind, model, Modes.of(model, Condition.SLIDING), Modes.of(model, Condition.LOCKED))
+                .get(condition)
                 .frequency();
     }
 

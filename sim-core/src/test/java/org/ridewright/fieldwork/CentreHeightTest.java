@@ -55,8 +55,7 @@ class CentreHeightTest {
     }
 
     private static double[] turned(double along, double up, double tilt) {
-        return new double[] {
-            along * Math.cos(tilt) - up * Math.sin(tilt), along * Math.sin(tilt) + up * Math.cos(tilt)
+        return new double[] {along * Math.cos(tilt) - up * Math.sin(tilt), along * Math.sin(tilt) + up * Math.cos(tilt)
         };
     }
 }

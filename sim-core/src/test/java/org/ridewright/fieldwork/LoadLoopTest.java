@@ -1,8 +1,6 @@
 package org.ridewright.fieldwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
-
-
 import static org.assertj.core.data.Offset.offset;
 
 import java.util.ArrayList;
@@ -87,9 +85,7 @@ class LoadLoopTest {
     @Test
     void deflectionAgainstTheLoadMakesNoLoop() {
         List<Row> against = rows(LOCKED, 120, 0, new Random(1)).stream()
-                .map(row -> new Row(
-                        row.load(),
-                        Measure.of(-row.deflection().value(), QuantityKind.LENGTH)))
+                .map(row -> new Row(row.load(), Measure.of(-row.deflection().value(), QuantityKind.LENGTH)))
                 .map(row -> new Row(row.load(), within(row.deflection(), TAPE)))
                 .toList();
 

@@ -151,9 +151,7 @@ class MeasurementsFileTest {
     @Test
     void factsCanStandWithoutAVehicle() throws IOException {
         Path file = folder.resolve("bare.yaml");
-        Files.writeString(
-                file,
-                """
+        Files.writeString(file, """
                 measurements: A count
                 facts:
                   - bounce: {test: front, with: anything, cycles: 10, in: 5 s}
