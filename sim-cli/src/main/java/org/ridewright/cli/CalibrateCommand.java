@@ -63,17 +63,15 @@ final class CalibrateCommand implements Callable<Integer> {
         String stem = ScenarioPath.stem(file) + "-calibrated";
         Path target = folder != null ? folder : Path.of("results", stem);
         PrintWriter out = spec.commandLine().getOut();
-        try (ResultFolder results =
-                ResultFolder.begin(target, "calibration of " + document.asWritten().name())) {
+        try (ResultFolder results = ResultFolder.begin(
+                target, "calibration of " + document.asWritten().name())) {
             CalibratedVehicle calibrated = VehicleCalibration.of(
                     document, measurements, new Sources(MeasurementsFile::road, MeasurementsFile::recording));
             CalibrationTable.lines(calibrated).forEach(out::println);
             out.flush();
             String name = stem + ending(file);
             results.write(
-                    name,
-                    utf8(document.rewritten(
-                            calibrated.values(), calibrated.correlation(), measurements.name())));
+                    name, utf8(document.rewritten(calibrated.values(), calibrated.correlation(), measurements.name())));
             write(results, measurements, calibrated, name);
             results.commit();
             out.println("Calibrated vehicle: " + target.resolve(name));

@@ -64,19 +64,29 @@ public final class CalibrationFigures {
                 i -> inUncertainties(all.get(i), all.get(i).lower()),
                 i -> inUncertainties(all.get(i), all.get(i).upper()),
                 Tone.NAVY));
-        series.add(points("most probable", n, i -> inUncertainties(all.get(i), all.get(i).predicted()), Tone.NAVY, LineStyle.SOLID));
+        series.add(points(
+                "most probable",
+                n,
+                i -> inUncertainties(all.get(i), all.get(i).predicted()),
+                Tone.NAVY,
+                LineStyle.SOLID));
         if (all.stream().anyMatch(r -> Double.isFinite(r.before()))) {
             series.add(points(
                     "by the file as it was",
                     n,
-                    i -> Math.max(-EDGE, Math.min(EDGE, inUncertainties(all.get(i), all.get(i).before()))),
+                    i -> Math.max(
+                            -EDGE,
+                            Math.min(
+                                    EDGE, inUncertainties(all.get(i), all.get(i).before()))),
                     Tone.AMBER,
                     LineStyle.DOT));
         }
         double reach = 1.2
                 * all.stream()
                         .flatMapToDouble(r -> DoubleStream.of(
-                                inUncertainties(r, r.lower()), inUncertainties(r, r.upper()), inUncertainties(r, r.before())))
+                                inUncertainties(r, r.lower()),
+                                inUncertainties(r, r.upper()),
+                                inUncertainties(r, r.before())))
                         .filter(Double::isFinite)
                         .map(v -> Math.min(EDGE, Math.abs(v)))
                         .max()
@@ -84,7 +94,8 @@ public final class CalibrationFigures {
         Panel panel = Panel.of(
                         "",
                         AxisSpec.of("Number of the datum in the table", "").between(0, n + 1),
-                        AxisSpec.of("Predicted less measured", "uncertainties").between(-Math.max(3, reach), Math.max(3, reach)),
+                        AxisSpec.of("Predicted less measured", "uncertainties")
+                                .between(-Math.max(3, reach), Math.max(3, reach)),
                         series.toArray(Series[]::new))
                 .withLevels(List.of(new Level(0, "measured")))
                 .withBands(keptBackBand(all));
@@ -95,7 +106,9 @@ public final class CalibrationFigures {
                         + "ten, were it taken once more on the calibrated vehicle. A value of the file as it was that lies further off than "
                         + Numbers.of(EDGE)
                         + " uncertainties is drawn at that edge."
-                        + (all.stream().anyMatch(r -> r.datum().keptBack()) ? " Shaded: data that were kept back, predicted only." : ""),
+                        + (all.stream().anyMatch(r -> r.datum().keptBack())
+                                ? " Shaded: data that were kept back, predicted only."
+                                : ""),
                 95,
                 panel);
     }
@@ -149,8 +162,10 @@ public final class CalibrationFigures {
         int n = calibrated.ofVehicle();
         Posterior posterior = calibrated.fit().posterior();
         List<Series> series = new ArrayList<>();
-        squares("alike: more of one goes with more of the other", n, posterior, 1, LineStyle.SOLID, Tone.NAVY).ifPresent(series::add);
-        squares("opposite: more of one goes with less of the other", n, posterior, -1, LineStyle.DASH, Tone.RUST).ifPresent(series::add);
+        squares("alike: more of one goes with more of the other", n, posterior, 1, LineStyle.SOLID, Tone.NAVY)
+                .ifPresent(series::add);
+        squares("opposite: more of one goes with less of the other", n, posterior, -1, LineStyle.DASH, Tone.RUST)
+                .ifPresent(series::add);
         Panel panel = new Panel(
                 "",
                 AxisSpec.of("Number of the value in the table", "").between(0, n + 1),

@@ -25,7 +25,8 @@ public final class CalibrationJson {
         JsonNumbers.put(search, "least sum of squares", fit.objective());
         search.put("data fitted", fit.dataFitted());
         JsonNumbers.put(search, "chance of a greater sum", fit.posterior().chanceOfMisfit());
-        JsonNumbers.put(search, "factor on variances for misfit", fit.posterior().birge());
+        JsonNumbers.put(
+                search, "factor on variances for misfit", fit.posterior().birge());
         search.put("starts", fit.tried());
         search.put("starts that ended there", fit.agreeing());
         search.put("by evolution", fit.byEvolution());
@@ -42,9 +43,7 @@ public final class CalibrationJson {
             }
         }
         ArrayNode data = root.putArray("data");
-        fit.residuals().stream()
-                .filter(r -> r.datum().group().isBlank())
-                .forEach(r -> datum(data.addObject(), r));
+        fit.residuals().stream().filter(r -> r.datum().group().isBlank()).forEach(r -> datum(data.addObject(), r));
         ArrayNode rides = root.putArray("rides");
         calibrated.rides().forEach(ride -> ride(rides.addObject(), ride));
         ArrayNode added = root.putArray("added loads");
@@ -53,16 +52,20 @@ public final class CalibrationJson {
             node.put("counts", check.label());
             ArrayNode values = node.putArray("values");
             JsonNumbers.value(values, "added load", check.load(), "kg");
-            JsonNumbers.value(values, "rate by added load", check.result().rate().value(), "N/m");
+            JsonNumbers.value(
+                    values, "rate by added load", check.result().rate().value(), "N/m");
             JsonNumbers.value(values, "lower end of 90 %", check.result().rate().low(), "N/m");
             JsonNumbers.value(values, "upper end of 90 %", check.result().rate().high(), "N/m");
             JsonNumbers.value(values, "rate calibrated", check.rate(), "N/m");
-            JsonNumbers.value(values, "mass by added load", check.result().mass().value(), "kg");
+            JsonNumbers.value(
+                    values, "mass by added load", check.result().mass().value(), "kg");
             JsonNumbers.value(values, "mass calibrated", check.mass(), "kg");
         });
         words(root.putArray("cannot be told apart"), CalibrationWords.unclear(calibrated));
         ArrayNode leftOut = root.putArray("left out");
-        calibrated.leftOut().forEach(l -> leftOut.addObject().put("fact", l.label()).put("reason", l.reason()));
+        calibrated
+                .leftOut()
+                .forEach(l -> leftOut.addObject().put("fact", l.label()).put("reason", l.reason()));
         try {
             return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
         } catch (JsonProcessingException e) {
@@ -86,7 +89,8 @@ public final class CalibrationJson {
         JsonNumbers.put(node, "lower end of 90 %", fit.lower(j));
         JsonNumbers.put(node, "upper end of 90 %", fit.upper(j));
         JsonNumbers.put(node, "narrower by", fit.shrinkage(j));
-        JsonNumbers.put(node, "moved (standard deviations before)", fit.posterior().z(j));
+        JsonNumbers.put(
+                node, "moved (standard deviations before)", fit.posterior().z(j));
     }
 
     private static void datum(ObjectNode node, Residual r) {

@@ -42,12 +42,17 @@ public final class CalibrationPage {
         List<Residual> fitted = fit.fitted();
         model.put("data", data(fitted, 1));
         model.put("kept", data(fit.keptBack(), 1 + fitted.size()));
-        model.put("rides", calibrated.rides().stream().map(CalibrationPage::ride).toList());
-        model.put("added", calibrated.addedLoads().stream().map(CalibrationPage::added).toList());
+        model.put(
+                "rides", calibrated.rides().stream().map(CalibrationPage::ride).toList());
+        model.put(
+                "added",
+                calibrated.addedLoads().stream().map(CalibrationPage::added).toList());
         model.put("riders", riders(calibrated));
         model.put(
                 "leftOut",
-                calibrated.leftOut().stream().map(l -> l.label() + ". " + l.reason()).toList());
+                calibrated.leftOut().stream()
+                        .map(l -> l.label() + ". " + l.reason())
+                        .toList());
         model.put(
                 "groups",
                 Templates.groups(List.of(new FigureGroup("Calibration", CalibrationFigures.of(calibrated))), figures));
@@ -119,9 +124,17 @@ public final class CalibrationPage {
         return List.of(
                 check.label(),
                 Numbers.of(check.load()),
-                span(check.result().rate().value(), check.result().rate().low(), check.result().rate().high(), KILO),
+                span(
+                        check.result().rate().value(),
+                        check.result().rate().low(),
+                        check.result().rate().high(),
+                        KILO),
                 Numbers.of(check.rate() / KILO),
-                span(check.result().mass().value(), check.result().mass().low(), check.result().mass().high(), 1),
+                span(
+                        check.result().mass().value(),
+                        check.result().mass().low(),
+                        check.result().mass().high(),
+                        1),
                 Numbers.of(check.mass()));
     }
 

@@ -24,7 +24,10 @@ public final class CalibrationWords {
     /** An unknown before the fit, with its tolerance. */
     public static String before(Calibration fit, int j) {
         Unknown unknown = fit.unknowns().get(j);
-        return value(unknown.spread().kind(), unknown.spread().central(), (unknown.spread().at(1) - unknown.spread().at(-1)) / 2);
+        return value(
+                unknown.spread().kind(),
+                unknown.spread().central(),
+                (unknown.spread().at(1) - unknown.spread().at(-1)) / 2);
     }
 
     /** An unknown after the fit, with its standard error. */
@@ -64,7 +67,8 @@ public final class CalibrationWords {
             return "–";
         }
         int decimals = (int) Math.max(0, Math.ceil(-Math.log10(residual.datum().uncertainty())) + 1);
-        return String.format(Locale.ROOT, "%." + Math.min(6, decimals) + "f", value).replace('-', '−');
+        return String.format(Locale.ROOT, "%." + Math.min(6, decimals) + "f", value)
+                .replace('-', '−');
     }
 
     /** What the reader should know first, as whole sentences. */
@@ -72,7 +76,9 @@ public final class CalibrationWords {
         Calibration fit = calibrated.fit();
         List<String> answers = new ArrayList<>();
         long narrowed = calibrated.ofVehicle()
-                - fit.notNarrowed().stream().filter(j -> j < calibrated.ofVehicle()).count();
+                - fit.notNarrowed().stream()
+                        .filter(j -> j < calibrated.ofVehicle())
+                        .count();
         answers.add("%d of %d sought values of %s became known better by more than 5 %%."
                 .formatted(narrowed, calibrated.ofVehicle(), calibrated.after().name()));
         answers.add(agreement(fit));
@@ -92,31 +98,37 @@ public final class CalibrationWords {
         }
         keptBack(fit).ifPresent(answers::add);
         for (RideOverlay ride : calibrated.rides()) {
-            answers.add("%s%s: the calibrated vehicle explains %s of what was logged below %s Hz, the file as it was %s."
-                    .formatted(
-                            RideFigures.upperFirst(ride.label()),
-                            ride.keptBack() ? " (kept back)" : "",
-                            Numbers.percent(ride.explainedAfter()),
-                            Numbers.of(RideOverlay.BAND),
-                            Numbers.percent(ride.explainedBefore())));
+            answers.add(
+                    "%s%s: the calibrated vehicle explains %s of what was logged below %s Hz, the file as it was %s."
+                            .formatted(
+                                    RideFigures.upperFirst(ride.label()),
+                                    ride.keptBack() ? " (kept back)" : "",
+                                    Numbers.percent(ride.explainedAfter()),
+                                    Numbers.of(RideOverlay.BAND),
+                                    Numbers.percent(ride.explainedBefore())));
         }
         if (!fit.atRest()) {
-            answers.add("The search did not come quite to rest: cycles are counted whole, and the data change in steps with the vehicle. "
-                    + "The estimate may be off by a part of its standard errors.");
+            answers.add(
+                    "The search did not come quite to rest: cycles are counted whole, and the data change in steps with the vehicle. "
+                            + "The estimate may be off by a part of its standard errors.");
         }
         fit.other()
-                .ifPresent(z -> answers.add("Another set of values explains the data as well. The intervals tell of one of them only: "
-                        + "measure something that tells the two apart."));
+                .ifPresent(z -> answers.add(
+                        "Another set of values explains the data as well. The intervals tell of one of them only: "
+                                + "measure something that tells the two apart."));
         return answers;
     }
 
     private static String agreement(Calibration fit) {
         double birge = fit.posterior().birge();
-        String sum = "The least sum of squares is %s for %d data".formatted(Numbers.of(fit.objective(), 2), fit.dataFitted());
+        String sum = "The least sum of squares is %s for %d data"
+                .formatted(Numbers.of(fit.objective(), 2), fit.dataFitted());
         return birge > 1
-                ? sum + ", more than their uncertainties allow (chance %s): something is off by more than was stated, and every interval was made %s times as wide."
-                        .formatted(chance(fit.posterior()), Numbers.of(Math.sqrt(birge), 2))
-                : sum + ": they agree with one another, with the file's tolerances and with the model within their uncertainties.";
+                ? sum
+                        + ", more than their uncertainties allow (chance %s): something is off by more than was stated, and every interval was made %s times as wide."
+                                .formatted(chance(fit.posterior()), Numbers.of(Math.sqrt(birge), 2))
+                : sum
+                        + ": they agree with one another, with the file's tolerances and with the model within their uncertainties.";
     }
 
     private static String chance(Posterior posterior) {
@@ -129,14 +141,16 @@ public final class CalibrationWords {
             return Optional.empty();
         }
         long within = kept.stream().filter(Residual::within).count();
-        return Optional.of("Of %d data that were kept back, %d lie within the 90 %% interval that was predicted for them."
-                .formatted(kept.size(), within));
+        return Optional.of(
+                "Of %d data that were kept back, %d lie within the 90 %% interval that was predicted for them."
+                        .formatted(kept.size(), within));
     }
 
     /** What cannot be told apart or became no better known, as whole sentences. */
     static List<String> unclear(CalibratedVehicle calibrated) {
         Calibration fit = calibrated.fit();
-        List<String> list = new ArrayList<>(fit.together().stream().map(Together::words).toList());
+        List<String> list =
+                new ArrayList<>(fit.together().stream().map(Together::words).toList());
         List<String> same = fit.notNarrowed().stream()
                 .filter(j -> j < calibrated.ofVehicle())
                 .map(j -> fit.unknowns().get(j).path())
@@ -149,12 +163,13 @@ public final class CalibrationWords {
                     + String.join(", ", calibrated.untouched()) + ".");
         }
         if (!calibrated.held().isEmpty()) {
-            list.add("Not sought, though uncertain; they stay as in the file, and what their tolerances do to the data widens the intervals: "
-                    + calibrated.held().stream()
-                            .map(h -> "%s (moves %s by %s of its uncertainty)"
-                                    .formatted(h.path(), h.datum(), Numbers.of(h.effect(), 2)))
-                            .collect(Collectors.joining("; "))
-                    + ".");
+            list.add(
+                    "Not sought, though uncertain; they stay as in the file, and what their tolerances do to the data widens the intervals: "
+                            + calibrated.held().stream()
+                                    .map(h -> "%s (moves %s by %s of its uncertainty)"
+                                            .formatted(h.path(), h.datum(), Numbers.of(h.effect(), 2)))
+                                    .collect(Collectors.joining("; "))
+                            + ".");
         }
         return list;
     }

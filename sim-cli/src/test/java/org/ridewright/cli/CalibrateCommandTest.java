@@ -39,7 +39,11 @@ class CalibrateCommandTest {
         Files.writeString(measured, measurements);
         return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
                 .execute(
-                        "calibrate", vehicle.toString(), measured.toString(), "--into", results().toString());
+                        "calibrate",
+                        vehicle.toString(),
+                        measured.toString(),
+                        "--into",
+                        results().toString());
     }
 
     private Path results() {
@@ -63,7 +67,8 @@ class CalibrateCommandTest {
                 .contains("Kept back and predicted")
                 .contains("What the measurements cannot tell")
                 .contains("nobody beneath a vehicle");
-        JsonNode root = new ObjectMapper().readTree(results().resolve("metrics.json").toFile());
+        JsonNode root =
+                new ObjectMapper().readTree(results().resolve("metrics.json").toFile());
         assertThat(root.get("data")).hasSize(4);
         assertThat(root.get("unknowns").get(0).get("path").asText()).isEqualTo("body.mass");
         assertThat(root.get("unknowns").get(0).get("standard error").asDouble()).isBetween(1.0, 5.0);
@@ -78,8 +83,8 @@ class CalibrateCommandTest {
 
     @Test
     void measurementsThatTellNothingAreRefusedAndNothingIsWritten() throws IOException {
-        int code = calibrate(SCALES.replace(
-                "facts:", "unknowns: [\"axles[front].springs[0].bump stop.rate\"]\nfacts:"));
+        int code =
+                calibrate(SCALES.replace("facts:", "unknowns: [\"axles[front].springs[0].bump stop.rate\"]\nfacts:"));
         assertThat(code).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(err.toString()).contains("tell nothing of what is sought");
         assertThat(results()).doesNotExist();
@@ -108,7 +113,8 @@ class CalibrateCommandTest {
 
     @Test
     void anUnknownThatTheFileLacksIsRefused() throws IOException {
-        assertThat(calibrate(SCALES.replace("facts:", "unknowns: [body.weight]\nfacts:"))).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(calibrate(SCALES.replace("facts:", "unknowns: [body.weight]\nfacts:")))
+                .isEqualTo(ExitCode.BAD_INPUT);
         assertThat(err.toString()).contains("body.weight");
     }
 }

@@ -53,13 +53,16 @@ public record AddedLoadCheck(String label, double load, AddedLoad result, double
 
     private static AddedLoadCheck of(
             Trial trial, Axle axle, BounceCount first, BounceCount second, double load, double less) {
-        AddedLoad result =
-                AddedLoad.of(frequency(first), frequency(second), new Uncertain(load, OF_LOAD * load));
+        AddedLoad result = AddedLoad.of(frequency(first), frequency(second), new Uncertain(load, OF_LOAD * load));
         double rate = 0;
         var model = trial.standing(first.load());
         for (Spring spring : axle.springs()) {
             for (int e : SpringUnderLoad.elements(model, axle, spring.name())) {
-                rate += model.equations().elements().get(e).law().elasticRate(model.rest().compression()[e]);
+                rate += model.equations()
+                        .elements()
+                        .get(e)
+                        .law()
+                        .elasticRate(model.rest().compression()[e]);
             }
         }
         return new AddedLoadCheck(first.label() + " and " + second.label(), load, result, rate, less);
@@ -75,6 +78,7 @@ public record AddedLoadCheck(String label, double load, AddedLoad result, double
 
     /** Mass that an axle's springs bear (kg). */
     private static double borne(Trial trial, Axle axle, Loading loading) {
-        return WeightEvidence.axleMass(trial.standing(loading), axle.name()) - axle.unsprungMass().value();
+        return WeightEvidence.axleMass(trial.standing(loading), axle.name())
+                - axle.unsprungMass().value();
     }
 }

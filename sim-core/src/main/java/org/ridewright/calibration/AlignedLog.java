@@ -45,7 +45,13 @@ record AlignedLog(double[] times, double[] values, double start, double agreemen
      */
     static AlignedLog of(Recording recording, LogOptions options, Channel ride, double from, double to, String label) {
         LogOptions wholeLog = new LogOptions(
-                options.position(), options.forward(), options.gravity(), options.from(), options.to(), options.gapBound(), 0);
+                options.position(),
+                options.forward(),
+                options.gravity(),
+                options.from(),
+                options.to(),
+                options.gapBound(),
+                0);
         List<Piece> pieces = RecordedRide.of(recording, wholeLog).pieces();
         AlignedLog best = null;
         for (Piece piece : pieces) {

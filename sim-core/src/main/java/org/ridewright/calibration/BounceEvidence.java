@@ -35,15 +35,11 @@ record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) imple
                 ""));
         fact.toRest()
                 .ifPresent(rest -> data.add(new Datum(
-                        fact.label() + ": cycles to rest",
-                        "",
-                        rest.value(),
-                        rest.tolerance(),
-                        fact.keepBack(),
-                        "")));
+                        fact.label() + ": cycles to rest", "", rest.value(), rest.tolerance(), fact.keepBack(), "")));
         BounceTest test = asked;
         if (fact.by().isEmpty() && fact.release() != Release.LIFTED) {
-            // the same push for every vehicle of the search: people do not measure their push, and a search for it costs more than the test
+            // the same push for every vehicle of the search: people do not measure their push, and a search for it
+            // costs more than the test
             test = new BounceTest(
                     test.kind(), Handling.push(before.bounce(fact.load(), test).force()));
         }
@@ -59,8 +55,8 @@ record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) imple
         double most = Double.NEGATIVE_INFINITY;
         for (double visible : new double[] {test.visible() / 2, test.visible(), 2 * test.visible()}) {
             BounceTest seen = new BounceTest(test.kind(), test.handling(), visible, test.tolerance());
-            OptionalDouble found =
-                    frequency(before.bounce(fact.load(), seen).count(), fact.cycles().value());
+            OptionalDouble found = frequency(
+                    before.bounce(fact.load(), seen).count(), fact.cycles().value());
             if (found.isPresent()) {
                 least = Math.min(least, found.getAsDouble());
                 most = Math.max(most, found.getAsDouble());
@@ -69,8 +65,7 @@ record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) imple
         return most > least ? (most - least) / 2 / EVEN : 0;
     }
 
-    static BounceTest test(
-            org.ridewright.fieldwork.BounceKind where, Release release, Optional<Measure> by) {
+    static BounceTest test(org.ridewright.fieldwork.BounceKind where, Release release, Optional<Measure> by) {
         boolean lifts = release == Release.LIFTED;
         double depth = by.map(Measure::value).orElse(Handling.USUAL_DEPTH);
         double most = by.isPresent() || lifts ? Double.POSITIVE_INFINITY : Handling.USUAL_FORCE;

@@ -40,12 +40,14 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
             releases.addAll(releases(fact, log, sources));
         }
         int halves = releases.stream().mapToInt(RingDown::halfCycles).min().orElseThrow();
-        double frequency = mean(releases.stream().map(r -> r.frequency().value()).toList());
+        double frequency =
+                mean(releases.stream().map(r -> r.frequency().value()).toList());
         double ofFit = Math.sqrt(mean(releases.stream()
                         .map(r -> r.frequency().standardError() * r.frequency().standardError())
                         .toList())
                 / releases.size());
-        double scatter = scatter(releases.stream().map(r -> r.frequency().value()).toList());
+        double scatter =
+                scatter(releases.stream().map(r -> r.frequency().value()).toList());
         List<Datum> data = new ArrayList<>();
         data.add(new Datum(
                 fact.label() + ": ride frequency",
@@ -68,15 +70,16 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
         double depth = mean(releases.stream().map(BounceLogEvidence::depth).toList());
         boolean lifts = fact.release() == Release.LIFTED;
         BounceTest test = new BounceTest(
-                BounceEvidence.test(fact.test(), fact.release(), Optional.empty()).kind(),
+                BounceEvidence.test(fact.test(), fact.release(), Optional.empty())
+                        .kind(),
                 lifts ? Handling.drop(depth) : Handling.pushTo(depth));
         return new BounceLogEvidence(fact, test, halves, List.copyOf(data));
     }
 
     private static List<RingDown> releases(BounceLog fact, LogReference log, Sources sources) {
         LogOptions own = log.options();
-        LogOptions whole = new LogOptions(
-                own.position(), own.forward(), own.gravity(), own.from(), own.to(), own.gapBound(), 0);
+        LogOptions whole =
+                new LogOptions(own.position(), own.forward(), own.gravity(), own.from(), own.to(), own.gapBound(), 0);
         RecordedRide recorded = RecordedRide.of(sources.recordings().apply(log), whole);
         List<Stretch> stretches = recorded.pieces().stream()
                 .map(piece -> stretch(piece.vertical()))
@@ -96,17 +99,22 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
 
     private static double depth(RingDown release) {
         double omega = 2 * Math.PI * release.naturalFrequency().value();
-        return (Math.abs(release.firstAcceleration()) + Math.max(0, release.friction().value())) / (omega * omega);
+        return (Math.abs(release.firstAcceleration())
+                        + Math.max(0, release.friction().value()))
+                / (omega * omega);
     }
 
     private static double share(RingDown release, int later) {
-        return release.amplitudes().get(later).fitted() / release.amplitudes().get(0).fitted();
+        return release.amplitudes().get(later).fitted()
+                / release.amplitudes().get(0).fitted();
     }
 
     /** Of a share, from what the fits leave. */
     private static double noise(List<RingDown> releases) {
         return mean(releases.stream()
-                .map(r -> r.noise() / Math.abs(r.firstAcceleration()) / Math.sqrt(Math.max(1, r.independent() / (2.0 * r.halfCycles()))))
+                .map(r -> r.noise()
+                        / Math.abs(r.firstAcceleration())
+                        / Math.sqrt(Math.max(1, r.independent() / (2.0 * r.halfCycles()))))
                 .toList());
     }
 

@@ -35,8 +35,9 @@ public final class Calibrator {
                     + "or name them under 'unknowns' in the measurements file");
         }
         if (data.stream().allMatch(Datum::keptBack)) {
-            throw new CalibrationException("nothing was measured that could be fitted: every datum is kept back, left out, "
-                    + "or there is none");
+            throw new CalibrationException(
+                    "nothing was measured that could be fitted: every datum is kept back, left out, "
+                            + "or there is none");
         }
         FitProblem problem = new FitProblem(unknowns.size(), data, model, held);
         MostProbable.Search search = new MostProbable(problem, starts).search();

@@ -43,8 +43,8 @@ record CamberEvidence(Camber fact, List<Datum> data) implements Evidence {
                     .compression(known.force().value(), settled);
         }
         VehicleModel model = trial.standing(((Under.Standing) fact.load()).loading(), settled);
-        List<Integer> elements = SpringUnderLoad.elements(
-                model, BodyMarks.axle(trial.vehicle(), fact.axle()), fact.spring());
+        List<Integer> elements =
+                SpringUnderLoad.elements(model, BodyMarks.axle(trial.vehicle(), fact.axle()), fact.spring());
         return elements.stream()
                 .mapToDouble(e -> model.rest().compression()[e])
                 .average()

@@ -63,10 +63,9 @@ final class EvidenceOf {
     /** The vehicle may be another than the one that the measurements name. */
     private void refuseUnknown(Fact fact, Loading loading) {
         if (before.vehicle().loadCase(loading.loadCase()).isEmpty()) {
-            throw new UnfitValueException(fact.label() + ": the vehicle has no load case '" + loading.loadCase() + "', but "
-                    + before.vehicle().loadCases().stream()
-                            .map(LoadCase::name)
-                            .collect(Collectors.joining(", ")));
+            throw new UnfitValueException(fact.label() + ": the vehicle has no load case '" + loading.loadCase()
+                    + "', but "
+                    + before.vehicle().loadCases().stream().map(LoadCase::name).collect(Collectors.joining(", ")));
         }
     }
 

@@ -56,7 +56,9 @@ final class HeightEvidence implements Evidence {
             Measure height = reading.heights().get(m);
             double band = reading.settled() == Settled.NOT_KNOWN
                     ? Math.abs(height(before.standing(loading, 1), fact.marks().get(m))
-                                    - height(before.standing(loading, -1), fact.marks().get(m)))
+                                    - height(
+                                            before.standing(loading, -1),
+                                            fact.marks().get(m)))
                             / 2
                     : 0;
             heights[m] = height.value();

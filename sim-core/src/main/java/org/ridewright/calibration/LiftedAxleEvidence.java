@@ -22,7 +22,8 @@ record LiftedAxleEvidence(LiftedAxle fact, List<Datum> data) implements Evidence
 
     static LiftedAxleEvidence of(LiftedAxle fact, Optional<Measure> levelElsewhere, Trial before) {
         Optional<Measure> level = fact.level().or(() -> levelElsewhere);
-        double slope = (shown(fact, before, fact.by().value() * 1.01) - shown(fact, before, fact.by().value()))
+        double slope = (shown(fact, before, fact.by().value() * 1.01)
+                        - shown(fact, before, fact.by().value()))
                 / (0.01 * fact.by().value());
         double rise = slope * fact.by().tolerance();
         Measure raised = fact.raised();
@@ -61,7 +62,10 @@ record LiftedAxleEvidence(LiftedAxle fact, List<Datum> data) implements Evidence
         for (int pass = 0; pass < PASSES; pass++) {
             shown = turned(model, lifted, other, tilt, lean);
             lean = fact.springs() == Springs.FREE
-                    ? (shown - level) * VehicleModel.GRAVITY * (1 / rate(model, lifted) + 1 / rate(model, other)) / Math.abs(reach)
+                    ? (shown - level)
+                            * VehicleModel.GRAVITY
+                            * (1 / rate(model, lifted) + 1 / rate(model, other))
+                            / Math.abs(reach)
                     : 0;
         }
         return shown;

@@ -110,10 +110,7 @@ final class LoopEvidence implements Evidence {
                 : 0;
         Place place = Place.of(axle.behindFrontAxle().value(), y, 0);
         Aboard sacks = new Aboard.Cargo(
-                "load laid on",
-                Measure.of(load / VehicleModel.GRAVITY, QuantityKind.MASS),
-                place,
-                Optional.empty());
+                "load laid on", Measure.of(load / VehicleModel.GRAVITY, QuantityKind.MASS), place, Optional.empty());
         VehicleModel model = trial.standing(new Loading(lightest(trial), List.of(sacks)), way);
         return axle.springs().stream()
                 .flatMap(spring -> SpringUnderLoad.elements(model, axle, spring.name()).stream())
@@ -131,8 +128,8 @@ final class LoopEvidence implements Evidence {
 
     private static String lightest(Trial trial) {
         return trial.vehicle().loadCases().stream()
-                .min(Comparator.comparingDouble(
-                        c -> c.aboard().stream().mapToDouble(a -> a.mass().value()).sum()))
+                .min(Comparator.comparingDouble(c ->
+                        c.aboard().stream().mapToDouble(a -> a.mass().value()).sum()))
                 .map(LoadCase::name)
                 .orElseThrow();
     }
@@ -172,8 +169,7 @@ final class LoopEvidence implements Evidence {
             double wider = Math.max(1, scatter * scatter);
             double s = fit.getEntry(2);
             double gap = fit.getEntry(1) - fit.getEntry(0);
-            RealVector half = new ArrayRealVector(
-                    new double[] {-1 / (2 * s), 1 / (2 * s), -gap / (2 * s * s)});
+            RealVector half = new ArrayRealVector(new double[] {-1 / (2 * s), 1 / (2 * s), -gap / (2 * s * s)});
             return new Lines(
                     1 / s,
                     Math.sqrt(wider * covariance.getEntry(2, 2)) / (s * s),

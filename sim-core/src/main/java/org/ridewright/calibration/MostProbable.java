@@ -173,14 +173,7 @@ final class MostProbable {
             upper[j] = FURTHEST;
         }
         CMAESOptimizer optimizer = new CMAESOptimizer(
-                GENERATIONS,
-                0,
-                true,
-                0,
-                1,
-                new Well19937c(CHANCE),
-                false,
-                new SimpleValueChecker(-1, 1e-4));
+                GENERATIONS, 0, true, 0, 1, new Well19937c(CHANCE), false, new SimpleValueChecker(-1, 1e-4));
         try {
             PointValuePair found = optimizer.optimize(
                     new MaxEval(GENERATIONS * population + 1),
@@ -200,8 +193,7 @@ final class MostProbable {
         RealMatrix jacobian = problem.cautiousJacobian(z);
         RealMatrix stacked = problem.stackedJacobian(jacobian);
         RealVector gradient = stacked.transpose().operate(new ArrayRealVector(problem.stacked(z)));
-        RealVector step = new CholeskyDecomposition(
-                        stacked.transposeMultiply(stacked), 1e-10, 1e-14)
+        RealVector step = new CholeskyDecomposition(stacked.transposeMultiply(stacked), 1e-10, 1e-14)
                 .getSolver()
                 .solve(gradient);
         return new Found(z, problem.objective(z), jacobian, gradient.dotProduct(step), byEvolution);

@@ -14,13 +14,7 @@ package org.ridewright.calibration;
  *     uncertainties are true
  */
 public record Residual(
-        Datum datum,
-        double before,
-        double predicted,
-        double deviation,
-        double lower,
-        double upper,
-        double normalised) {
+        Datum datum, double before, double predicted, double deviation, double lower, double upper, double normalised) {
     /** Beyond this a datum disagrees with the rest: by chance one in 370. */
     static final double DISAGREES = 3;
 

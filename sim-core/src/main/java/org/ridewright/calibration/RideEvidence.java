@@ -93,7 +93,8 @@ final class RideEvidence implements Evidence {
         } else if (sensor instanceof Sensor.OnAxle axle) {
             List<double[]> rows = model.wheels().stream()
                     .filter(w -> model.vehicle().axles().get(w.axle()).name().equals(axle.axle()))
-                    .filter(w -> axle.side().map(side -> side.sign() * w.y() >= 0).orElse(true))
+                    .filter(w ->
+                            axle.side().map(side -> side.sign() * w.y() >= 0).orElse(true))
                     .map(w -> wheelRise(model, w))
                     .toList();
             double[] mean = new double[model.coordinates().size()];
@@ -109,8 +110,8 @@ final class RideEvidence implements Evidence {
                 .filter(s -> name.isEmpty() || s.name().equals(name))
                 .findFirst();
         return seat.map(SeatPlace::rise)
-                .orElseThrow(() -> new CalibrationException(
-                        "nobody sits on '" + name + "' in load case '" + model.loadCase().name() + "', whose ride was logged there"));
+                .orElseThrow(() -> new CalibrationException("nobody sits on '" + name + "' in load case '"
+                        + model.loadCase().name() + "', whose ride was logged there"));
     }
 
     /** A wheel's contact shortens as it sinks. */
@@ -168,8 +169,8 @@ final class RideEvidence implements Evidence {
                     "best agreement with the log, ± 0.1 s"));
         }
         stepFrequency()
-                .ifPresent(steps -> list.add(
-                        new Unknown("steps of the horse in " + fact.label(), Spread.of(steps), "tolerance of the measurement")));
+                .ifPresent(steps -> list.add(new Unknown(
+                        "steps of the horse in " + fact.label(), Spread.of(steps), "tolerance of the measurement")));
         return list;
     }
 

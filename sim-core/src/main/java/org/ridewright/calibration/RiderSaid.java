@@ -33,8 +33,8 @@ public record RiderSaid(String said, String ride, Optional<MotionBands> seat, Op
     static List<RiderSaid> of(Measurements measurements, Vehicle vehicle, Sources sources) {
         List<RiderSaid> list = new ArrayList<>();
         for (RidersWords words : measurements.all(RidersWords.class)) {
-            Optional<RideResult.SeatResult> seat =
-                    words.run().flatMap(run -> ride(words, run, vehicle, sources.roads().apply(run.road())));
+            Optional<RideResult.SeatResult> seat = words.run()
+                    .flatMap(run -> ride(words, run, vehicle, sources.roads().apply(run.road())));
             list.add(new RiderSaid(
                     words.said(),
                     words.label()
@@ -72,8 +72,7 @@ public record RiderSaid(String said, String ride, Optional<MotionBands> seat, Op
         Scenario scenario = new Scenario(
                 words.label(),
                 "",
-                List.of(new Scenario.Entrant(
-                        loaded, "", List.of(load.name()), List.of(SpeedPlan.steady(run.speed())))),
+                List.of(new Scenario.Entrant(loaded, "", List.of(load.name()), List.of(SpeedPlan.steady(run.speed())))),
                 List.of(road),
                 Optional.empty(),
                 Optional.empty(),

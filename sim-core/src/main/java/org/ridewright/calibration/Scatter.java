@@ -39,7 +39,9 @@ record Scatter(double deviation, double likeness) {
         double innovation = Math.sqrt(1 - likeness * likeness);
         double[] white = new double[residuals.length];
         for (int i = 0; i < white.length; i++) {
-            white[i] = i == 0 ? residuals[0] / deviation : (residuals[i] - likeness * residuals[i - 1]) / (deviation * innovation);
+            white[i] = i == 0
+                    ? residuals[0] / deviation
+                    : (residuals[i] - likeness * residuals[i - 1]) / (deviation * innovation);
         }
         return white;
     }

@@ -60,7 +60,8 @@ record SpringUnderLoad(ForceLaw law) {
         String name = Element.nameOf(axle.name(), spring);
         List<Element> all = model.equations().elements();
         return IntStream.range(0, all.size())
-                .filter(e -> all.get(e).kind() == Element.Kind.SPRING && all.get(e).name().startsWith(name))
+                .filter(e -> all.get(e).kind() == Element.Kind.SPRING
+                        && all.get(e).name().startsWith(name))
                 .boxed()
                 .toList();
     }

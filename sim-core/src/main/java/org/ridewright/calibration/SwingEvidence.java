@@ -33,8 +33,8 @@ record SwingEvidence(SwingTest fact, List<Datum> data) implements Evidence {
     /** @throws CalibrationException if the model has no such inertia */
     static SwingEvidence of(SwingTest fact) {
         if (fact.axis() == Axis.YAW) {
-            throw new CalibrationException(fact.label()
-                    + ": nothing in the model turns about the upright; a yaw inertia cannot be fitted");
+            throw new CalibrationException(
+                    fact.label() + ": nothing in the model turns about the upright; a yaw inertia cannot be fitted");
         }
         List<Measure> readings = readings(fact);
         double[] values = readings.stream().mapToDouble(Measure::value).toArray();
@@ -50,8 +50,9 @@ record SwingEvidence(SwingTest fact, List<Datum> data) implements Evidence {
         }
         double observed = inertia.applyAsDouble(values);
         if (!(observed > 0)) {
-            throw new CalibrationException(fact.label()
-                    + ": the period is shorter than that of a point mass on the same arm; check the arm, the swings and the time");
+            throw new CalibrationException(
+                    fact.label()
+                            + ": the period is shorter than that of a point mass on the same arm; check the arm, the swings and the time");
         }
         List<Datum> data = new ArrayList<>();
         data.add(new Datum(fact.label() + ": inertia", "kg·m²", observed, Math.sqrt(variance), fact.keepBack(), ""));
@@ -59,8 +60,7 @@ record SwingEvidence(SwingTest fact, List<Datum> data) implements Evidence {
     }
 
     private static List<Measure> readings(SwingTest fact) {
-        return Stream.concat(
-                        Stream.of(fact.mass(), fact.time()), fact.hung().lengths().stream())
+        return Stream.concat(Stream.of(fact.mass(), fact.time()), fact.hung().lengths().stream())
                 .toList();
     }
 
@@ -97,7 +97,9 @@ record SwingEvidence(SwingTest fact, List<Datum> data) implements Evidence {
         }
         BodyFigures body = BodyFigures.of(vehicle);
         return new double[] {
-            fact.axis() == Axis.ROLL ? body.rollInertia().value() : body.pitchInertia().value()
+            fact.axis() == Axis.ROLL
+                    ? body.rollInertia().value()
+                    : body.pitchInertia().value()
         };
     }
 }

@@ -25,7 +25,8 @@ public record Together(List<Integer> members, List<Double> weights, double devia
     /** Smaller parts of an eigenvector are left out of the words. */
     private static final double PART = 0.3;
 
-    static List<Together> of(List<Unknown> unknowns, FitProblem problem, MostProbable.Found found, Posterior posterior) {
+    static List<Together> of(
+            List<Unknown> unknowns, FitProblem problem, MostProbable.Found found, Posterior posterior) {
         RealMatrix fitted = problem.stackedJacobian(found.jacobian());
         RealMatrix information = fitted.transposeMultiply(fitted);
         EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(information, 1e-14, true);
@@ -52,10 +53,12 @@ public record Together(List<Integer> members, List<Double> weights, double devia
 
     private static String words(List<Unknown> unknowns, List<Integer> members, double[] v, Posterior posterior) {
         String names = members.stream().map(j -> unknowns.get(j).path()).collect(Collectors.joining(" and ", "", ""));
-        boolean factors = members.stream().allMatch(j -> unknowns.get(j).spread().byFactors());
+        boolean factors =
+                members.stream().allMatch(j -> unknowns.get(j).spread().byFactors());
         String known;
         if (factors) {
-            double first = v[members.get(0)] / unknowns.get(members.get(0)).spread().deviation();
+            double first =
+                    v[members.get(0)] / unknowns.get(members.get(0)).spread().deviation();
             List<String> above = new ArrayList<>();
             List<String> below = new ArrayList<>();
             for (int j : members) {

@@ -66,6 +66,10 @@ public record Unknown(String path, Spread spread, String prior) {
     String deviationInWords(double deviation) {
         return spread.byFactors()
                 ? String.format(Locale.ROOT, "%.2g %%", 100 * Math.expm1(spread.deviation() * deviation))
-                : String.format(Locale.ROOT, "%.2g %s", spread.deviation() * deviation, spread.kind().siUnit());
+                : String.format(
+                        Locale.ROOT,
+                        "%.2g %s",
+                        spread.deviation() * deviation,
+                        spread.kind().siUnit());
     }
 }

@@ -74,7 +74,9 @@ public final class VehicleCalibration {
     /** Values that are sought, in the order of the file; of a list in its own. */
     private List<Unknown> candidates() {
         if (measurements.unknowns() instanceof Unknowns.Listed listed) {
-            return listed.paths().stream().map(path -> Unknown.of(file.value(path))).toList();
+            return listed.paths().stream()
+                    .map(path -> Unknown.of(file.value(path)))
+                    .toList();
         }
         boolean estimatedOnly = measurements.unknowns() instanceof Unknowns.EverythingEstimated;
         return file.values().stream()

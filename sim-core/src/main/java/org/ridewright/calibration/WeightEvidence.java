@@ -36,7 +36,9 @@ record WeightEvidence(Weights fact, List<Datum> data) implements Evidence {
     @Override
     public double[] predict(Trial trial, double[] circumstances) {
         VehicleModel model = trial.standing(fact.load());
-        return fact.scales().stream().mapToDouble(scale -> shown(model, scale.under())).toArray();
+        return fact.scales().stream()
+                .mapToDouble(scale -> shown(model, scale.under()))
+                .toArray();
     }
 
     /** Mass that a scale shows (kg). */
@@ -45,7 +47,8 @@ record WeightEvidence(Weights fact, List<Datum> data) implements Evidence {
         if (under instanceof Under.AtHitch hitch) {
             List<Element> elements = model.equations().elements();
             for (int e = 0; e < elements.size(); e++) {
-                if (elements.get(e).kind() == Element.Kind.HITCH && elements.get(e).name().startsWith(hitch.hitch())) {
+                if (elements.get(e).kind() == Element.Kind.HITCH
+                        && elements.get(e).name().startsWith(hitch.hitch())) {
                     force += model.rest().force()[e];
                 }
             }

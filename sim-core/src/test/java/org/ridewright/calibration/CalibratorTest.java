@@ -44,8 +44,8 @@ class CalibratorTest {
         int held = 0;
         for (int seed = 0; seed < SEEDS; seed++) {
             Random chance = new Random(1000 + seed);
-            List<Datum> data = new ArrayList<>(
-                    vehicle.measured(vehicle.truth(chance), BounceAndPitch.MEASURABLE, chance));
+            List<Datum> data =
+                    new ArrayList<>(vehicle.measured(vehicle.truth(chance), BounceAndPitch.MEASURABLE, chance));
             data.set(1, data.get(1).kept());
             Calibration found = Calibrator.calibrate(vehicle.unknowns(), data, vehicle);
             held += found.keptBack().get(0).within() ? 1 : 0;
@@ -74,8 +74,8 @@ class CalibratorTest {
         Unknown mass = BounceAndPitch.unknown("body.mass", 200, 60, QuantityKind.MASS);
         ForwardModel frequency = z ->
                 new double[] {Math.sqrt(rate.spread().at(z[0]) / mass.spread().at(z[1])) / (2 * Math.PI)};
-        Calibration found = Calibrator.calibrate(
-                List.of(rate, mass), List.of(Datum.of("bounce", "Hz", 1.7, 0.01)), frequency);
+        Calibration found =
+                Calibrator.calibrate(List.of(rate, mass), List.of(Datum.of("bounce", "Hz", 1.7, 0.01)), frequency);
         assertThat(found.together()).hasSize(1);
         assertThat(found.together().get(0).words())
                 .contains("cannot tell")
@@ -99,7 +99,8 @@ class CalibratorTest {
         unknowns.set(0, mass);
         ForwardModel known = z -> {
             double[] other = z.clone();
-            other[0] *= Math.log1p(2 / 180.0) / vehicle.unknowns().get(0).spread().deviation();
+            other[0] *=
+                    Math.log1p(2 / 180.0) / vehicle.unknowns().get(0).spread().deviation();
             return vehicle.predict(other);
         };
         double[] exact = known.predict(truth);
@@ -160,11 +161,10 @@ class CalibratorTest {
             }
             return new double[] {rate.spread().at(z[0])};
         };
-        Calibration found =
-                Calibrator.calibrate(List.of(rate), List.of(Datum.of("rate", "N/m", 17_000, 300)), edge);
+        Calibration found = Calibrator.calibrate(List.of(rate), List.of(Datum.of("rate", "N/m", 17_000, 300)), edge);
         assertThat(found.value(0)).isCloseTo(17_000, within(50.0));
-        assertThatThrownBy(() -> Calibrator.calibrate(
-                        List.of(rate), List.of(Datum.of("rate", "N/m", 17_000, 300)), z -> {
+        assertThatThrownBy(
+                        () -> Calibrator.calibrate(List.of(rate), List.of(Datum.of("rate", "N/m", 17_000, 300)), z -> {
                             throw new UnfitValueException("never");
                         }))
                 .isInstanceOf(CalibrationException.class);

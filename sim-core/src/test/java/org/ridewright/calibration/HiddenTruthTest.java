@@ -54,12 +54,15 @@ class HiddenTruthTest {
         for (int seed = 0; seed < 6; seed++) {
             for (Path vehicle : List.of(PHAETON, DRAY)) {
                 String laden = vehicle.equals(PHAETON) ? "two aboard" : "half laden";
-                HiddenVehicle hidden =
-                        new HiddenVehicle(vehicle, seed).weigh("empty").weigh(laden).tape("empty", laden);
+                HiddenVehicle hidden = new HiddenVehicle(vehicle, seed)
+                        .weigh("empty")
+                        .weigh(laden)
+                        .tape("empty", laden);
                 CalibratedVehicle found = calibrated(vehicle, written(vehicle, "", hidden.facts()));
                 for (int j = 0; j < found.ofVehicle(); j++) {
                     double truth = hidden.value(found.fit().unknowns().get(j).path());
-                    boolean within = found.fit().lower(j) <= truth && truth <= found.fit().upper(j);
+                    boolean within = found.fit().lower(j) <= truth
+                            && truth <= found.fit().upper(j);
                     held += within ? 1 : 0;
                     all++;
                     narrowed += found.fit().shrinkage(j) > 0.1 ? 1 : 0;
@@ -130,7 +133,8 @@ class HiddenTruthTest {
         for (Map.Entry<String, Measure> entry : found.values().entrySet()) {
             Spread spread = Spread.of(again.value(entry.getKey()).measure().orElseThrow());
             Spread wanted = Spread.of(entry.getValue());
-            assertThat(spread.central()).isCloseTo(wanted.central(), within(0.05 * entry.getValue().tolerance()));
+            assertThat(spread.central())
+                    .isCloseTo(wanted.central(), within(0.05 * entry.getValue().tolerance()));
             assertThat(spread.deviation()).isCloseTo(wanted.deviation(), within(0.06 * wanted.deviation()));
         }
         int first = again.spread().paths().indexOf("body.mass");
@@ -146,7 +150,8 @@ class HiddenTruthTest {
     @Test
     void measurementsThatTellNothingOfWhatIsSoughtAreRefused() throws IOException {
         HiddenVehicle hidden = new HiddenVehicle(PHAETON, 7).weigh("empty");
-        Measurements measured = written(PHAETON, "unknowns: [\"axles[0].springs[0].bump stop.rate\"]\n", hidden.facts());
+        Measurements measured =
+                written(PHAETON, "unknowns: [\"axles[0].springs[0].bump stop.rate\"]\n", hidden.facts());
         assertThatThrownBy(() -> calibrated(PHAETON, measured))
                 .isInstanceOf(CalibrationException.class)
                 .hasMessageContaining("tell nothing")

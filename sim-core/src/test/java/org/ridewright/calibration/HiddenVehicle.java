@@ -50,8 +50,9 @@ final class HiddenVehicle {
         JointSpread spread = document.spread();
         Vehicle drawn = null;
         while (drawn == null) {
-            double[] w =
-                    chance.doubles(spread.size()).map(u -> chance.nextGaussian()).toArray();
+            double[] w = chance.doubles(spread.size())
+                    .map(u -> chance.nextGaussian())
+                    .toArray();
             try {
                 drawn = document.with(spread.texts(w));
                 for (int i = 0; i < spread.size(); i++) {
@@ -110,7 +111,14 @@ final class HiddenVehicle {
             double hangs = chance.nextDouble();
             for (Axle axle : truth.axles()) {
                 for (int side : new int[] {1, -1}) {
-                    double y = side * axle.springs().get(0).attachment().apart().orElseThrow().value() / 2;
+                    double y = side
+                            * axle.springs()
+                                    .get(0)
+                                    .attachment()
+                                    .apart()
+                                    .orElseThrow()
+                                    .value()
+                            / 2;
                     double height = hangs * rise(high, axle.x(), y) + (1 - hangs) * rise(low, axle.x(), y);
                     heights.add(text("%.0f mm ± 2 mm", 1000 * (0.9 + height) + 2 * chance.nextGaussian()));
                 }
@@ -131,7 +139,9 @@ final class HiddenVehicle {
 
     /** Pushed down, let go, counted to the half cycle; a tenth of a second of stopwatch, a tenth of a cycle of eye. */
     HiddenVehicle bounce(BounceKind kind, String word, String loadCase, boolean keepBack) {
-        Count count = new BounceTest(kind, Handling.person()).run(model(loadCase, true)).count();
+        Count count = new BounceTest(kind, Handling.person())
+                .run(model(loadCase, true))
+                .count();
         if (count.halfCycles() < 2) {
             return this;
         }
@@ -152,7 +162,15 @@ final class HiddenVehicle {
      * A ride over the road of a file, logged by a phone on a seat from two seconds before: sensor noise, a constant from its tilt, and a horse that steps
      * 2.2 times a second where wanted. The true speed is one hundredth above what the notebook says.
      */
-    HiddenVehicle ride(Path folder, Road road, Path roadFile, String loadCase, String seat, double speed, boolean horse, boolean keepBack)
+    HiddenVehicle ride(
+            Path folder,
+            Road road,
+            Path roadFile,
+            String loadCase,
+            String seat,
+            double speed,
+            boolean horse,
+            boolean keepBack)
             throws IOException {
         Scenario scenario = new Scenario(
                 "hidden ride",
@@ -178,7 +196,8 @@ final class HiddenVehicle {
         StringBuilder csv = new StringBuilder("time (s),x (m/s²),y (m/s²),z (m/s²)\n");
         for (int i = 0; i < ahead + ridden.size(); i++) {
             double t = i / LOGGED;
-            double steps = horse ? 0.5 * Math.sin(2 * Math.PI * 2.2 * t + 1) + 0.2 * Math.sin(2 * Math.PI * 4.4 * t) : 0;
+            double steps =
+                    horse ? 0.5 * Math.sin(2 * Math.PI * 2.2 * t + 1) + 0.2 * Math.sin(2 * Math.PI * 4.4 * t) : 0;
             double z = VehicleModel.GRAVITY + steps + (i < ahead ? 0 : ridden.sample(i - ahead));
             csv.append(text(
                     "%.4f,%.3f,%.3f,%.3f%n",
