@@ -19,6 +19,9 @@ import org.ridewright.quantity.QuantityKind;
 
 /** A calibration in words and numbers as people read them. */
 public final class CalibrationWords {
+    /** A chance of misfit below this is told. */
+    private static final double HARDLY = 0.1;
+
     private CalibrationWords() {}
 
     /** An unknown before the fit, with its tolerance. */
@@ -123,12 +126,15 @@ public final class CalibrationWords {
         double birge = fit.posterior().birge();
         String sum = "The least sum of squares is %s for %d data"
                 .formatted(Numbers.of(fit.objective(), 2), fit.dataFitted());
-        return birge > 1
-                ? sum
-                        + ", more than their uncertainties allow (chance %s): something is off by more than was stated, and every interval was made %s times as wide."
-                                .formatted(chance(fit.posterior()), Numbers.of(Math.sqrt(birge), 2))
-                : sum
-                        + ": they agree with one another, with the file's tolerances and with the model within their uncertainties.";
+        if (birge > 1) {
+            return sum
+                    + ", more than their uncertainties allow (chance %s): something is off by more than was stated, and every interval was made %s times as wide."
+                            .formatted(chance(fit.posterior()), Numbers.of(Math.sqrt(birge), 2));
+        }
+        String within = "they agree with one another, with the file's tolerances and with the model within their uncertainties";
+        return fit.posterior().chanceOfMisfit() < HARDLY
+                ? sum + ": only just do " + within + " (chance " + chance(fit.posterior()) + ")."
+                : sum + ": " + within + ".";
     }
 
     private static String chance(Posterior posterior) {

@@ -1,7 +1,9 @@
 package org.ridewright.calibration;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ridewright.bounce.BounceKind;
@@ -17,25 +19,31 @@ import org.ridewright.quantity.Measure;
  * where there are fewer, and no eigenvalue. How long it goes on depends on what the eye still sees; that is the softer datum.
  */
 record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) implements Evidence {
+    /** With fewer, a half cycle that creeps back against friction makes a frequency of its own. */
+    private static final double FEWEST_CYCLES = 2;
+
     /** How hard people push who do not say how far: by the force that their usual depth takes on the vehicle as its file has it. */
     static BounceEvidence of(BounceCount fact, Trial before) {
-        Measure cycles = fact.cycles();
-        Measure time = fact.time();
-        double frequency = cycles.value() / time.value();
-        double relative = Math.hypot(cycles.tolerance() / cycles.value(), time.tolerance() / time.value());
         BounceTest asked = test(fact.test(), fact.release(), fact.by());
-        double eye = ofEye(fact, asked, before);
         List<Datum> data = new ArrayList<>();
-        data.add(new Datum(
-                fact.label() + ": ride frequency",
-                "Hz",
-                frequency,
-                Math.hypot(frequency * relative, eye),
-                fact.keepBack(),
-                ""));
+        if (hasFrequency(fact)) {
+            data.add(frequency(fact, asked, before));
+        }
         fact.toRest()
                 .ifPresent(rest -> data.add(new Datum(
-                        fact.label() + ": cycles to rest", "", rest.value(), rest.tolerance(), fact.keepBack(), "")));
+                        fact.label() + ": cycles to rest",
+                        "",
+                        rest.value(),
+                        rest.tolerance(),
+                        fact.keepBack(),
+                        "")));
+        if (data.isEmpty()) {
+            throw new CalibrationException(String.format(
+                    Locale.ROOT,
+                    "%.3g cycles were counted. Where friction stops the bounce so soon, each half cycle lasts as long as it likes, and there is no frequency to "
+                            + "compare; add 'cycles to rest', push further, or log the bounce",
+                    fact.cycles().value()));
+        }
         BounceTest test = asked;
         if (fact.by().isEmpty() && fact.release() != Release.LIFTED) {
             // the same push for every vehicle of the search: people do not measure their push, and a search for it
@@ -44,6 +52,24 @@ record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) imple
                     test.kind(), Handling.push(before.bounce(fact.load(), test).force()));
         }
         return new BounceEvidence(fact, test, List.copyOf(data));
+    }
+
+    private static boolean hasFrequency(BounceCount fact) {
+        return fact.cycles().value() >= FEWEST_CYCLES;
+    }
+
+    private static Datum frequency(BounceCount fact, BounceTest test, Trial before) {
+        Measure cycles = fact.cycles();
+        Measure time = fact.time();
+        double frequency = cycles.value() / time.value();
+        double relative = Math.hypot(cycles.tolerance() / cycles.value(), time.tolerance() / time.value());
+        return new Datum(
+                fact.label() + ": ride frequency",
+                "Hz",
+                frequency,
+                Math.hypot(frequency * relative, ofEye(fact, test, before)),
+                fact.keepBack(),
+                "");
     }
 
     /**
@@ -85,8 +111,9 @@ record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) imple
     @Override
     public double[] predict(Trial trial, double[] circumstances) {
         Count count = trial.bounce(fact.load(), test).count();
-        double frequency = frequency(count, fact.cycles().value()).orElse(Double.NaN);
-        return data.size() == 1 ? new double[] {frequency} : new double[] {frequency, count.smoothCycles()};
+        double[] both = {frequency(count, fact.cycles().value()).orElse(Double.NaN), count.smoothCycles()};
+        int from = hasFrequency(fact) ? 0 : 1;
+        return Arrays.copyOfRange(both, from, from + data.size());
     }
 
     /** Over a number of cycles from letting go, the last half of them in proportion; over all that are seen where there are fewer. */

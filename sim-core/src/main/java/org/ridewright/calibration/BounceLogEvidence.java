@@ -60,7 +60,7 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
         if (later >= 1) {
             List<Double> shares = releases.stream().map(r -> share(r, later)).toList();
             data.add(new Datum(
-                    fact.label() + ": swing left after " + (later % 2 == 0 ? later / 2 : later / 2.0) + " cycles",
+                    fact.label() + ": swing left after " + Double.toString(later / 2.0) + " cycles",
                     "%",
                     100 * mean(shares),
                     100 * Math.sqrt(square(scatter(shares)) + square(OF_SHARE) + square(noise(releases))),

@@ -29,6 +29,9 @@ public record Calibration(
         boolean byEvolution,
         boolean atRest,
         Optional<double[]> other) {
+    /** An unknown of which less than this is known from the data says nothing of the file. */
+    private static final double LEAST_REST = 0.1;
+
     public Calibration {
         unknowns = List.copyOf(unknowns);
         residuals = List.copyOf(residuals);
@@ -69,12 +72,12 @@ public record Calibration(
     }
 
     /**
-     * How far an unknown has moved, over what it may: {@code z/√(1 − C_jj)}, standard normal where the tolerance and the data are true. Beyond 3
-     * the file's value contradicts the data.
+     * How far an unknown has moved, over what it may: {@code z/√(1 − C_jj)}, standard normal where the tolerance and the data are true; of one that the data
+     * hardly know, understated. Beyond 3 the file's value contradicts the data.
      */
     public double move(int j) {
         double rest = 1 - posterior.covariance(j, j) / posterior.birge();
-        return rest > 1e-9 ? posterior.z(j) / Math.sqrt(rest) : 0;
+        return posterior.z(j) / Math.sqrt(Math.max(LEAST_REST, rest));
     }
 
     /** Fitted data that stand alone. */

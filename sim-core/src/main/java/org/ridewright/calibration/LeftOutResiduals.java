@@ -10,11 +10,17 @@ import org.hipparchus.linear.RealVector;
  *
  * <pre>    t_i = (R⁻¹ r)_i / √(V⁻¹)_ii        V⁻¹ = R⁻¹ − R⁻¹ J C Jᵀ R⁻¹</pre>
  *
- * <p>exact for a straight model; with independent errors {@code r/√(1 − h)}, h the leverage.
+ * <p>exact for a straight model, but for data that decide alone; with independent errors {@code r/√(1 − h)}, h the leverage.
  *
  * <p>Source: Cook and Weisberg, Residuals and Influence in Regression (1982), 2.2 (from memory); V⁻¹ by Woodbury's identity.
  */
 final class LeftOutResiduals {
+    /**
+     * Where the others leave less than this share of a datum's own variance, it alone decides some unknown, and a search that is not quite at rest would be taken
+     * for a contradiction: the residual is then understated.
+     */
+    private static final double LEAST_REST = 0.25;
+
     private LeftOutResiduals() {}
 
     /** Of the fitted data, in their order. */
@@ -40,7 +46,8 @@ final class LeftOutResiduals {
                 }
             }
             double rest = column.dotProduct(column) - posterior.variance(slope) / posterior.birge();
-            residuals[i] = rest > 1e-9 ? weighted.getEntry(i) / Math.sqrt(rest) : 0;
+            double least = LEAST_REST * column.dotProduct(column);
+            residuals[i] = weighted.getEntry(i) / Math.sqrt(Math.max(least, rest));
         }
         return residuals;
     }
