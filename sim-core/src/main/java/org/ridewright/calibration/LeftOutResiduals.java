@@ -10,16 +10,15 @@ import org.hipparchus.linear.RealVector;
  *
  * <pre>    t_i = (R⁻¹ r)_i / √(V⁻¹)_ii        V⁻¹ = R⁻¹ − R⁻¹ J C Jᵀ R⁻¹</pre>
  *
- * <p>exact for a straight model, but for data that decide alone; with independent errors {@code r/√(1 − h)}, h the leverage.
+ * <p>exact for a straight model; with independent errors {@code r/√(1 − h)}, h the leverage.
  *
  * <p>Source: Cook and Weisberg, Residuals and Influence in Regression (1982), 2.2 (from memory); V⁻¹ by Woodbury's identity.
  */
 final class LeftOutResiduals {
-    /**
-     * Where the others leave less than this share of a datum's own variance, it alone decides some unknown, and a search that is not quite at rest would be taken
-     * for a contradiction: the residual is then understated.
-     */
-    private static final double LEAST_REST = 0.25;
+    /** The others leave at least this share of a datum's own variance. */
+    private static final double LEAST_REST = 0.01;
+    /** Of a search that is not quite at rest: what it still lacks would else be taken for a contradiction of a datum that alone decides some unknown. */
+    private static final double LEAST_REST_OF_ROUGH_SEARCH = 0.25;
 
     private LeftOutResiduals() {}
 
@@ -46,7 +45,7 @@ final class LeftOutResiduals {
                 }
             }
             double rest = column.dotProduct(column) - posterior.variance(slope) / posterior.birge();
-            double least = LEAST_REST * column.dotProduct(column);
+            double least = (found.atRest() ? LEAST_REST : LEAST_REST_OF_ROUGH_SEARCH) * column.dotProduct(column);
             residuals[i] = weighted.getEntry(i) / Math.sqrt(Math.max(least, rest));
         }
         return residuals;
