@@ -19,7 +19,7 @@ final class CalibrationTable {
         values.row(List.of("value", "before", "now", "narrower by"));
         for (int j = 0; j < calibrated.ofVehicle(); j++) {
             values.row(List.of(
-                    fit.unknowns().get(j).path(),
+                    CalibrationWords.path(calibrated, j),
                     CalibrationWords.before(fit, j),
                     CalibrationWords.now(fit, j),
                     String.format(Locale.ROOT, "%.0f %%", 100 * fit.shrinkage(j))));

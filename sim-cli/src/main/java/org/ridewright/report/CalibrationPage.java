@@ -67,7 +67,7 @@ public final class CalibrationPage {
         Calibration fit = calibrated.fit();
         List<List<String>> rows = new ArrayList<>();
         for (int j = 0; j < calibrated.ofVehicle(); j++) {
-            rows.add(row(fit, j, String.valueOf(j + 1)));
+            rows.add(row(calibrated, j, String.valueOf(j + 1)));
         }
         return rows;
     }
@@ -76,15 +76,16 @@ public final class CalibrationPage {
         Calibration fit = calibrated.fit();
         List<List<String>> rows = new ArrayList<>();
         for (int j = calibrated.ofVehicle(); j < fit.unknowns().size(); j++) {
-            rows.add(row(fit, j, ""));
+            rows.add(row(calibrated, j, ""));
         }
         return rows;
     }
 
-    private static List<String> row(Calibration fit, int j, String number) {
+    private static List<String> row(CalibratedVehicle calibrated, int j, String number) {
+        Calibration fit = calibrated.fit();
         return List.of(
                 number,
-                fit.unknowns().get(j).path(),
+                CalibrationWords.path(calibrated, j),
                 CalibrationWords.before(fit, j),
                 CalibrationWords.now(fit, j),
                 CalibrationWords.interval(fit, j),

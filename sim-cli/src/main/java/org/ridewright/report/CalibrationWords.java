@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ridewright.calibration.CalibratedVehicle;
 import org.ridewright.calibration.Calibration;
+import org.ridewright.calibration.Held;
 import org.ridewright.calibration.Posterior;
 import org.ridewright.calibration.Residual;
 import org.ridewright.calibration.RideOverlay;
@@ -16,13 +17,21 @@ import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.Measures;
 import org.ridewright.quantity.Provenance;
 import org.ridewright.quantity.QuantityKind;
+import org.ridewright.vehicle.Vehicle;
 
 /** A calibration in words and numbers as people read them. */
 public final class CalibrationWords {
+    /** Values that were not sought and are told one by one. */
+    private static final int MOST_HELD = 5;
     /** A chance of misfit below this is told. */
     private static final double HARDLY = 0.1;
 
     private CalibrationWords() {}
+
+    /** Where an unknown stands in the file, with the names of axles, seats and load cases. */
+    public static String path(CalibratedVehicle calibrated, int j) {
+        return named(calibrated.fit().unknowns().get(j).path(), calibrated.before());
+    }
 
     /** An unknown before the fit, with its tolerance. */
     public static String before(Calibration fit, int j) {
@@ -96,7 +105,7 @@ public final class CalibrationWords {
         for (int j = 0; j < calibrated.ofVehicle(); j++) {
             if (Math.abs(fit.move(j)) > 3) {
                 answers.add("The file's %s contradicts the measurements: %s in the file, %s now."
-                        .formatted(fit.unknowns().get(j).path(), before(fit, j), now(fit, j)));
+                        .formatted(path(calibrated, j), before(fit, j), now(fit, j)));
             }
         }
         keptBack(fit).ifPresent(answers::add);
@@ -152,13 +161,33 @@ public final class CalibrationWords {
                         .formatted(kept.size(), within));
     }
 
+    /** A text in which axles, seats and load cases that are counted are called by their names. */
+    public static String named(String text, Vehicle vehicle) {
+        String named = text;
+        for (int i = 0; i < vehicle.axles().size(); i++) {
+            named = named.replace("axles[" + i + "]", "axles[" + vehicle.axles().get(i).name() + "]");
+        }
+        for (int i = 0; i < vehicle.seats().size(); i++) {
+            named = named.replace("seats[" + i + "]", "seats[" + vehicle.seats().get(i).name() + "]");
+        }
+        for (int i = 0; i < vehicle.loadCases().size(); i++) {
+            named = named.replace(
+                    "load cases[" + i + "]",
+                    "load cases[" + vehicle.loadCases().get(i).name() + "]");
+        }
+        return named;
+    }
+
     /** What cannot be told apart or became no better known, as whole sentences. */
     static List<String> unclear(CalibratedVehicle calibrated) {
         Calibration fit = calibrated.fit();
-        List<String> list =
-                new ArrayList<>(fit.together().stream().map(Together::words).toList());
+        int n = calibrated.ofVehicle();
+        List<String> list = new ArrayList<>(fit.together().stream()
+                .filter(t -> t.members().stream().anyMatch(j -> j < n))
+                .map(Together::words)
+                .toList());
         List<String> same = fit.notNarrowed().stream()
-                .filter(j -> j < calibrated.ofVehicle())
+                .filter(j -> j < n)
                 .map(j -> fit.unknowns().get(j).path())
                 .toList();
         if (!same.isEmpty()) {
@@ -169,14 +198,21 @@ public final class CalibrationWords {
                     + String.join(", ", calibrated.untouched()) + ".");
         }
         if (!calibrated.held().isEmpty()) {
-            list.add(
-                    "Not sought, though uncertain; they stay as in the file, and what their tolerances do to the data widens the intervals: "
-                            + calibrated.held().stream()
-                                    .map(h -> "%s (moves %s by %s of its uncertainty)"
-                                            .formatted(h.path(), h.datum(), Numbers.of(h.effect(), 2)))
-                                    .collect(Collectors.joining("; "))
-                            + ".");
+            list.add(held(calibrated.held()));
         }
-        return list;
+        return list.stream().map(text -> named(text, calibrated.before())).toList();
+    }
+
+    private static String held(List<Held> held) {
+        String most = held.stream()
+                .limit(MOST_HELD)
+                .map(h -> "%s (one tolerance moves '%s' by %s of its uncertainties)"
+                        .formatted(h.path(), h.datum(), Numbers.of(h.effect(), 2)))
+                .collect(Collectors.joining("; "));
+        int more = held.size() - MOST_HELD;
+        return "Not sought, though uncertain; they stay as in the file, and what their tolerances do to the data widens the intervals: "
+                + most
+                + (more > 0 ? "; and " + more + " more that do less" : "")
+                + ".";
     }
 }
