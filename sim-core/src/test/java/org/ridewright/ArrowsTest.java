@@ -50,6 +50,7 @@ class ArrowsTest {
                 arguments(
                         "calibration",
                         "bounce ringdown fieldwork ride comfort measurement solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments("narrowing", "modal ride comfort dynamics suspension wheel road vehicle quantity"),
                 arguments("io", "uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 

@@ -16,6 +16,7 @@ import picocli.CommandLine.ScopeType;
             RoadCommand.class,
             ComfortCommand.class,
             CheckCommand.class,
+            FieldSheetCommand.class,
             BounceCommand.class,
             ModesCommand.class,
             LoadsCommand.class,
