@@ -47,6 +47,9 @@ class ArrowsTest {
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments(
+                        "calibration",
+                        "bounce ringdown fieldwork ride comfort measurement solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("narrowing", "modal ride comfort dynamics suspension wheel road vehicle quantity"),
                 arguments("io", "uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
