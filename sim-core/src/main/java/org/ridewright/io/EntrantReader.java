@@ -19,12 +19,24 @@ import org.ridewright.vehicle.Vehicle;
 
 /** Reads {@code vehicles} of a scenario, with the files that describe them, and keeps what is wrong with those. */
 final class EntrantReader {
+    /** Where the vehicles come from. */
+    interface Source {
+        /**
+         * The vehicle of entrant {@code index}, counted from 0.
+         *
+         * @throws InputException if the file describes none
+         */
+        Vehicle vehicle(int index, Path file);
+    }
+
     private final Path folder;
+    private final Source source;
     private final Set<InputProblem> problems = new LinkedHashSet<>();
 
     /** @param folder from which the names of vehicle files are reckoned */
-    EntrantReader(Path folder) {
+    EntrantReader(Path folder, Source source) {
         this.folder = folder;
+        this.source = source;
     }
 
     /** What is wrong with the vehicle files. */
@@ -39,15 +51,15 @@ final class EntrantReader {
         List<Entrant> entrants = new ArrayList<>();
         for (Part part : scenario.parts(
                 "vehicles", "a vehicle of a scenario", "file", "load cases", "speeds", "cushions", "occupants")) {
-            entrants.add(entrant(part));
+            entrants.add(entrant(part, entrants.size()));
         }
         return entrants;
     }
 
-    private Entrant entrant(Part part) {
+    private Entrant entrant(Part part, int index) {
         String file = part.text("file", "the name of a vehicle file, reckoned from the folder of the scenario");
         Optional<Vehicle> vehicle =
-                file.isEmpty() ? Optional.empty() : vehicle(part, file).map(v -> OtherSeats.of(v, part));
+                file.isEmpty() ? Optional.empty() : vehicle(part, file, index).map(v -> OtherSeats.of(v, part));
         if (vehicle.isEmpty()) {
             part.reading().spoil(part.path("file"));
         }
@@ -58,7 +70,7 @@ final class EntrantReader {
                 SpeedPlanReader.read(part));
     }
 
-    private Optional<Vehicle> vehicle(Part part, String file) {
+    private Optional<Vehicle> vehicle(Part part, String file, int index) {
         Path path;
         try {
             path = folder.resolve(file);
@@ -79,7 +91,7 @@ final class EntrantReader {
             return Optional.empty();
         }
         try {
-            return Optional.of(VehicleFile.read(path));
+            return Optional.of(source.vehicle(index, path));
         } catch (InputException broken) {
             problems.addAll(broken.problems());
             return Optional.empty();

@@ -110,7 +110,7 @@ record FrictionReader(QuantityKind forceKind, QuantityKind rateKind, List<String
             }
             Matcher multiple = MULTIPLE.matcher(scalar.text());
             if (multiple.matches()) {
-                Node.Scalar number = new Node.Scalar(scalar.spot(), scalar.path(), multiple.group(1));
+                Node.Scalar number = new Node.Scalar(scalar.spot(), scalar.end(), scalar.path(), multiple.group(1));
                 return new Values(part.reading())
                         .measure(number, QuantityKind.RATIO)
                         .<LockedRate>map(LockedRate.MultipleOfRate::new)

@@ -14,8 +14,8 @@ sealed interface Node {
     /** What it is, in words for a message. */
     String shape();
 
-    /** A single value, as written, without its quotes. */
-    record Scalar(Spot spot, String path, String text) implements Node {
+    /** A single value, as written, without its quotes; {@code end} is the place right behind it. */
+    record Scalar(Spot spot, Spot end, String path, String text) implements Node {
         @Override
         public String shape() {
             return "a single value";

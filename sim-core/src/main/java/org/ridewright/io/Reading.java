@@ -6,7 +6,9 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import org.ridewright.quantity.Measure;
 import org.ridewright.vehicle.check.Fault;
 
 /**
@@ -19,6 +21,7 @@ final class Reading {
     private final Set<String> spoilt = new HashSet<>();
     private final Map<String, Spot> spots = new HashMap<>();
     private final Map<String, String> aliases = new HashMap<>();
+    private final Map<String, Measure> measures = new HashMap<>();
 
     Reading(String file) {
         this.file = file;
@@ -27,6 +30,16 @@ final class Reading {
     /** Notes where a path stands in the text. */
     void locate(String path, Spot spot) {
         spots.put(path, spot);
+    }
+
+    /** Notes what a single value says. */
+    void measured(String path, Measure measure) {
+        measures.put(path, measure);
+    }
+
+    /** What the single value at this path says, if it is one with a unit, or a number. */
+    Optional<Measure> measure(String path) {
+        return Optional.ofNullable(measures.get(path));
     }
 
     /** The value that checks call {@code path} stands in the file at {@code written}. */

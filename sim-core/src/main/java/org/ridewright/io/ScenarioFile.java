@@ -20,7 +20,11 @@ public final class ScenarioFile {
      */
     public static Scenario read(Path file) {
         Reading reading = new Reading(file.toString());
-        EntrantReader entrants = new EntrantReader(file.resolveSibling(""));
+        return described(tree(file, reading), reading, file, (index, vehicle) -> VehicleFile.read(vehicle));
+    }
+
+    /** @throws InputException if the file cannot be read, or is a vehicle file */
+    static Node tree(Path file, Reading reading) {
         Node top = TreeFile.read(file, reading);
         if (FileKind.told(top).equals(Optional.of(FileKind.VEHICLE))) {
             reading.problem(
@@ -31,6 +35,12 @@ public final class ScenarioFile {
                     "name it in a scenario: vehicles: [{file: " + file.getFileName() + ", speeds: [8 km/h]}]");
             throw new InputException(reading.problems());
         }
+        return top;
+    }
+
+    /** @throws InputException if the tree and the files that it names describe no scenario */
+    static Scenario described(Node top, Reading reading, Path file, EntrantReader.Source vehicles) {
+        EntrantReader entrants = new EntrantReader(file.resolveSibling(""), vehicles);
         ProfileReader profiles = new ProfileReader(file.resolveSibling(""));
         Scenario scenario = new ScenarioReader(entrants, profiles).read(top, reading);
         reading.faults(ScenarioCheck.faults(scenario));

@@ -103,7 +103,7 @@ final class TreeBuilder {
     private Node scalar(Spot spot, String path, JsonToken token) throws IOException {
         return token == JsonToken.VALUE_NULL
                 ? new Node.Empty(spot, path)
-                : new Node.Scalar(spot, path, parser.getText().strip());
+                : new Node.Scalar(spot, end(), path, parser.getText().strip());
     }
 
     private Node aliased(Spot spot, String path, String name) {
@@ -138,7 +138,7 @@ final class TreeBuilder {
         }
         return noted(
                 original instanceof Node.Scalar scalar
-                        ? new Node.Scalar(scalar.spot(), path, scalar.text())
+                        ? new Node.Scalar(scalar.spot(), scalar.end(), path, scalar.text())
                         : new Node.Empty(original.spot(), path));
     }
 
@@ -162,6 +162,13 @@ final class TreeBuilder {
             reading.problem(
                     spot, path, "", "has a type tag, which is not supported", "", "remove the word that begins with !");
         }
+    }
+
+    private Spot end() throws IOException {
+        // a value in quotes is read to its end only when it is asked for
+        parser.getText();
+        JsonLocation location = parser.currentLocation();
+        return new Spot(location.getLineNr(), location.getColumnNr());
     }
 
     private Spot spot() {

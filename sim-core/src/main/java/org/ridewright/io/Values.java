@@ -36,7 +36,9 @@ final class Values {
     Optional<Measure> measure(Node node, QuantityKind kind) {
         return text(node, expected(kind)).flatMap(text -> {
             try {
-                return Optional.of(Measures.parse(text, kind));
+                Measure measure = Measures.parse(text, kind);
+                reading.measured(node.path(), measure);
+                return Optional.of(measure);
             } catch (QuantityFormatException refused) {
                 reading.problem(node, text, fault(refused, text, kind), expected(kind), fix(refused));
                 return Optional.empty();

@@ -18,7 +18,11 @@ public final class VehicleFile {
      *     its springs; with everything found wrong
      */
     public static Vehicle read(Path file) {
-        Reading reading = new Reading(file.toString());
+        return VehicleDocument.read(file).asWritten();
+    }
+
+    /** @throws InputException if the file cannot be read, or is no vehicle file */
+    static Node tree(Path file, Reading reading) {
         Node top = TreeFile.read(file, reading);
         if (FileKind.told(top).equals(Optional.of(FileKind.SCENARIO))) {
             reading.problem(
@@ -29,6 +33,11 @@ public final class VehicleFile {
                     "name one of the vehicle files that it names");
             throw new InputException(reading.problems());
         }
+        return top;
+    }
+
+    /** @throws InputException if the tree describes no vehicle, or one that cannot be */
+    static Vehicle described(Node top, Reading reading) {
         Vehicle vehicle = VehicleReader.read(top, reading);
         reading.faults(VehicleCheck.faults(vehicle));
         reading.throwIfAny();

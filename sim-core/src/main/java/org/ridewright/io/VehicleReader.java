@@ -22,7 +22,8 @@ final class VehicleReader {
         "held fore and aft",
         "pull",
         "sway frequency",
-        "sway damping ratio"
+        "sway damping ratio",
+        CalibrationBlock.KEY
     };
     private static final Words<Layout> LAYOUTS = Words.of("a layout", Arrays.asList(Layout.values()), Layout::word);
 

@@ -1,0 +1,148 @@
+package org.ridewright.io;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.ridewright.quantity.Adjustable;
+import org.ridewright.quantity.NamedValue;
+import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.ride.Scenario;
+import org.ridewright.vehicle.Vehicle;
+
+/**
+ * A scenario file of which each value can be looked up by its path and exchanged, and those of its vehicles, whose paths begin with the
+ * entrant: {@code vehicles[0].vehicle.axles[front].springs[0].rate}. Vehicles of one file change one by one.
+ */
+public final class ScenarioDocument implements Adjustable<Scenario> {
+    private static final Pattern OF_VEHICLE = Pattern.compile("(vehicles\\[[^\\]]*])\\.vehicle\\.(.+)");
+
+    private final Path file;
+    private final ValueTree tree;
+    private final Scenario scenario;
+    private final Map<Path, VehicleDocument> documents = new LinkedHashMap<>();
+    private final List<VehicleDocument> vehicles = new ArrayList<>();
+
+    private ScenarioDocument(Path file, Node top) {
+        this.file = file;
+        Reading reading = new Reading(file.toString());
+        TreeEdit.locate(top, reading);
+        scenario = ScenarioFile.described(top, reading, file, (index, path) -> {
+            VehicleDocument document = documents.computeIfAbsent(path, VehicleDocument::read);
+            vehicles.add(document);
+            return document.asWritten();
+        });
+        tree = new ValueTree(top, reading);
+    }
+
+    /**
+     * @param file YAML, or JSON if its name ends in {@code .json}
+     * @throws InputException as {@link ScenarioFile#read}
+     */
+    public static ScenarioDocument read(Path file) {
+        Reading reading = new Reading(file.toString());
+        Node top = ScenarioFile.tree(file, reading);
+        reading.throwIfAny();
+        return new ScenarioDocument(file, top);
+    }
+
+    @Override
+    public Scenario asWritten() {
+        return scenario;
+    }
+
+    /** The files of its vehicles, in the order of the scenario. */
+    public List<VehicleDocument> vehicles() {
+        return List.copyOf(vehicles);
+    }
+
+    /** Path of the values of entrant {@code index}. */
+    public static String vehiclePath(int index, String path) {
+        return "vehicles[" + index + "].vehicle." + path;
+    }
+
+    @Override
+    public List<NamedValue> values() {
+        List<NamedValue> values = new ArrayList<>(tree.values());
+        for (int i = 0; i < vehicles.size(); i++) {
+            for (NamedValue value : vehicles.get(i).values()) {
+                values.add(new NamedValue(vehiclePath(i, value.path()), value.written(), value.measure()));
+            }
+        }
+        return values;
+    }
+
+    @Override
+    public NamedValue value(String path) {
+        Matcher ofVehicle = OF_VEHICLE.matcher(path.strip());
+        if (!ofVehicle.matches()) {
+            return tree.value(path);
+        }
+        int index = entrants(ofVehicle.group(1)).get(0);
+        NamedValue value = vehicles.get(index).value(ofVehicle.group(2));
+        return new NamedValue(vehiclePath(index, value.path()), value.written(), value.measure());
+    }
+
+    @Override
+    public Scenario with(Map<String, String> texts) {
+        Map<String, String> own = new LinkedHashMap<>();
+        List<Map<String, String>> ofVehicles = IntStream.range(0, vehicles.size())
+                .<Map<String, String>>mapToObj(i -> new LinkedHashMap<>())
+                .toList();
+        texts.forEach((path, text) -> {
+            Matcher ofVehicle = OF_VEHICLE.matcher(path.strip());
+            if (ofVehicle.matches()) {
+                entrants(ofVehicle.group(1)).forEach(i -> ofVehicles.get(i).put(ofVehicle.group(2), text));
+            } else {
+                own.put(path, text);
+            }
+        });
+        Node edited = tree.with(own);
+        Reading reading = new Reading(file.toString());
+        TreeEdit.locate(edited, reading);
+        return ScenarioFile.described(edited, reading, file, (i, path) -> vehicle(i, path, ofVehicles));
+    }
+
+    /** Of the file that the scenario named from the first, unless the change names another. */
+    private Vehicle vehicle(int index, Path path, List<Map<String, String>> changes) {
+        VehicleDocument known = documents.get(path);
+        if (known == null) {
+            known = VehicleDocument.read(path);
+        }
+        Map<String, String> changed = index < changes.size() ? changes.get(index) : Map.of();
+        return changed.isEmpty() ? known.asWritten() : known.with(changed);
+    }
+
+    /** The vehicles that {@code vehicles[...]} means, by their number, their file's name, or their own. */
+    private List<Integer> entrants(String step) {
+        String word = step.substring("vehicles[".length(), step.length() - 1).strip();
+        List<Integer> named = IntStream.range(0, vehicles.size())
+                .filter(i -> called(i).contains(word))
+                .boxed()
+                .toList();
+        return named.isEmpty()
+                ? new TreePath(step)
+                        .in(tree.top()).stream()
+                                .map(path -> Integer.valueOf(path.replaceAll("\\D", "")))
+                                .toList()
+                : onlyOne(named, word);
+    }
+
+    private static List<Integer> onlyOne(List<Integer> named, String word) {
+        if (named.size() > 1) {
+            throw new UnfitValueException(named.size() + " vehicles of the scenario are called " + word
+                    + "; use their number, as in vehicles[" + named.get(0) + "]");
+        }
+        return named;
+    }
+
+    private List<String> called(int index) {
+        String name =
+                Path.of(scenario.entrants().get(index).file()).getFileName().toString();
+        return List.of(vehicles.get(index).asWritten().name(), name, name.replaceFirst("\\.[^.]*$", ""));
+    }
+}

@@ -1,0 +1,89 @@
+package org.ridewright.io;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ridewright.quantity.Adjustable;
+import org.ridewright.quantity.JointSpread;
+import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.NamedValue;
+import org.ridewright.vehicle.Vehicle;
+
+/** A vehicle file of which each value can be looked up by its path and exchanged, in the description and in the text. */
+public final class VehicleDocument implements Adjustable<Vehicle> {
+    private final Path file;
+    private final String text;
+    private final ValueTree tree;
+    private final Vehicle vehicle;
+    private final Optional<CalibrationBlock> calibration;
+
+    private VehicleDocument(Path file, String text, Node top) {
+        this.file = file;
+        this.text = text;
+        Reading reading = new Reading(file.toString());
+        TreeEdit.locate(top, reading);
+        vehicle = VehicleFile.described(top, reading);
+        tree = new ValueTree(top, reading);
+        calibration = CalibrationBlock.read(top, tree, reading);
+        reading.throwIfAny();
+    }
+
+    /**
+     * @param file YAML, or JSON if its name ends in {@code .json}
+     * @throws InputException as {@link VehicleFile#read}
+     */
+    public static VehicleDocument read(Path file) {
+        Reading reading = new Reading(file.toString());
+        Node top = VehicleFile.tree(file, reading);
+        reading.throwIfAny();
+        return new VehicleDocument(file, TreeFile.text(file, reading), top);
+    }
+
+    @Override
+    public Vehicle asWritten() {
+        return vehicle;
+    }
+
+    @Override
+    public List<NamedValue> values() {
+        return tree.values();
+    }
+
+    @Override
+    public NamedValue value(String path) {
+        return tree.value(path);
+    }
+
+    @Override
+    public Vehicle with(Map<String, String> texts) {
+        Node edited = tree.with(texts);
+        Reading reading = new Reading(file.toString());
+        TreeEdit.locate(edited, reading);
+        return VehicleFile.described(edited, reading);
+    }
+
+    /**
+     * What is known of all values that have a tolerance, those that were calibrated together with their correlation.
+     *
+     * @return in the order of the file
+     */
+    public JointSpread spread() {
+        List<NamedValue> uncertain = values().stream()
+                .filter(value -> value.measure().filter(m -> m.tolerance() > 0).isPresent())
+                .toList();
+        return calibration.map(block -> block.spread(uncertain)).orElseGet(() -> JointSpread.independent(uncertain));
+    }
+
+    /**
+     * The file's text with other values, each with its tolerance and provenance; comments and layout stay, decimal numbers keep their unit. A
+     * calibration that stood in the file is replaced.
+     *
+     * @param values by path
+     * @param correlation of the values that are calibrated, in the order of {@code values}; 1 × 1 or larger, symmetric
+     * @param from where they come from, for the reader of the file
+     */
+    public String rewritten(Map<String, Measure> values, double[][] correlation, String from) {
+        return new TextEdit(text, tree, file).with(values, correlation, from);
+    }
+}
