@@ -41,7 +41,8 @@ class ArrowsTest {
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("io", "comfort measurement ride road vehicle quantity signal"));
+                arguments("study", "ride comfort dynamics quantity math"),
+                arguments("io", "study comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")
