@@ -41,8 +41,9 @@ class ArrowsTest {
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
                 arguments("study", "ride comfort dynamics quantity math"),
-                arguments("io", "study comfort measurement ride road vehicle quantity signal"));
+                arguments("io", "study uncertainty comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

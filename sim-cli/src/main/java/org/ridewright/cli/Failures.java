@@ -11,6 +11,7 @@ import java.nio.file.NotDirectoryException;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.io.InputException;
 import org.ridewright.io.InputProblem;
+import org.ridewright.quantity.UnfitValueException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
@@ -51,6 +52,9 @@ final class Failures implements IExecutionExceptionHandler {
                 err.println(problem.render());
             }
             err.println(told.count() + "; nothing was run.");
+            return ExitCode.BAD_INPUT;
+        } else if (failure instanceof UnfitValueException) {
+            err.println(failure.getMessage());
             return ExitCode.BAD_INPUT;
         } else if (failure instanceof RideException) {
             err.println("The run was given up: " + failure.getMessage());

@@ -12,10 +12,14 @@ import java.util.concurrent.Callable;
 import org.ridewright.io.InputException;
 import org.ridewright.io.InputProblem;
 import org.ridewright.io.ResultFolder;
+import org.ridewright.io.ScenarioDocument;
 import org.ridewright.io.ScenarioFile;
+import org.ridewright.report.RideNumbers;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.RideRunner;
 import org.ridewright.ride.Scenario;
+import org.ridewright.uncertainty.UncertainRide;
+import org.ridewright.uncertainty.UncertainRides;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -30,6 +34,9 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class RunCommand implements Callable<Integer> {
+    private static final int FEWEST_DRAWS = 20;
+    private static final int MOST_DRAWS = 10_000;
+
     @Parameters(
             arity = "1..*",
             paramLabel = "SCENARIO",
@@ -41,6 +48,14 @@ final class RunCommand implements Callable<Integer> {
             paramLabel = "FOLDER",
             description = "Where the results of one scenario go; results/<name of the scenario file> unless stated.")
     private Path folder;
+
+    @Option(
+            names = "--uncertain",
+            paramLabel = "N",
+            description =
+                    "Draws N vehicles and roads within the tolerances of their files, rides each, and gives every number"
+                            + " and trace the interval that holds nine tenths of them.")
+    private Integer uncertain;
 
     @Option(
             names = "--cross-check",
@@ -57,6 +72,11 @@ final class RunCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--into names the folder of one scenario, got " + named.size() + " scenarios");
         }
+        if (uncertain != null && (uncertain < FEWEST_DRAWS || uncertain > MOST_DRAWS)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--uncertain takes from " + FEWEST_DRAWS + " to " + MOST_DRAWS + " draws, got " + uncertain);
+        }
         List<Path> files = named.stream().map(ScenarioPath::resolve).toList();
         List<Scenario> scenarios = read(files);
         if (crossCheck) {
@@ -65,7 +85,11 @@ final class RunCommand implements Callable<Integer> {
         }
         for (int i = 0; i < files.size(); i++) {
             Path target = folder != null ? folder : Path.of("results", ScenarioPath.stem(files.get(i)));
-            run(scenarios.get(i), target);
+            if (uncertain != null) {
+                runUncertain(files.get(i), target);
+            } else {
+                run(scenarios.get(i), target);
+            }
         }
         return ExitCode.DONE;
     }
@@ -94,6 +118,23 @@ final class RunCommand implements Callable<Integer> {
             ResultTable.lines(rides).forEach(out::println);
             out.flush();
             RunFiles.write(results, scenario, rides);
+            results.commit();
+        }
+        out.println("Report: " + target.resolve("report.html"));
+    }
+
+    private void runUncertain(Path file, Path target) throws IOException {
+        ScenarioDocument document = ScenarioDocument.read(file);
+        Scenario scenario = document.asWritten();
+        PrintWriter out = spec.commandLine().getOut();
+        try (ResultFolder results = ResultFolder.begin(target, scenario.name())) {
+            UncertainRides.Outcome outcome =
+                    UncertainRides.run(document, uncertain, RideNumbers::of, ride -> tell(ride.ride()));
+            ResultTable.lines(outcome.rides().stream().map(UncertainRide::ride).toList())
+                    .forEach(out::println);
+            IntervalTable.lines(outcome).forEach(out::println);
+            out.flush();
+            RunFiles.write(results, scenario, outcome);
             results.commit();
         }
         out.println("Report: " + target.resolve("report.html"));

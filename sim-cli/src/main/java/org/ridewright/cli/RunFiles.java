@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,6 +22,9 @@ import org.ridewright.report.MetricsJson;
 import org.ridewright.report.TracesCsv;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.Scenario;
+import org.ridewright.signal.Channel;
+import org.ridewright.uncertainty.UncertainRide;
+import org.ridewright.uncertainty.UncertainRides;
 
 /** The files that a run leaves. */
 final class RunFiles {
@@ -30,18 +34,42 @@ final class RunFiles {
 
     /** Report, figures, traces and numbers, into a folder not yet in its place. */
     static void write(ResultFolder results, Scenario scenario, List<RideResult> rides) throws IOException {
-        List<Figure> figures = FigureGroup.of(scenario, rides).stream()
-                .flatMap(g -> g.figures().stream())
-                .toList();
+        List<FigureFiles> drawn = drawn(results, FigureGroup.of(scenario, rides));
+        traces(results, rides);
+        results.write("metrics.json", utf8(MetricsJson.render(scenario, rides)));
+        results.write("report.html", utf8(HtmlReport.render(scenario, rides, drawn)));
+    }
+
+    /** The same with intervals and bands. */
+    static void write(ResultFolder results, Scenario scenario, UncertainRides.Outcome outcome) throws IOException {
+        List<FigureFiles> drawn = drawn(results, FigureGroup.of(scenario, outcome));
+        List<RideResult> rides =
+                outcome.rides().stream().map(UncertainRide::ride).toList();
+        traces(results, rides);
+        IdentityHashMap<RideResult, String> names = new IdentityHashMap<>();
+        named(rides).forEach((name, ride) -> names.put(ride, name));
+        for (UncertainRide ride : outcome.rides()) {
+            if (!ride.bands().isEmpty()) {
+                List<Channel> bands = ride.bands().stream()
+                        .flatMap(band -> Stream.of(band.low(), band.median(), band.high()))
+                        .toList();
+                results.write("traces/" + names.get(ride.ride()) + "-bands.csv", utf8(TracesCsv.render(bands)));
+            }
+        }
+        results.write("metrics.json", utf8(MetricsJson.render(scenario, outcome)));
+        results.write("report.html", utf8(HtmlReport.render(scenario, outcome, drawn)));
+    }
+
+    private static List<FigureFiles> drawn(ResultFolder results, List<FigureGroup> groups) throws IOException {
+        List<Figure> figures =
+                groups.stream().flatMap(g -> g.figures().stream()).toList();
         List<FigureFiles> drawn = new FigureWriter().files(figures);
         for (FigureFiles figure : drawn) {
             results.write("figures/" + figure.fileName() + ".svg", utf8(figure.svg()));
             results.write("figures/" + figure.fileName() + ".png", figure.png());
             results.write("figures/" + figure.fileName() + ".pdf", figure.pdf());
         }
-        traces(results, rides);
-        results.write("metrics.json", utf8(MetricsJson.render(scenario, rides)));
-        results.write("report.html", utf8(HtmlReport.render(scenario, rides, drawn)));
+        return drawn;
     }
 
     /** Several at a time: they are long. */

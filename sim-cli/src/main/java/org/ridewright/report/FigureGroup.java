@@ -6,11 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.ridewright.figure.Figure;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.Scenario;
 import org.ridewright.roughness.SurveyedRoad;
+import org.ridewright.uncertainty.UncertainRide;
+import org.ridewright.uncertainty.UncertainRides;
 
 /**
  * Figures that belong under one heading.
@@ -50,6 +53,22 @@ public record FigureGroup(String heading, List<Figure> figures) {
                 add(groups, words, RideFigures.ofTest(ride), taken);
             }
         });
+        return List.copyOf(groups);
+    }
+
+    /** The same with the bands of uncertain rides. */
+    public static List<FigureGroup> of(Scenario scenario, UncertainRides.Outcome outcome) {
+        List<FigureGroup> groups = new ArrayList<>();
+        add(
+                groups,
+                "How sure the traces are",
+                outcome.rides().stream()
+                        .map(UncertaintyFigures::of)
+                        .flatMap(Optional::stream)
+                        .toList(),
+                new HashSet<>());
+        groups.addAll(
+                of(scenario, outcome.rides().stream().map(UncertainRide::ride).toList()));
         return List.copyOf(groups);
     }
 

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.ridewright.comfort.Axis;
 import org.ridewright.comfort.AxisVibration;
 import org.ridewright.comfort.Level;
@@ -20,6 +21,8 @@ import org.ridewright.ride.RideResult.ElementResult;
 import org.ridewright.ride.RideResult.Peak;
 import org.ridewright.ride.RideResult.SeatResult;
 import org.ridewright.ride.Scenario;
+import org.ridewright.uncertainty.UncertainRide;
+import org.ridewright.uncertainty.UncertainRides;
 import org.ridewright.vehicle.Axle;
 
 /**
@@ -34,6 +37,18 @@ public final class MetricsJson {
 
     /** The numbers of all ride tests, in their order. */
     public static String render(Scenario scenario, List<RideResult> results) {
+        return render(scenario, results, Optional.empty());
+    }
+
+    /** The same, each number with the interval that the inputs' tolerances give it. */
+    public static String render(Scenario scenario, UncertainRides.Outcome outcome) {
+        List<RideResult> results =
+                outcome.rides().stream().map(UncertainRide::ride).toList();
+        return render(scenario, results, Optional.of(outcome));
+    }
+
+    private static String render(
+            Scenario scenario, List<RideResult> results, Optional<UncertainRides.Outcome> uncertain) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("scenario", scenario.name());
         root.put("start", scenario.start().word());
@@ -44,7 +59,22 @@ public final class MetricsJson {
                 scenario.samplingRate().value(),
                 "Hz");
         ArrayNode rides = root.putArray("ride tests");
-        results.forEach(result -> ride(rides.addObject(), result));
+        for (int i = 0; i < results.size(); i++) {
+            ObjectNode node = rides.addObject();
+            ride(node, results.get(i));
+            if (uncertain.isPresent()) {
+                RideNumbers.annotate(node, uncertain.get().rides().get(i).numbers());
+            }
+        }
+        uncertain.ifPresent(outcome -> {
+            ObjectNode how = root.putObject("uncertainty");
+            how.put("interval", "5 % to 95 % of the draws");
+            how.put(
+                    "draws",
+                    outcome.rides().isEmpty() ? 0 : outcome.rides().get(0).draws());
+            how.put("values drawn", outcome.uncertainValues());
+            how.put("draws replaced", outcome.replaced());
+        });
         try {
             return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
         } catch (JsonProcessingException e) {
@@ -52,7 +82,7 @@ public final class MetricsJson {
         }
     }
 
-    private static void ride(ObjectNode node, RideResult result) {
+    static void ride(ObjectNode node, RideResult result) {
         RideName name = RideName.of(result);
         node.put("vehicle", name.vehicle());
         node.put("vehicle file", result.vehicleFile());

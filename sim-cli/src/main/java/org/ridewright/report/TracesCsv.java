@@ -27,7 +27,11 @@ public final class TracesCsv {
      * @throws IllegalArgumentException if the traces are not of the same instants
      */
     public static String render(RideResult result) {
-        List<Channel> traces = result.traces();
+        return render(result.traces());
+    }
+
+    /** The same of traces in any order. */
+    public static String render(List<Channel> traces) {
         StringBuilder out = new StringBuilder();
         CSVFormat format = CSVFormat.RFC4180.builder().setRecordSeparator("\n").get();
         out.append(format.format(header(traces).toArray())).append('\n');

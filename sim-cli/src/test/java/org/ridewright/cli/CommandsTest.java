@@ -69,6 +69,20 @@ class CommandsTest {
                 .isZero();
     }
 
+    @Test
+    void anUncertainRunGivesEveryNumberItsIntervalAndEveryTraceItsBand() throws IOException {
+        Path scenario = written("20 kN/m ± 10 %");
+        Path into = folder.resolve("results");
+        assertThat(ridewright("run", "--uncertain", "20", scenario.toString(), "--into", into.toString()))
+                .isZero();
+        assertThat(out.toString()).contains("nine tenths of the rides, with 1 values drawn");
+        assertThat(Files.readString(into.resolve("metrics.json"))).contains("\"5 %\"", "\"95 %\"", "\"draws\" : 20");
+        assertThat(Files.readString(into.resolve("report.html"))).contains("How sure the numbers are");
+        assertThat(count(into.resolve("traces"), "-bands.csv")).isEqualTo(1);
+        assertThat(ridewright("run", "--uncertain", "3", scenario.toString())).isEqualTo(2);
+        assertThat(err.toString()).contains("--uncertain takes from 20 to 10000 draws, got 3");
+    }
+
     private static long count(Path folder, String ending) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(f -> f.toString().endsWith(ending)).count();

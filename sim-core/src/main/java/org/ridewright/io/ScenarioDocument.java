@@ -2,6 +2,7 @@ package org.ridewright.io;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,16 +10,18 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.ridewright.quantity.Adjustable;
+import org.ridewright.quantity.JointSpread;
 import org.ridewright.quantity.NamedValue;
 import org.ridewright.quantity.UnfitValueException;
 import org.ridewright.ride.Scenario;
+import org.ridewright.uncertainty.DrawnScenarios;
 import org.ridewright.vehicle.Vehicle;
 
 /**
  * A scenario file of which each value can be looked up by its path and exchanged, and those of its vehicles, whose paths begin with the
  * entrant: {@code vehicles[0].vehicle.axles[front].springs[0].rate}. Vehicles of one file change one by one.
  */
-public final class ScenarioDocument implements Adjustable<Scenario> {
+public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenarios {
     private static final Pattern OF_VEHICLE = Pattern.compile("(vehicles\\[[^\\]]*])\\.vehicle\\.(.+)");
 
     private final Path file;
@@ -26,6 +29,8 @@ public final class ScenarioDocument implements Adjustable<Scenario> {
     private final Scenario scenario;
     private final Map<Path, VehicleDocument> documents = new LinkedHashMap<>();
     private final List<VehicleDocument> vehicles = new ArrayList<>();
+    private final JointSpread own;
+    private final Map<VehicleDocument, JointSpread> spreads = new LinkedHashMap<>();
 
     private ScenarioDocument(Path file, Node top) {
         this.file = file;
@@ -37,6 +42,10 @@ public final class ScenarioDocument implements Adjustable<Scenario> {
             return document.asWritten();
         });
         tree = new ValueTree(top, reading);
+        own = JointSpread.independent(tree.values().stream()
+                .filter(value -> value.measure().filter(m -> m.tolerance() > 0).isPresent())
+                .toList());
+        vehicles.forEach(vehicle -> spreads.computeIfAbsent(vehicle, VehicleDocument::spread));
     }
 
     /**
@@ -105,6 +114,31 @@ public final class ScenarioDocument implements Adjustable<Scenario> {
         Reading reading = new Reading(file.toString());
         TreeEdit.locate(edited, reading);
         return ScenarioFile.described(edited, reading, file, (i, path) -> vehicle(i, path, ofVehicles));
+    }
+
+    @Override
+    public int uncertainValues() {
+        return own.size()
+                + spreads.values().stream().mapToInt(JointSpread::size).sum();
+    }
+
+    /** Vehicles of one file are drawn alike. */
+    @Override
+    public Scenario drawn(double[] w) {
+        Map<String, String> texts = new LinkedHashMap<>(own.texts(Arrays.copyOf(w, own.size())));
+        int next = own.size();
+        for (Map.Entry<VehicleDocument, JointSpread> each : spreads.entrySet()) {
+            int size = each.getValue().size();
+            Map<String, String> drawn = each.getValue().texts(Arrays.copyOfRange(w, next, next + size));
+            next += size;
+            for (int i = 0; i < vehicles.size(); i++) {
+                if (vehicles.get(i).equals(each.getKey())) {
+                    int index = i;
+                    drawn.forEach((path, text) -> texts.put(vehiclePath(index, path), text));
+                }
+            }
+        }
+        return with(texts);
     }
 
     /** Of the file that the scenario named from the first, unless the change names another. */

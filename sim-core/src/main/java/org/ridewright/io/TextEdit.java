@@ -2,6 +2,7 @@ package org.ridewright.io;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -73,7 +74,9 @@ final class TextEdit {
                     ? 1
                     : Measures.parse("1 " + unit, measure.kind()).value();
             String number = figures(measure.value() / inSi, measure.tolerance() / inSi);
-            String spread = measure.tolerance() > 0 ? " ± " + rounded(measure.tolerance() / inSi, 2) : "";
+            String spread = measure.tolerance() > 0
+                    ? " ± " + decimals(measure.tolerance() / inSi, places(measure.tolerance() / inSi))
+                    : "";
             String after = unit.isEmpty() ? "" : " " + unit;
             boolean percent = unit.equals("%") || unit.equals("percent");
             return number + (percent ? after : "") + spread + after + clause + suffix;
@@ -81,19 +84,21 @@ final class TextEdit {
         return Measures.format(measure) + clause + suffix;
     }
 
-    /** To a tenth of the tolerance, six figures at most. */
+    /** To the second figure of the tolerance; to six figures where there is none. */
     private static String figures(double value, double tolerance) {
-        BigDecimal whole = BigDecimal.valueOf(value).round(FIGURES);
-        if (tolerance <= 0) {
-            return whole.toPlainString();
-        }
-        int scale = BigDecimal.valueOf(tolerance).round(new MathContext(2)).scale();
-        BigDecimal matched = BigDecimal.valueOf(value).setScale(Math.max(scale, 0), java.math.RoundingMode.HALF_EVEN);
-        return matched.precision() > FIGURES.getPrecision() ? whole.toPlainString() : matched.toPlainString();
+        return tolerance > 0
+                ? decimals(value, places(tolerance))
+                : BigDecimal.valueOf(value).round(FIGURES).toPlainString();
     }
 
-    private static String rounded(double value, int figures) {
-        return BigDecimal.valueOf(value).round(new MathContext(figures)).toPlainString();
+    private static int places(double tolerance) {
+        return Math.max(0, 1 - (int) Math.floor(Math.log10(tolerance)));
+    }
+
+    private static String decimals(double value, int places) {
+        return BigDecimal.valueOf(value)
+                .setScale(places, RoundingMode.HALF_EVEN)
+                .toPlainString();
     }
 
     private String block(String edited, List<String> paths, double[][] correlation, String from) {
