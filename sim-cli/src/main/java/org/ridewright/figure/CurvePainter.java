@@ -46,7 +46,7 @@ final class CurvePainter {
                 new Rectangle(fine(plot.getX()), fine(plot.getY()), fine(plot.getWidth()), fine(plot.getHeight()));
         XYChart chart = bareChart(units, x, y);
         List<Series> curves =
-                panel.series().stream().filter(s -> s.trace() != Trace.BARS).toList();
+                panel.series().stream().filter(s -> !s.trace().ownInk()).toList();
         if (curves.isEmpty()) {
             return;
         }
@@ -115,7 +115,8 @@ final class CurvePainter {
                     case LINE, LINE_AND_MARKS -> XYSeries.XYSeriesRenderStyle.Line;
                     case STEP -> XYSeries.XYSeriesRenderStyle.Step;
                     case MARKS -> XYSeries.XYSeriesRenderStyle.Scatter;
-                    case BARS -> throw new IllegalArgumentException("bars are no curve");
+                    case BARS, BARS_ACROSS, AREA, DEEP_AREA ->
+                        throw new IllegalArgumentException("bars and areas are no curve");
                 });
     }
 

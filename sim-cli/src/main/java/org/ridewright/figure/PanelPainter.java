@@ -42,9 +42,12 @@ final class PanelPainter {
     static void paint(Sheet sheet, PlacedPanel placed) {
         PanelPainter painter = new PanelPainter(sheet, placed);
         painter.bands();
+        Areas.paint(sheet, placed);
+        placed.panel().field().ifPresent(field -> FieldPainter.paint(sheet, placed, field));
         painter.grid();
         painter.levelsAndMarkers();
         Bars.paint(sheet, placed);
+        Bars.paintAcross(sheet, placed);
         CurvePainter.paint(sheet, placed.panel(), placed.plot(), placed.x(), placed.y());
         painter.frame();
         painter.xAxis();
@@ -52,6 +55,7 @@ final class PanelPainter {
         painter.titles();
         painter.notesBeside();
         painter.legends();
+        placed.panel().field().ifPresent(field -> FieldPainter.paintKey(sheet, placed, field));
     }
 
     private void bands() {
@@ -78,12 +82,24 @@ final class PanelPainter {
     }
 
     private void grid() {
+        if (placed.panel().field().isPresent()) {
+            return;
+        }
+        boolean namedX = !placed.panel().x().names().isEmpty();
+        boolean namedY = !placed.panel().y().names().isEmpty();
         placed.xTicks().fine().forEach(x -> upright(x, HAIR, PrintStyle.FINE_GRID));
         placed.yTicks().fine().forEach(y -> level(y, HAIR, PrintStyle.FINE_GRID));
-        placed.xTicks().marks().forEach(m -> upright(m.value(), HAIR, PrintStyle.GRID));
-        placed.yTicks().marks().forEach(m -> level(m.value(), HAIR, PrintStyle.GRID));
+        if (!namedX) {
+            placed.xTicks().marks().forEach(m -> upright(m.value(), HAIR, PrintStyle.GRID));
+        }
+        if (!namedY) {
+            placed.yTicks().marks().forEach(m -> level(m.value(), HAIR, PrintStyle.GRID));
+        }
+        if (namedY && placed.x().min() < 0 && placed.x().max() > 0) {
+            upright(0, FRAME_LINE, PrintStyle.ZERO);
+        }
         boolean marked = placed.panel().levels().stream().anyMatch(l -> l.y() == 0);
-        if (!marked && !placed.y().log() && placed.y().min() < 0 && placed.y().max() > 0) {
+        if (!marked && !namedY && !placed.y().log() && placed.y().min() < 0 && placed.y().max() > 0) {
             level(0, FRAME_LINE, PrintStyle.ZERO);
         }
     }

@@ -13,7 +13,6 @@ import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.function.Supplier;
 import java.util.zip.CRC32;
-import org.ridewright.quantity.UnfitValueException;
 
 /**
  * Finished runs of a study, one line each, added as they come and never changed. A line is written when its run ends, so that a killed process
@@ -38,7 +37,7 @@ public final class Journal implements AutoCloseable {
      * Opens a journal to add to, or begins it.
      *
      * @param study name, which a journal that is there must have
-     * @throws UnfitValueException if the file is no journal, or of another study, or in use by another process
+     * @throws IOException if the file is no journal, or of another study, or in use by another process
      */
     public static Journal open(Path file, String study) throws IOException {
         if (file.toAbsolutePath().getParent() != null) {
@@ -49,8 +48,8 @@ public final class Journal implements AutoCloseable {
         Journal journal = new Journal(file, channel);
         try {
             if (channel.tryLock() == null) {
-                throw new UnfitValueException(
-                        file + " is in use by another process; wait for it, or name another folder with --into");
+                throw new IOException(
+                        file + " is in use by another process; wait for it, or name another folder for the results");
             }
             journal.begin(HEAD + ": " + study.strip().replaceAll("\\s+", " "));
         } catch (IOException | RuntimeException e) {
@@ -71,8 +70,8 @@ public final class Journal implements AutoCloseable {
                 Arrays.copyOf(found.array(), found.position()),
                 Arrays.copyOf(wanted, found.position()));
         if (!same) {
-            throw new UnfitValueException(file
-                    + " holds runs of another study, or is no journal; remove it, or name another folder with --into");
+            throw new IOException(file
+                    + " holds runs of another study, or is no journal; remove it, or name another folder for the results");
         }
         if (!whole) {
             channel.truncate(0);
