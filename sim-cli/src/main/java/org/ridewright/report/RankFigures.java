@@ -43,7 +43,7 @@ final class RankFigures {
                         findings,
                         question,
                         t,
-                        "How far each value moves " + question.name(),
+                        "How far each value moves the " + question.title(),
                         "Twice the mean size of the change when a value jumps over half of its range, or over half of what its tolerance "
                                 + "lets it be, with 90 % intervals: Morris screening with " + findings.trajectories()
                                 + " trajectories." + left(ranked.length, findings.factors().size()),
@@ -70,7 +70,7 @@ final class RankFigures {
         series.add(new Series("mean size of the effect", x, y, LineStyle.SOLID, Tone.NAVY, Trace.BARS_ACROSS));
         add(series, intervals, "90 % interval", Tone.INK);
         AxisSpec axis = AxisSpec.of(
-                "Effect on " + question.name(), StudyFigures.unit(question.measure().unit()));
+                "Effect on " + question.name().replace("a_w", "a_{w}"), StudyFigures.unit(question.measure().unit()));
         return Panel.of("", axis, names(findings.factors(), ranked), series.toArray(Series[]::new))
                 .withLegend(LegendPlace.BELOW);
     }
@@ -89,7 +89,7 @@ final class RankFigures {
                         findings,
                         question,
                         t,
-                        "What the uncertainty of " + question.name() + " comes from",
+                        "What the uncertainty comes from: " + question.title(),
                         "Sobol' indices with 90 % intervals. First order: share of the variance that would go if that value alone were known. "
                                 + "Total: share that would stay if all others were known. Their difference acts together with other values."
                                 + left(ranked.length, findings.factors().size()),

@@ -41,12 +41,18 @@ public final class StudyFigures {
 
     /** Axis of an answer. */
     static AxisSpec axis(Question question) {
-        return AxisSpec.of(RideFigures.upperFirst(question.name()), unit(question.measure().unit()));
+        return AxisSpec.of(name(question), unit(question.measure().unit()));
     }
 
     /** Axis of what varies. */
     static AxisSpec axis(Factor factor) {
         return AxisSpec.of(RideFigures.upperFirst(factor.name()), unit(factor.unit()));
+    }
+
+    /** Name of an answer as figures print it: a symbol stays as it is, with its index below the line. */
+    static String name(Question question) {
+        String name = question.name();
+        return name.contains("a_w") ? name.replace("a_w", "a_{w}") : RideFigures.upperFirst(name);
     }
 
     /** As figures print it: nothing for pure numbers, raised exponents. */

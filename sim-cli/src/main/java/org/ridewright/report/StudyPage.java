@@ -30,7 +30,7 @@ public final class StudyPage {
         model.put("failed", findings.failed());
         model.put("reasons", findings.reasons());
         model.put("asked", asked(findings));
-        model.put("note", note(findings));
+        model.put("note", note(findings) + leftOut(findings));
         return Templates.render(TEMPLATE, model);
     }
 
@@ -115,6 +115,12 @@ public final class StudyPage {
         IndexFindings indices = (IndexFindings) findings;
         return "Where the uncertainty of " + answers + " comes from, " + indices.factors().size() + " values varying ("
                 + indices.draws() + " points).";
+    }
+
+    private static String leftOut(Findings findings) {
+        return findings.failed() == 0 || findings instanceof SweepFindings
+                ? ""
+                : " Runs that could not be ridden are left out: what stands here holds for values with which the vehicles can stand and ride.";
     }
 
     private static String note(Findings findings) {

@@ -207,7 +207,9 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
                     if (along) {
                         row.add(where(findings, slot));
                     }
-                    row.add(with(findings.asWritten(t, q), question));
+                    if (!along) {
+                        row.add(with(findings.asWritten(t, q), question));
+                    }
                     row.add(with(spread.quantile(0.05), question));
                     row.add(with(spread.quantile(0.5), question));
                     row.add(with(spread.quantile(0.95), question));
@@ -231,7 +233,7 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
             heads.add("At");
             sentences.add("At each " + findings.method().along().get().factor().name() + ", 90 % of the draws lie within the wide band.");
         }
-        heads.addAll(List.of("As written", "5 %", "Median", "95 %"));
+        heads.addAll(along ? List.of("5 %", "Median", "95 %") : List.of("As written", "5 %", "Median", "95 %"));
         return new StudySummary(heads, rows, 2, sentences);
     }
 

@@ -89,14 +89,10 @@ final class SweepFigures {
             }
             marks(series, from, q, sweep.study().asWritten(factor(0)));
             if (!series.isEmpty()) {
-                panels.add(panel("", axis(0), zeroed(question), series));
+                panels.add(panel("", axis(0), StudyFigures.axis(question), series));
             }
         }
         return figure(question, "swept", panels, 1, 82, "against " + factor(0).name());
-    }
-
-    private static AxisSpec zeroed(Question question) {
-        return StudyFigures.axis(question);
     }
 
     /** One line for each word, a panel for each ride test. */
@@ -117,7 +113,7 @@ final class SweepFigures {
                 series.add(Series.line(w, listed.words().get(w), picked(x, order), picked(y, order))
                         .as(x.length <= 30 ? Trace.LINE_AND_MARKS : Trace.LINE));
             }
-            panels.add(panel(tests.size() > 1 ? tests.get(t) : "", axis(other), zeroed(question), series));
+            panels.add(panel(tests.size() > 1 ? tests.get(t) : "", axis(other), StudyFigures.axis(question), series));
         }
         return figure(
                 question,
@@ -161,7 +157,7 @@ final class SweepFigures {
             AxisSpec up = axis(1).between(py[0], py[py.length - 1]);
             panels.add(Panel.of(tests.size() > 1 ? tests.get(t) : "", across, up, series.toArray(Series[]::new))
                     .withField(new Field(
-                            RideFigures.upperFirst(question.name()),
+                            StudyFigures.name(question),
                             StudyFigures.unit(question.measure().unit()),
                             px,
                             py,

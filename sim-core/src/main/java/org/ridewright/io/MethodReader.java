@@ -81,16 +81,16 @@ final class MethodReader {
     }
 
     private Optional<Method> compare(Part study) {
-        Part part = study.partOrMissing("compare", "a comparison", "of", "variants", "draws", "method", "seed");
-        Optional<String> which = part.oneOf("of", "variants");
+        Part part = study.partOrMissing("compare", "a comparison", "between", "variants", "draws", "of", "method", "seed");
+        Optional<String> which = part.oneOf("between", "variants");
         if (which.isEmpty()) {
             return Optional.empty();
         }
         Method.By by = Method.By.VARIANTS;
         List<VariantReader.Base> bases = new ArrayList<>();
         bases.add(base);
-        if (which.get().equals("of")) {
-            Optional<Method.By> side = part.wordIfAny("of", SIDES);
+        if (which.get().equals("between")) {
+            Optional<Method.By> side = part.wordIfAny("between", SIDES);
             if (side.isEmpty()) {
                 return Optional.empty();
             }

@@ -31,7 +31,7 @@ final class ValueLabel {
         }
         Matcher vehicle = VEHICLE.matcher(path);
         int from = vehicle.find() ? Math.max(end, vehicle.end()) : end;
-        String keys = path.substring(from).replaceFirst("^\\.", "").replace(".", " ");
+        String keys = path.substring(from).replaceFirst("^\\.", "").replace("[0]", "").replace(".", " ");
         boolean several = document.vehicles().size() > 1 && path.startsWith("vehicles[");
         String of = several ? vehicle(document, path) : "";
         String whole = named.isEmpty() ? keys : keys.isEmpty() ? named : named + ", " + keys;

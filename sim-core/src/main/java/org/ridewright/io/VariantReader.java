@@ -138,8 +138,12 @@ final class VariantReader {
         }
     }
 
-    /** A refusal may list several faults, one a line. */
+    /** Of a refusal that lists several faults, the first, without what would do instead. */
     static String oneLine(UnfitValueException unfit) {
+        if (unfit instanceof InputException input && !input.problems().isEmpty()) {
+            InputProblem first = input.problems().get(0);
+            return (first.path() + ": " + first.value()).strip() + " " + first.fault();
+        }
         return unfit.getMessage().strip().replaceAll("\\s*\\R\\s*", "; ").replaceFirst("\\.$", "");
     }
 }

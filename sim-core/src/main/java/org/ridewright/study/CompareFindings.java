@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Things side by side on the same tests: each answer as written, which thing is best, and, where there are draws, how the difference of the others
@@ -73,7 +74,9 @@ public final class CompareFindings extends Findings {
             }
         }
         for (List<Set<String>> row : labels) {
-            rows.add(row.stream().map(set -> set.size() == 1 ? set.iterator().next() : "").toList());
+            rows.add(IntStream.range(0, row.size())
+                    .mapToObj(i -> isCompared(i) || row.get(i).size() != 1 ? "" : row.get(i).iterator().next())
+                    .toList());
         }
         values = new double[things.size()][rows.size()][questionCount()];
         spreads = new QuantileSketch[things.size()][rows.size()][questionCount()];
@@ -90,6 +93,11 @@ public final class CompareFindings extends Findings {
         for (int v = 0; v < written.size(); v++) {
             fill(values, v, new Outcome(written.get(v), ""));
         }
+    }
+
+    /** Whether a label says which thing it is, rather than which test. */
+    private boolean isCompared(int label) {
+        return (method.by() == Method.By.VEHICLES && label == 0) || (method.by() == Method.By.LOAD_CASES && label == 1);
     }
 
     private String thing(int variant, List<String> labels) {
@@ -144,13 +152,7 @@ public final class CompareFindings extends Findings {
 
     /** Names of the tests that all of them go through. */
     public List<String> rows() {
-        if (rows.isEmpty()) {
-            return List.of();
-        }
-        return TestNames.of(rows.stream()
-                .map(row -> row.stream().filter(part -> !part.isEmpty()).toList())
-                .map(parts -> List.of(String.join(", ", parts)))
-                .toList());
+        return TestNames.of(rows);
     }
 
     /** An answer as written; NaN where there is none. */
@@ -158,7 +160,7 @@ public final class CompareFindings extends Findings {
         return values[thing][row][question];
     }
 
-    /** The thing whose answer as written is best; −1 where neither is better, or one alone has an answer. */
+    /** The thing whose answer as written is best; −1 where neither is better, two are alike, or one alone has an answer. */
     public int best(int row, int question) {
         RideMeasure.Worse worse = study().questions().get(question).measure().worse();
         int best = -1;
@@ -174,7 +176,11 @@ public final class CompareFindings extends Findings {
                 best = better ? th : best;
             }
         }
-        return answered < 2 || worse == RideMeasure.Worse.NEITHER ? -1 : best;
+        int found = best;
+        boolean tied = found >= 0
+                && IntStream.range(0, things.size())
+                        .anyMatch(th -> th != found && values[th][row][question] == values[found][row][question]);
+        return answered < 2 || tied || worse == RideMeasure.Worse.NEITHER ? -1 : best;
     }
 
     /** How an answer is spread over the draws. */

@@ -74,15 +74,19 @@ public final class Search {
         if (least < 0) {
             return false;
         }
+        descend(at, least, v -> v);
+        return true;
+    }
+
+    private void descend(double[] at, int least, DoubleUnaryOperator worth) {
         double low = at[Math.max(0, least - 1)];
         double high = at[Math.min(at.length - 1, least + 1)];
         new BrentOptimizer(1e-10, FINENESS)
                 .optimize(
                         new MaxEval(Math.max(1, most)),
-                        new UnivariateObjectiveFunction(x -> finite(one(x, v -> v))),
+                        new UnivariateObjectiveFunction(x -> finite(worth.applyAsDouble(one(x, worth)))),
                         GoalType.MINIMIZE,
                         new SearchInterval(low, high, at[least]));
-        return true;
     }
 
     private boolean leastOfSeveral(int dimensions, long seed) {
@@ -115,7 +119,18 @@ public final class Search {
                 return cross(at[i], at[i + 1], target);
             }
         }
-        return false;
+        return approach(at, values, target);
+    }
+
+    /** No neighbours of the first look lie on either side: as near as can be, which may yet be across. */
+    private boolean approach(double[] at, double[] values, double target) {
+        double[] distances =
+                Arrays.stream(values).map(v -> Math.abs(v - target)).toArray();
+        int nearest = leastOf(distances);
+        if (nearest >= 0) {
+            descend(at, nearest, v -> Math.abs(v - target));
+        }
+        return bestValue <= FINENESS * Math.abs(target);
     }
 
     private boolean cross(double low, double high, double target) {

@@ -11,7 +11,7 @@ public final class TestNames {
 
     /**
      * @param labels of each test, equally many parts
-     * @return the parts that are not the same in all, joined; of a single test its first part; unlike
+     * @return the parts that are not the same in all, joined; of a single test its first part; unlike. Empty parts are left out
      */
     public static List<String> of(List<List<String>> labels) {
         List<String> names = new ArrayList<>();
@@ -20,11 +20,12 @@ public final class TestNames {
             List<String> parts = new ArrayList<>();
             for (int i = 0; i < each.size(); i++) {
                 int part = i;
-                if (labels.stream().anyMatch(other -> !other.get(part).equals(each.get(part)))) {
+                boolean blank = each.get(i).isEmpty();
+                if (!blank && labels.stream().anyMatch(other -> !other.get(part).equals(each.get(part)))) {
                     parts.add(each.get(i));
                 }
             }
-            String name = parts.isEmpty() ? each.get(0) : String.join(", ", parts);
+            String name = parts.isEmpty() ? first(each) : String.join(", ", parts);
             String unlike = name;
             for (int n = 2; !taken.add(unlike); n++) {
                 unlike = name + " (" + n + ")";
@@ -32,5 +33,9 @@ public final class TestNames {
             names.add(unlike);
         }
         return names;
+    }
+
+    private static String first(List<String> parts) {
+        return parts.stream().filter(part -> !part.isEmpty()).findFirst().orElse("ride test");
     }
 }
