@@ -77,29 +77,17 @@ public final class Journal implements AutoCloseable {
             channel.truncate(0);
             append(wanted);
         }
-        channel.position(endOfLastLine());
-        channel.truncate(channel.position());
+        channel.position(channel.size());
+        if (!endsLine()) {
+            // what was torn becomes a line of its own, which its check sum tells from a whole one
+            append(new byte[] {'\n'});
+        }
     }
 
-    /** Where the last whole line ends: what is beyond it was torn. */
-    private long endOfLastLine() throws IOException {
-        long size = channel.size();
-        ByteBuffer one = ByteBuffer.allocate(1 << 12);
-        for (long from = Math.max(0, size - one.capacity()); size > 0; from = Math.max(0, from - one.capacity())) {
-            one.clear().limit((int) Math.min(one.capacity(), size - from));
-            while (one.hasRemaining() && channel.read(one, from + one.position()) >= 0) {
-                // until the piece is read
-            }
-            for (int i = one.position() - 1; i >= 0; i--) {
-                if (one.get(i) == '\n') {
-                    return from + i + 1;
-                }
-            }
-            if (from == 0) {
-                break;
-            }
-        }
-        return 0;
+    private boolean endsLine() throws IOException {
+        ByteBuffer last = ByteBuffer.allocate(1);
+        channel.read(last, channel.size() - 1);
+        return last.get(0) == '\n';
     }
 
     /** Adds a finished run. */
