@@ -145,7 +145,7 @@ public sealed interface Factor {
      * A value with a tolerance; the coordinate is its departure in standard deviations.
      *
      * @param spread of the value
-     * @param paths one, or several that are the same thing
+     * @param paths one
      */
     record Tolerated(String name, List<String> paths, Spread spread) implements Factor {
         /** Share of the distribution on either side that a screening leaves out, since it has no end. */

@@ -101,7 +101,7 @@ final class Schedules {
             for (Uncertain uncertain : compare.draws() > 0 ? compare.uncertain() : List.<Uncertain>of()) {
                 for (Uncertain.Block block : uncertain.blocks()) {
                     block.joint().paths().forEach(p -> dimensions.putIfAbsent(
-                            block.prefixes().get(0) + p, dimensions.size()));
+                            block.prefix() + p, dimensions.size()));
                 }
                 paths.addAll(uncertain.paths());
             }
@@ -147,7 +147,7 @@ final class Schedules {
             Uncertain uncertain = compare.uncertain().get(v);
             double[] own = uncertain.blocks().stream()
                     .flatMap(block -> block.joint().paths().stream()
-                            .map(p -> block.prefixes().get(0) + p))
+                            .map(p -> block.prefix() + p))
                     .mapToDouble(path -> shares[dimensions.get(path)])
                     .toArray();
             List<Double> values = uncertain.values(own);

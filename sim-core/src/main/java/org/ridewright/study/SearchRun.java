@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
@@ -102,7 +103,17 @@ public final class SearchRun {
         } catch (UncheckedIOException e) {
             throw e.getCause();
         } finally {
-            crew.shutdownNow();
+            // not interrupted: a run that is being kept is to be kept whole
+            finish(crew);
+        }
+    }
+
+    private static void finish(ExecutorService crew) {
+        crew.shutdown();
+        try {
+            crew.awaitTermination(1, TimeUnit.MINUTES);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
