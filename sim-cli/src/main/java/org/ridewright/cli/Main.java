@@ -11,7 +11,8 @@ import picocli.CommandLine.ScopeType;
 @Command(
         name = "ridewright",
         description = "Simulates how vehicles ride, from a description written by hand.",
-        subcommands = {RunCommand.class, RoadCommand.class, ComfortCommand.class, StudyCommand.class, CheckCommand.class},
+        subcommands = {RunCommand.class, RoadCommand.class, ComfortCommand.class, StudyCommand.class, CheckCommand.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         exitCodeListHeading = "%nExit codes:%n",

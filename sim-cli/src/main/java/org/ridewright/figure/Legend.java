@@ -101,9 +101,7 @@ record Legend(List<List<Series>> rows) {
         double middle = baseline - 0.33 * PrintStyle.LEGEND_TEXT;
         if (series.trace().ownInk()) {
             double height = 0.7 * PrintStyle.LEGEND_TEXT;
-            sheet.fill(
-                    new Rectangle2D.Double(x, baseline - height, sampleWidth(series), height),
-                    Areas.colour(series));
+            sheet.fill(new Rectangle2D.Double(x, baseline - height, sampleWidth(series), height), Areas.colour(series));
         } else if (series.trace() != Trace.MARKS) {
             sheet.line(
                     x,

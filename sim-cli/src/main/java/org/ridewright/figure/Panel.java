@@ -73,7 +73,18 @@ public record Panel(
      */
     public static Panel of(String title, AxisSpec x, AxisSpec y, Series... series) {
         LegendPlace place = series.length > 1 ? LegendPlace.BELOW : LegendPlace.NONE;
-        return new Panel(title, x, y, List.of(series), List.of(), List.of(), List.of(), List.of(), place, false, Optional.empty());
+        return new Panel(
+                title,
+                x,
+                y,
+                List.of(series),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                place,
+                false,
+                Optional.empty());
     }
 
     /**

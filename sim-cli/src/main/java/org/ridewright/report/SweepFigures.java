@@ -185,12 +185,12 @@ final class SweepFigures {
         List<Series> series = new ArrayList<>();
         for (int t = 0; t < Math.min(LINES, tests.size()); t++) {
             double[] values = column(sweep.values(t, q), 0);
-            series.add(Series.line(t, tests.get(t), zeros(values), gaps(values, n)).as(Trace.BARS_ACROSS));
+            series.add(
+                    Series.line(t, tests.get(t), zeros(values), gaps(values, n)).as(Trace.BARS_ACROSS));
         }
         AxisSpec names = AxisSpec.named(RideFigures.upperFirst(listed.name()), reversed(listed.words()));
         Panel panel = panel("", StudyFigures.axis(question), names, series);
-        return figure(
-                question, "swept", List.of(panel), 1, 30 + 7.0 * n * series.size(), "for each " + listed.name());
+        return figure(question, "swept", List.of(panel), 1, 30 + 7.0 * n * series.size(), "for each " + listed.name());
     }
 
     private Figure grid(Question question, int q, Factor.Listed first) {
@@ -238,7 +238,8 @@ final class SweepFigures {
     private Figure figure(Question question, String kind, List<Panel> panels, int columns, double height, String how) {
         int rows = (panels.size() + columns - 1) / columns;
         String what = RideFigures.upperFirst(question.title()) + " " + how;
-        String written = sweep.study().asWritten(factor(0)).isPresent() ? " The mark shows the vehicle as written." : "";
+        String written =
+                sweep.study().asWritten(factor(0)).isPresent() ? " The mark shows the vehicle as written." : "";
         return new Figure(
                 StudyFigures.file(kind, question),
                 what,
@@ -250,9 +251,7 @@ final class SweepFigures {
     }
 
     private String failed() {
-        return sweep.failed() == 0
-                ? ""
-                : " Gaps are runs that could not be ridden; the table of runs says why.";
+        return sweep.failed() == 0 ? "" : " Gaps are runs that could not be ridden; the table of runs says why.";
     }
 
     /** Places in order of size. */

@@ -31,7 +31,8 @@ final class ValueLabel {
         }
         Matcher vehicle = VEHICLE.matcher(path);
         int from = vehicle.find() ? Math.max(end, vehicle.end()) : end;
-        String keys = path.substring(from).replaceFirst("^\\.", "").replace("[0]", "").replace(".", " ");
+        String keys =
+                path.substring(from).replaceFirst("^\\.", "").replace("[0]", "").replace(".", " ");
         boolean several = document.vehicles().size() > 1 && path.startsWith("vehicles[");
         String of = several ? vehicle(document, path) : "";
         String whole = named.isEmpty() ? keys : keys.isEmpty() ? named : named + ", " + keys;
@@ -40,8 +41,13 @@ final class ValueLabel {
 
     private static String vehicle(ScenarioDocument document, String path) {
         Matcher number = Pattern.compile("^vehicles\\[(\\d+)]").matcher(path);
-        return number.find() && Integer.parseInt(number.group(1)) < document.vehicles().size()
-                ? document.vehicles().get(Integer.parseInt(number.group(1))).asWritten().name()
+        return number.find()
+                        && Integer.parseInt(number.group(1))
+                                < document.vehicles().size()
+                ? document.vehicles()
+                        .get(Integer.parseInt(number.group(1)))
+                        .asWritten()
+                        .name()
                 : "";
     }
 

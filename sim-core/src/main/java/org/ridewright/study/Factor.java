@@ -172,9 +172,7 @@ public sealed interface Factor {
 
         @Override
         public double at(double share) {
-            return share <= 0 || share >= 1
-                    ? Normal.quantile(share <= 0 ? TAIL : 1 - TAIL)
-                    : Normal.quantile(share);
+            return share <= 0 || share >= 1 ? Normal.quantile(share <= 0 ? TAIL : 1 - TAIL) : Normal.quantile(share);
         }
     }
 }

@@ -56,7 +56,9 @@ public record Study(
             double si = variant.texts().containsKey(path)
                     ? Measures.parse(text, kind).value()
                     : value.measure().get().value();
-            double unit = factor.unit().equals("1") ? 1 : Measures.parse("1 " + factor.unit(), kind).value();
+            double unit = factor.unit().equals("1")
+                    ? 1
+                    : Measures.parse("1 " + factor.unit(), kind).value();
             return OptionalDouble.of(si / unit);
         } catch (UnfitValueException | QuantityFormatException notOne) {
             return OptionalDouble.empty();

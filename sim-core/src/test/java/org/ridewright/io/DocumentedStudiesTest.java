@@ -64,8 +64,8 @@ class DocumentedStudiesTest {
         try (Stream<Path> files = Files.list(Path.of("../scenarios/studies"))) {
             assertThat(files.filter(file -> FileKind.of(file) == FileKind.STUDY))
                     .isNotEmpty()
-                    .allSatisfy(file -> assertThat(StudyFile.read(file, "test").questions())
-                            .isNotEmpty());
+                    .allSatisfy(file ->
+                            assertThat(StudyFile.read(file, "test").questions()).isNotEmpty());
         }
     }
 }
