@@ -38,12 +38,18 @@ class ArrowsTest {
                 arguments("roughness", "road quantity signal math"),
                 arguments("dynamics", "suspension wheel vehicle road quantity math"),
                 arguments("solver", "dynamics suspension signal math"),
+                arguments("modal", "dynamics suspension vehicle quantity math"),
+                arguments("standing", "dynamics suspension vehicle quantity"),
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
+                arguments("ringdown", "signal math"),
+                arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
                 arguments("study", "ride comfort dynamics quantity math"),
-                arguments("io", "study uncertainty comfort measurement ride road vehicle quantity signal"));
+                arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments("narrowing", "modal ride comfort dynamics suspension wheel road vehicle quantity"),
+                arguments("io", "study uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

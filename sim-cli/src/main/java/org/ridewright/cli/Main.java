@@ -11,7 +11,16 @@ import picocli.CommandLine.ScopeType;
 @Command(
         name = "ridewright",
         description = "Simulates how vehicles ride, from a description written by hand.",
-        subcommands = {RunCommand.class, RoadCommand.class, ComfortCommand.class, StudyCommand.class, CheckCommand.class
+        subcommands = {
+            RunCommand.class,
+            RoadCommand.class,
+            ComfortCommand.class,
+            StudyCommand.class,
+            CheckCommand.class,
+            FieldSheetCommand.class,
+            BounceCommand.class,
+            ModesCommand.class,
+            LoadsCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
@@ -55,6 +64,7 @@ public final class Main {
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)
+                .setParameterExceptionHandler(new Misunderstood())
                 .setExecutionExceptionHandler(new Failures(main));
     }
 

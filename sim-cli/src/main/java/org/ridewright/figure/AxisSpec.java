@@ -67,6 +67,22 @@ public record AxisSpec(
     }
 
     /**
+     * An axis that is not drawn, of a sketch.
+     *
+     * @param from lower end
+     * @param to upper end
+     * @return the axis
+     */
+    public static AxisSpec undrawn(double from, double to) {
+        return of("", "").between(from, to);
+    }
+
+    /** Whether it is not drawn. */
+    boolean isUndrawn() {
+        return quantity.isBlank();
+    }
+
+    /**
      * The same axis on a logarithmic scale.
      *
      * @return the logarithmic axis

@@ -115,8 +115,8 @@ final class CurvePainter {
                     case LINE, LINE_AND_MARKS -> XYSeries.XYSeriesRenderStyle.Line;
                     case STEP -> XYSeries.XYSeriesRenderStyle.Step;
                     case MARKS -> XYSeries.XYSeriesRenderStyle.Scatter;
-                    case BARS, BARS_ACROSS, AREA, DEEP_AREA ->
-                        throw new IllegalArgumentException("bars and areas are no curve");
+                    case BARS, BARS_ACROSS, AREA, DEEP_AREA, KEY ->
+                        throw new IllegalArgumentException("bars, areas and keys are no curve");
                 });
     }
 

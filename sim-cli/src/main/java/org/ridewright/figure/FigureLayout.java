@@ -36,7 +36,7 @@ final class FigureLayout {
         rows = (panels.size() + columns - 1) / columns;
         cellWidth = (area.getWidth() - (columns - 1) * PrintStyle.COLUMN_GAP) / columns;
         left = new double[columns];
-        Arrays.fill(left, PrintStyle.LEFT_MARGIN);
+        fillLeft();
         right = new double[columns];
         for (int i = 0; i < panels.size(); i++) {
             right[i % columns] = Math.max(right[i % columns], rightMargin(panels.get(i)));
@@ -79,7 +79,7 @@ final class FigureLayout {
             titles.add(RichText.wrap(panel.title(), Face.BOLD, PrintStyle.PANEL_TITLE, width));
             int row = i / columns;
             above[row] = Math.max(above[row], PlacedPanel.above(titles.get(i).size(), notes[i].rows()));
-            double axis = numbered(i) ? PlacedPanel.X_AXIS_HEIGHT : PrintStyle.TICK_LENGTH;
+            double axis = panel.isSketch() ? 0 : numbered(i) ? PlacedPanel.X_AXIS_HEIGHT : PrintStyle.TICK_LENGTH;
             below[row] = Math.max(below[row], axis + legends[i].height());
         }
         double height =
@@ -159,10 +159,18 @@ final class FigureLayout {
         return width;
     }
 
+    private void fillLeft() {
+        boolean sketches = panels.stream().allMatch(Panel::isSketch);
+        Arrays.fill(left, sketches ? PrintStyle.EDGE : PrintStyle.LEFT_MARGIN);
+    }
+
     private void fitLeftMargins(List<PlacedPanel> placed) {
-        Arrays.fill(left, PrintStyle.LEFT_MARGIN);
+        fillLeft();
         for (int i = 0; i < placed.size(); i++) {
             PlacedPanel each = placed.get(i);
+            if (each.panel().isSketch()) {
+                continue;
+            }
             int lines = PlacedPanel.yTitleLines(
                             each.panel(), each.yTicks(), each.plot().getHeight())
                     .size();

@@ -16,7 +16,7 @@ record Legend(List<List<Series>> rows) {
     private static final Sheet.Type TYPE = new Sheet.Type(Face.REGULAR, PrintStyle.LEGEND_TEXT, PrintStyle.TEXT);
 
     /**
-     * As many entries side by side as a width holds.
+     * As many entries side by side as a width holds, keys in rows of their own.
      *
      * @param series entries
      * @param width (pt)
@@ -28,7 +28,9 @@ record Legend(List<List<Series>> rows) {
         double used = 0;
         for (Series each : series) {
             double entry = entryWidth(each);
-            if (!row.isEmpty() && used + PrintStyle.LEGEND_BETWEEN + entry > width) {
+            boolean keysBegin =
+                    each.trace() == Trace.KEY && row.stream().anyMatch(before -> before.trace() != Trace.KEY);
+            if (!row.isEmpty() && (keysBegin || used + PrintStyle.LEGEND_BETWEEN + entry > width)) {
                 rows.add(List.copyOf(row));
                 row.clear();
                 used = 0;
@@ -99,10 +101,10 @@ record Legend(List<List<Series>> rows) {
 
     private static void paintEntry(Sheet sheet, Series series, double x, double baseline) {
         double middle = baseline - 0.33 * PrintStyle.LEGEND_TEXT;
-        if (series.trace().ownInk()) {
+        if (series.trace().ownInk() && series.trace() != Trace.KEY) {
             double height = 0.7 * PrintStyle.LEGEND_TEXT;
             sheet.fill(new Rectangle2D.Double(x, baseline - height, sampleWidth(series), height), Areas.colour(series));
-        } else if (series.trace() != Trace.MARKS) {
+        } else if (series.trace() != Trace.MARKS && series.trace() != Trace.KEY) {
             sheet.line(
                     x,
                     middle,
@@ -121,6 +123,7 @@ record Legend(List<List<Series>> rows) {
         return switch (series.trace()) {
             case MARKS -> 2 * PrintStyle.MARK_SIZE;
             case BARS, BARS_ACROSS, AREA, DEEP_AREA -> PrintStyle.LEGEND_TEXT;
+            case KEY -> 0;
             case LINE, STEP, LINE_AND_MARKS -> PrintStyle.LEGEND_SAMPLE;
         };
     }

@@ -137,6 +137,11 @@ public record Panel(
         return new Panel(title, x, y, series, markers, levels, guides, bands, place, equalScale, field);
     }
 
+    /** Whether it is a sketch, without frame, grid and axes. */
+    boolean isSketch() {
+        return x.isUndrawn() && y.isUndrawn();
+    }
+
     /**
      * The same panel as a drawing to scale.
      *

@@ -44,14 +44,18 @@ final class PanelPainter {
         painter.bands();
         Areas.paint(sheet, placed);
         placed.panel().field().ifPresent(field -> FieldPainter.paint(sheet, placed, field));
-        painter.grid();
+        if (!placed.panel().isSketch()) {
+            painter.grid();
+        }
         painter.levelsAndMarkers();
         Bars.paint(sheet, placed);
         Bars.paintAcross(sheet, placed);
         CurvePainter.paint(sheet, placed.panel(), placed.plot(), placed.x(), placed.y());
-        painter.frame();
-        painter.xAxis();
-        painter.yAxis();
+        if (!placed.panel().isSketch()) {
+            painter.frame();
+            painter.xAxis();
+            painter.yAxis();
+        }
         painter.titles();
         painter.notesBeside();
         painter.legends();

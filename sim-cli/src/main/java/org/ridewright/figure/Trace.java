@@ -17,7 +17,9 @@ public enum Trace {
     /** The samples are the edge of an area that is lightly tinted. */
     AREA,
     /** The same, tinted deeper. */
-    DEEP_AREA;
+    DEEP_AREA,
+    /** Nothing: its name alone stands in the legend, to say what a number on the axis means. */
+    KEY;
 
     /** Whether there is a mark at each sample. */
     boolean marked() {
@@ -31,6 +33,6 @@ public enum Trace {
 
     /** Whether it is drawn by itself, and not by the chart library. */
     boolean ownInk() {
-        return filled() || this == BARS || this == BARS_ACROSS;
+        return filled() || this == BARS || this == BARS_ACROSS || this == KEY;
     }
 }

@@ -2,6 +2,7 @@ package org.ridewright.report;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /** Numbers as reports print them. */
 final class Numbers {
@@ -28,6 +29,15 @@ final class Numbers {
     /** Three significant digits. */
     static String of(double value) {
         return of(value, 3);
+    }
+
+    /** A number with that many decimals and a true minus sign; "–" where there is none. */
+    static String fixed(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return "–";
+        }
+        BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString().replace('-', '−');
     }
 
     /** A share in per cent. */

@@ -108,11 +108,12 @@ public final class Coordinates {
         return sway;
     }
 
-    int[] axle(int i) {
-        return axles.get(i);
+    /** Indices of axle i: heave and roll of a beam, left and right of independent wheels, one of a single wheel. */
+    public int[] axle(int i) {
+        return axles.get(i).clone();
     }
 
     int[] occupant(int i) {
-        return occupants.get(i);
+        return occupants.get(i).clone();
     }
 }

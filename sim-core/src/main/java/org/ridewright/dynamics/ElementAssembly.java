@@ -54,7 +54,9 @@ final class ElementAssembly {
             double[] row = Geometry.combine(
                     -1, geometry.bodyRise(hitch.place().x(), hitch.place().y()), 0, geometry.unit(0));
             ForceLaw law = SpringLaws.withDamping(ForceLaw.spring(hitch.rate().value()), hitch.damping());
-            elements.add(new Element(hitch.name(), Element.Kind.HITCH, row, inputs++, law));
+            double held = hitch.levelWith().isPresent() ? places.hitchHeight() : 0;
+            ForceLaw raised = held == 0 ? law : law.withOffset(hitch.rate().value() * held);
+            elements.add(new Element(hitch.name(), Element.Kind.HITCH, row, inputs++, raised));
         }
     }
 

@@ -20,15 +20,19 @@ public final class VehicleModel {
     /** Standard acceleration of free fall (m/s²), exact by definition (CGPM 1901). */
     public static final double GRAVITY = 9.80665;
 
-    /** No spring of a vehicle gives more standing still (m). */
     /** What models of occupants call it. */
     private static final String HEAD = "head";
 
+    /** No spring of a vehicle gives more standing still (m). */
     private static final double GREATEST_COMPRESSION = 1.0;
     /** Beyond this angles are not small any more: the sine is off by 0.7 % (rad). */
     private static final double GREATEST_TILT = 0.2;
     /** Clearances measured at one another's load cases are found by turns. */
     private static final int MOST_PASSES = 60;
+    /** By how much a hitch is raised to see which way the vehicle turns (m). */
+    private static final double FIRST_LIFT = 0.01;
+    /** As level as round-off allows (rad). */
+    private static final double LEVEL = 1e-12;
 
     private final Vehicle vehicle;
     private final LoadCase loadCase;
@@ -114,9 +118,10 @@ public final class VehicleModel {
     private static StagePlaces stagePlaces(Vehicle vehicle) {
         StagePlaces places = new StagePlaces();
         List<String> measured = measuredLoadCases(vehicle);
+        Optional<LoadCase> level = levelLoadCase(vehicle);
         String mover = "";
-        for (int pass = 0; pass < MOST_PASSES && !measured.isEmpty(); pass++) {
-            double moved = 0;
+        for (int pass = 0; pass < MOST_PASSES && !(measured.isEmpty() && level.isEmpty()); pass++) {
+            double moved = level.isPresent() ? levelHitches(vehicle, level.get(), places) : 0;
             mover = "";
             for (String name : measured) {
                 LoadCase load = vehicle.loadCase(name)
@@ -147,6 +152,50 @@ public final class VehicleModel {
                             + "no position of the helpers and stops fits all of them");
         }
         return places;
+    }
+
+    private static Optional<LoadCase> levelLoadCase(Vehicle vehicle) {
+        return vehicle.hitches().stream()
+                .flatMap(h -> h.levelWith().stream())
+                .findFirst()
+                .map(name -> vehicle.loadCase(name)
+                        .orElseThrow(() -> new IllegalArgumentException("no load case named '" + name + "'")));
+    }
+
+    /**
+     * Finds how high hitches are held for a body that does not pitch, by the secant of pitch over height: straight within one piece of the
+     * springs, so that it ends in a few steps.
+     *
+     * @return by how much that height moved (m)
+     */
+    private static double levelHitches(Vehicle vehicle, LoadCase load, StagePlaces places) {
+        double before = places.hitchHeight();
+        double low = before;
+        double lowPitch = pitch(vehicle, load, places, low);
+        double high = before + FIRST_LIFT;
+        for (int step = 0; step < MOST_PASSES && Math.abs(lowPitch) > LEVEL; step++) {
+            double highPitch = pitch(vehicle, load, places, high);
+            if (Math.abs(highPitch - lowPitch) < LEVEL * LEVEL) {
+                throw new IllegalArgumentException("no height of the hitch makes the vehicle level with '" + load.name()
+                        + "' aboard: it does not turn about its springs when the hitch is raised");
+            }
+            double next = high - highPitch * (high - low) / (highPitch - lowPitch);
+            low = high;
+            lowPitch = highPitch;
+            high = next;
+        }
+        if (Math.abs(lowPitch) > LEVEL) {
+            throw new IllegalArgumentException(
+                    "no height of the hitch makes the vehicle level with '" + load.name() + "' aboard");
+        }
+        places.holdHitches(low);
+        return Math.abs(low - before);
+    }
+
+    private static double pitch(Vehicle vehicle, LoadCase load, StagePlaces places, double height) {
+        places.holdHitches(height);
+        VehicleModel standing = new VehicleModel(vehicle, load, Ground.UNYIELDING, false, places);
+        return standing.rest.q()[standing.coordinates.pitch()];
     }
 
     private static List<String> measuredLoadCases(Vehicle vehicle) {

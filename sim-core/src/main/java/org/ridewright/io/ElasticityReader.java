@@ -30,7 +30,8 @@ final class ElasticityReader {
                         "extra full length leaves",
                         "clamp",
                         "long arm",
-                        "modulus of elasticity"));
+                        "modulus of elasticity",
+                        "allowable stress"));
             case "wire" ->
                 wire(spring.partOrMissing(
                         "wire",
@@ -71,7 +72,8 @@ final class ElasticityReader {
                 part.count("extra full length leaves", 0, 0),
                 part.measureOrZero("clamp", QuantityKind.LENGTH),
                 part.measureIfAny("long arm", QuantityKind.LENGTH),
-                part.measureOr("modulus of elasticity", YOUNGS_MODULUS));
+                part.measureOr("modulus of elasticity", YOUNGS_MODULUS),
+                part.measureIfAny("allowable stress", QuantityKind.PRESSURE));
     }
 
     private static Elasticity wire(Part part) {

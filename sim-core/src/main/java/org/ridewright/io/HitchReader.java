@@ -10,7 +10,8 @@ import org.ridewright.vehicle.Layout;
 /** Reads {@code hitches}. */
 record HitchReader(Layout layout) {
     List<Hitch> read(Part vehicle) {
-        List<Part> hitches = vehicle.parts("hitches", "a hitch", "name", "at", "rate", "damping", "motion");
+        List<Part> hitches =
+                vehicle.parts("hitches", "a hitch", "name", "at", "rate", "damping", "motion", "level with");
         return hitches.stream().map(part -> hitch(part, hitches.size() == 1)).toList();
     }
 
@@ -20,7 +21,8 @@ record HitchReader(Layout layout) {
                 new PlaceReader(layout).read(hitch, "at"),
                 hitch.measure("rate", QuantityKind.RATE),
                 new DampingReader("damping").read(hitch),
-                motion(hitch));
+                motion(hitch),
+                hitch.textIfAny("level with", "the name of a load case"));
     }
 
     private static Motion motion(Part hitch) {

@@ -40,6 +40,11 @@ public record ForceLaw(
         return new ForceLaw(0, rate, Pieces.NONE, damping, Pieces.NONE, Optional.empty(), FrictionLaw.NONE, true);
     }
 
+    /** The same with another force where c = 0 (N). */
+    public ForceLaw withOffset(double newOffset) {
+        return new ForceLaw(newOffset, rate, stages, damping, speedStages, gas, friction, pushesOnly);
+    }
+
     /** The same with viscous damping d. */
     public ForceLaw withDamping(double newDamping) {
         return new ForceLaw(offset, rate, stages, newDamping, speedStages, gas, friction, pushesOnly);

@@ -25,29 +25,12 @@ public final class LeafRate {
      * @throws IllegalArgumentException if {@code kind} is no leaf spring, or the clamp takes the whole length
      */
     public static double of(SpringKind kind, LeafPack pack) {
-        double length = pack.length().value() - pack.clampDeduction().value();
-        if (!(length > 0)) {
-            throw new IllegalArgumentException("the clamp takes out the whole length of the spring");
-        }
-        double sumI = 0;
-        int number = 0;
-        for (var leaves : pack.leaves()) {
-            sumI += leaves.number()
-                    * leaves.width().value()
-                    * Math.pow(leaves.thickness().value(), 3)
-                    / 12;
-            number += leaves.number();
-        }
-        double ei = pack.modulus().value() * sumI;
-        double q = pack.longArm().isPresent()
-                ? pack.longArm().get().value() - pack.clampDeduction().value() / 2
-                : length / 2;
-        double p = length - q;
-        if (!(p > 0 && q > 0)) {
-            throw new IllegalArgumentException("the longer arm must be shorter than the spring");
-        }
-        double stiffening = (3.0 * pack.fullLengthLeaves() + 2.0 * (number - pack.fullLengthLeaves())) / (2.0 * number);
-        double half = 2 * ei * length / (p * p * q * q) * stiffening;
+        LeafGeometry at = LeafGeometry.of(pack);
+        double ei = pack.modulus().value() * at.sumI();
+        double length = at.length();
+        double p = at.shortArm();
+        double q = at.longArm();
+        double half = 2 * ei * length / (p * p * q * q) * at.stiffening();
         return switch (kind) {
             case HALF_ELLIPTIC, TRANSVERSE -> half;
             case FULL_ELLIPTIC -> half / 2;

@@ -28,6 +28,7 @@ public sealed interface Elasticity {
      * @param clampDeduction length that the clamp in the middle takes out of action (m)
      * @param longArm the longer arm where the clamp or pivot is off the middle (m); of a cantilever, the arm to the axle
      * @param modulus Young's modulus (Pa)
+     * @param allowableStress that the steel may be bent to (Pa), > 0; absent: not judged
      */
     record LeafPack(
             List<Leaves> leaves,
@@ -35,10 +36,22 @@ public sealed interface Elasticity {
             int fullLengthLeaves,
             Measure clampDeduction,
             Optional<Measure> longArm,
-            Measure modulus)
+            Measure modulus,
+            Optional<Measure> allowableStress)
             implements Elasticity {
         public LeafPack {
             leaves = List.copyOf(leaves);
+        }
+
+        /** The same without an allowable stress. */
+        public LeafPack(
+                List<Leaves> leaves,
+                Measure length,
+                int fullLengthLeaves,
+                Measure clampDeduction,
+                Optional<Measure> longArm,
+                Measure modulus) {
+            this(leaves, length, fullLengthLeaves, clampDeduction, longArm, modulus, Optional.empty());
         }
     }
 

@@ -1,6 +1,7 @@
 package org.ridewright.vehicle;
 
 import java.util.List;
+import java.util.Optional;
 import org.ridewright.quantity.Measure;
 
 /**
@@ -10,8 +11,11 @@ import org.ridewright.quantity.Measure;
  * @param rate (N/m), > 0
  * @param damping a coefficient, or none
  * @param motion of its other end
+ * @param levelWith load case under which the body stands level on it; absent: its rate counts from the height that its place has in the
+ *     free state
  */
-public record Hitch(String name, Place place, Measure rate, Damping damping, Motion motion) {
+public record Hitch(
+        String name, Place place, Measure rate, Damping damping, Motion motion, Optional<String> levelWith) {
     /** Height of the held end against time. */
     public sealed interface Motion {
         /** At rest. */

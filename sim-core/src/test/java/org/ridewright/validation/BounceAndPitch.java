@@ -4,9 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
-import org.ridewright.dynamics.Modes;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.math.PiecewisePolynomial;
+import org.ridewright.modal.Condition;
+import org.ridewright.modal.Modes;
 import org.ridewright.ride.Fleet;
 import org.ridewright.solver.Problem;
 import org.ridewright.solver.RegimeSolver;
@@ -74,7 +75,7 @@ final class BounceAndPitch implements ReferenceProblem {
         for (Example example : EXAMPLES) {
             Source source = example.source();
             VehicleModel vehicle = halfVehicle(example);
-            Modes modes = Modes.of(vehicle);
+            Modes modes = Modes.of(vehicle, Condition.SLIDING);
             for (int i = 0; i < 2; i++) {
                 String mode = (i == 0 ? "slower" : "faster") + " mode";
                 String number = String.valueOf(i + 1);
@@ -83,9 +84,9 @@ final class BounceAndPitch implements ReferenceProblem {
                         example.id() + ": ω of the " + mode + ", half vehicle",
                         "rad/s",
                         example.given("omega_" + number),
-                        modes.omegas()[i],
+                        modes.modes().get(i).omega(),
                         1e-6);
-                double[] shape = modes.shapes()[i];
+                double[] shape = modes.modes().get(i).shape();
                 double centre = shape[vehicle.coordinates().heave()]
                         / shape[vehicle.coordinates().pitch()];
                 rows.relative(

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
 import org.ridewright.suspension.LeafRate;
+import org.ridewright.suspension.LeafStress;
 import org.ridewright.vehicle.Elasticity.LeafPack;
 import org.ridewright.vehicle.Elasticity.Leaves;
 import org.ridewright.vehicle.SpringKind;
@@ -42,7 +43,7 @@ final class LeafSprings implements ReferenceProblem {
 
     @Override
     public String statement() {
-        return "Rate from dimensions: eight leaves 60 × 7 mm, 1 m eye to eye (quarter-elliptic 0.5 m), E = 206 GPa; two "
+        return "Rate and stress from dimensions: eight leaves 60 × 7 mm, 1 m eye to eye (quarter-elliptic 0.5 m), E = 206 GPa; two "
                 + "examples with extra full-length leaves.";
     }
 
@@ -69,14 +70,43 @@ final class LeafSprings implements ReferenceProblem {
                 Optional.empty(),
                 Measure.of(210e9, QuantityKind.PRESSURE));
         double k1 = LeafRate.of(SpringKind.HALF_ELLIPTIC, clamped);
-        return rows.relative(
-                        EXERCISE,
-                        "deflection under 6 kN, two of seven full-length, 80 mm clamped",
-                        "mm",
-                        answer("K1", "deflection"),
-                        1000 * 6000 / k1,
-                        1e-6)
-                .list();
+        rows.relative(
+                EXERCISE,
+                "deflection under 6 kN, two of seven full-length, 80 mm clamped",
+                "mm",
+                answer("K1", "deflection"),
+                1000 * 6000 / k1,
+                1e-6);
+        addStresses(rows, eight);
+        return rows.list();
+    }
+
+    /** Stress at the thickness that an example asks for is the stress that it allows; nipped leaves bear alike, as graduated ones do. */
+    private static void addStresses(Rows rows, LeafPack eight) {
+        double mega = 1e6;
+        rows.relative(
+                HANDBOOK,
+                "stress, half-elliptic under 4 kN",
+                "MPa",
+                answer("T1", "stress_at_4kN_central"),
+                LeafStress.of(SpringKind.HALF_ELLIPTIC, eight, 4000) / mega,
+                1e-6);
+        LeafPack exercise = pack(7, 2, 1.02, 65, answer("K1", "required_t"), 210);
+        rows.relative(
+                EXERCISE,
+                "stress of full-length leaves under 6 kN, two of seven, without nip, at the thickness asked for",
+                "MPa",
+                TABLE.value("K1", "required_t", "stress_MPa"),
+                LeafStress.of(SpringKind.HALF_ELLIPTIC, exercise, 6000) / mega,
+                1e-6);
+        double t = answer("B1", "required_t");
+        rows.relative(
+                Source.book("machine design textbook, example 10.24 (seen; Bhandari, from memory)"),
+                "stress of eighteen nipped leaves under 75 kN at the thickness asked for",
+                "MPa",
+                TABLE.value("B1", "required_t", "stress_MPa"),
+                LeafStress.of(SpringKind.HALF_ELLIPTIC, pack(18, 0, 1, 9 * t, t, 207), 75_000) / mega,
+                1e-6);
     }
 
     private static double answer(String id, String quantity) {

@@ -34,7 +34,9 @@ final class Validation {
             new OccupantModels(),
             new RoadClasses(),
             new RoughnessIndices(),
-            new RandomRoads());
+            new RandomRoads(),
+            new RoadToBody(),
+            new HarmonicBalances());
 
     private static final Map<ReferenceProblem, List<Check>> SOLVED = new LinkedHashMap<>();
 

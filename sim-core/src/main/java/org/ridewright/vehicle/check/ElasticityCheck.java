@@ -82,6 +82,7 @@ record ElasticityCheck(String path, Faults faults) {
         faults.notNegative(at + ".clamp", pack.clampDeduction());
         faults.positive(at + ".long arm", pack.longArm());
         faults.positive(at + ".modulus of elasticity", pack.modulus());
+        faults.positive(at + ".allowable stress", pack.allowableStress());
         if (pack.clampDeduction().value() >= pack.length().value()) {
             faults.add(
                     at + ".clamp",

@@ -16,6 +16,7 @@ record HitchCheck(Vehicle vehicle, Faults faults) {
             String path = "hitches[" + i + "]";
             faults.positive(path + ".rate", hitch.rate());
             DampingCheck.coefficientOnly(path, hitch.damping(), faults);
+            level(hitch, path + ".level with");
             if (hitch.motion() instanceof Motion.Sinusoid gait) {
                 faults.within(path + ".motion.amplitude", gait.amplitude(), 0, GREATEST_AMPLITUDE, "check the unit");
                 faults.positive(path + ".motion.frequency", gait.frequency());
@@ -25,6 +26,35 @@ record HitchCheck(Vehicle vehicle, Faults faults) {
             } else if (hitch.motion() instanceof Motion.Recorded recorded) {
                 recorded(recorded.points(), path + ".motion.record");
             }
+        }
+    }
+
+    /** All hitches that are to make the body level do so together. */
+    private void level(Hitch hitch, String at) {
+        if (hitch.levelWith().isEmpty()) {
+            return;
+        }
+        String name = hitch.levelWith().get();
+        faults.known(at, name, LoadCaseCheck.names(vehicle), "load case");
+        if (!vehicle.layout().pitches()) {
+            faults.add(
+                    at,
+                    name,
+                    "cannot be, as a vehicle of the layout " + vehicle.layout().word() + " does not pitch",
+                    "a hitch without 'level with'",
+                    "remove the key, or choose a layout that pitches");
+        }
+        String first = vehicle.hitches().stream()
+                .flatMap(h -> h.levelWith().stream())
+                .findFirst()
+                .orElseThrow();
+        if (!first.equals(name)) {
+            faults.add(
+                    at,
+                    name,
+                    "differs from that of another hitch, " + first,
+                    "one load case with which the vehicle stands level",
+                    "write the same load case for each, or remove one");
         }
     }
 
