@@ -67,12 +67,10 @@ final class SearchFigures {
                     "no ride", new double[] {0}, new double[] {Double.NaN}, LineStyle.SOLID, Tone.INK, Trace.MARKS));
         }
         AxisSpec axis = StudyFigures.axis(factor);
-        boolean byRatio = factor instanceof Factor.Range range && range.byRatio()
-                || factor instanceof Factor.Multiple multiple && multiple.byRatio();
         Panel panel = levelled(
                 Panel.of(
                                 "",
-                                byRatio ? axis.logarithmic() : axis,
+                                axis,
                                 StudyFigures.axis(question),
                                 series.toArray(Series[]::new))
                         .withLegend(LegendPlace.BELOW),

@@ -50,9 +50,7 @@ final class SpreadFigures {
     private Figure bands(Question question, int q, Method.Swept along) {
         double[] x = findings.axis();
         Factor factor = along.factor();
-        boolean byRatio = factor instanceof Factor.Range range && range.byRatio()
-                || factor instanceof Factor.Multiple multiple && multiple.byRatio();
-        AxisSpec axis = byRatio ? StudyFigures.axis(factor).logarithmic() : StudyFigures.axis(factor);
+        AxisSpec axis = StudyFigures.axis(factor);
         double[] ends = ends(q);
         List<Panel> panels = new ArrayList<>();
         for (int t = 0; t < findings.tests().size(); t++) {

@@ -67,10 +67,7 @@ final class SweepFigures {
     }
 
     private AxisSpec axis(int value) {
-        AxisSpec axis = StudyFigures.axis(factor(value));
-        boolean byRatio = factor(value) instanceof Factor.Range range && range.byRatio()
-                || factor(value) instanceof Factor.Multiple multiple && multiple.byRatio();
-        return byRatio ? axis.logarithmic() : axis;
+        return StudyFigures.axis(factor(value));
     }
 
     /** The ride tests as lines, several panels where they are many. */
@@ -88,9 +85,10 @@ final class SweepFigures {
                 }
             }
             marks(series, from, q, sweep.study().asWritten(factor(0)));
-            if (!series.isEmpty()) {
-                panels.add(panel("", axis(0), StudyFigures.axis(question), series));
+            if (series.isEmpty()) {
+                series.add(new Series("no ride", x, nothing(x), LineStyle.SOLID, Tone.INK, Trace.MARKS));
             }
+            panels.add(panel("", axis(0), StudyFigures.axis(question), series));
         }
         return figure(question, "swept", panels, 1, 82, "against " + factor(0).name());
     }
@@ -110,8 +108,13 @@ final class SweepFigures {
             List<Series> series = new ArrayList<>();
             for (int w = 0; w < Math.min(LINES, listed.words().size()); w++) {
                 double[] y = worded == 0 ? z[w] : column(z, w);
-                series.add(Series.line(w, listed.words().get(w), picked(x, order), picked(y, order))
-                        .as(x.length <= 30 ? Trace.LINE_AND_MARKS : Trace.LINE));
+                if (Arrays.stream(y).anyMatch(Double::isFinite)) {
+                    series.add(Series.line(w, listed.words().get(w), picked(x, order), picked(y, order))
+                            .as(x.length <= 30 ? Trace.LINE_AND_MARKS : Trace.LINE));
+                }
+            }
+            if (series.isEmpty()) {
+                series.add(new Series("no ride", x, nothing(x), LineStyle.SOLID, Tone.INK, Trace.MARKS));
             }
             panels.add(panel(tests.size() > 1 ? tests.get(t) : "", axis(other), StudyFigures.axis(question), series));
         }
@@ -265,6 +268,12 @@ final class SweepFigures {
 
     private static double[] picked(double[] values, double[] order) {
         return Arrays.stream(order).map(i -> values[(int) i]).toArray();
+    }
+
+    private static double[] nothing(double[] x) {
+        double[] none = new double[x.length];
+        Arrays.fill(none, Double.NaN);
+        return none;
     }
 
     private static double[] column(double[][] z, int j) {

@@ -1,6 +1,5 @@
 package org.ridewright.io;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -19,14 +18,12 @@ final class ValueLabel {
         Matcher items = ITEM.matcher(path);
         String named = "";
         int end = 0;
-        List<String> titles = new ArrayList<>();
         while (items.find()) {
             String item = path.substring(0, items.end());
             Optional<String> name = name(document, item);
             if (name.isPresent()) {
                 named = name.get();
                 end = items.end();
-                titles.add(named);
             }
         }
         Matcher vehicle = VEHICLE.matcher(path);
@@ -56,14 +53,19 @@ final class ValueLabel {
             return Optional.empty();
         }
         for (String key : List.of("name", "person", "cargo", "point")) {
-            try {
-                String name = document.value(item + "." + key).written();
-                boolean axle = item.matches(".*axles\\[[^\\]]*]");
-                return Optional.of(axle ? name + " axle" : name);
-            } catch (UnfitValueException unnamed) {
-                continue;
+            Optional<String> name = written(document, item + "." + key);
+            if (name.isPresent()) {
+                return item.matches(".*axles\\[[^\\]]*]") ? name.map(n -> n + " axle") : name;
             }
         }
         return Optional.empty();
+    }
+
+    private static Optional<String> written(ScenarioDocument document, String path) {
+        try {
+            return Optional.of(document.value(path).written());
+        } catch (UnfitValueException unnamed) {
+            return Optional.empty();
+        }
     }
 }

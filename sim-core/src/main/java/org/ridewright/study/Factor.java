@@ -29,6 +29,17 @@ public sealed interface Factor {
         return coordinate;
     }
 
+    /** Whether {@link #shown} is a multiple of what stands in the files. */
+    default boolean isMultiple() {
+        return this instanceof Multiple || (this instanceof Listed listed && listed.words().get(0).startsWith("×"));
+    }
+
+    /** Whether equal ratios are equal steps. */
+    default boolean isByRatio() {
+        return (this instanceof Range range && range.byRatio())
+                || (this instanceof Multiple multiple && multiple.byRatio());
+    }
+
     /** The coordinate at a share of the range from 0 to 1. */
     double at(double share);
 

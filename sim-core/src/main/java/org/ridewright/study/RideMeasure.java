@@ -20,6 +20,7 @@ import org.ridewright.ride.RideResult.WheelResult;
 import org.ridewright.ride.Wanted;
 
 /** What a study can ask of a ride test: one number at each of some places, under the name by which study files ask for it. */
+@SuppressWarnings("ImmutableEnumChecker") // functions without state, and a set that nobody changes
 public enum RideMeasure {
     /** Weighted vertical r.m.s. at the seat, ISO 2631-1. */
     SEAT_RMS(

@@ -138,7 +138,7 @@ public final class SearchRun {
     private double[] worth(ExecutorService crew, ThreadLocal<Bench> bench, List<double[]> points) {
         List<Trial> trials = new ArrayList<>();
         for (double[] shares : points) {
-            long run = path.size() + trials.size();
+            long run = (long) path.size() + trials.size();
             trials.add(Schedules.at(run, "search", study.variants().get(0), method.factors(), shares));
         }
         int from = path.size();

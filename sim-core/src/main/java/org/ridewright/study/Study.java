@@ -40,7 +40,7 @@ public record Study(
      */
     public OptionalDouble asWritten(Factor factor) {
         Variant variant = variants.get(0);
-        if (factor instanceof Factor.Multiple || startsWithTimes(factor)) {
+        if (factor.isMultiple()) {
             return OptionalDouble.of(1);
         }
         String path = factor.paths().get(0);
@@ -63,9 +63,5 @@ public record Study(
         } catch (UnfitValueException | QuantityFormatException notOne) {
             return OptionalDouble.empty();
         }
-    }
-
-    private static boolean startsWithTimes(Factor factor) {
-        return factor instanceof Factor.Listed listed && listed.words().get(0).startsWith("×");
     }
 }
