@@ -111,6 +111,7 @@ final class LoadsFigures {
         if (panels.isEmpty()) {
             return Optional.empty();
         }
+        int rows = (panels.size() + 1) / 2;
         return Optional.of(new Figure(
                 RideName.slug(vehicle.name()) + "-spring-travel",
                 vehicle.name() + ": where the springs stand between their stops",
@@ -120,7 +121,7 @@ final class LoadsFigures {
                 panels,
                 panels.size() > 1 ? 2 : 1,
                 Figure.PAGE_WIDTH_MM,
-                12 + 72.0 * ((panels.size() + 1) / 2)));
+                12 + 72.0 * rows));
     }
 
     private static void add(List<Series> lines, List<Standing> all, int spring) {
