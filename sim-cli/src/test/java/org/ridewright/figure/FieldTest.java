@@ -75,8 +75,10 @@ class FieldTest {
         var plot = inks.get(0).path().getBounds2D();
 
         // the lowest band holds all that has a value
-        assertThat(inks.get(1).path().contains(plot.getMinX() + 3, plot.getMaxY() - 3)).isFalse();
-        assertThat(inks.get(1).path().contains(plot.getMaxX() - 3, plot.getMaxY() - 3)).isTrue();
+        assertThat(inks.get(1).path().contains(plot.getMinX() + 3, plot.getMaxY() - 3))
+                .isFalse();
+        assertThat(inks.get(1).path().contains(plot.getMaxX() - 3, plot.getMaxY() - 3))
+                .isTrue();
     }
 
     @Test
@@ -89,7 +91,8 @@ class FieldTest {
     void namesStandAtTheirBars() {
         Series bars = new Series(
                 "size", new double[] {3, 1}, new double[] {1, 0}, LineStyle.SOLID, Tone.NAVY, Trace.BARS_ACROSS);
-        Panel panel = Panel.of("", AxisSpec.of("Size", "m"), AxisSpec.named("", List.of("small one", "great one")), bars);
+        Panel panel =
+                Panel.of("", AxisSpec.of("Size", "m"), AxisSpec.named("", List.of("small one", "great one")), bars);
         Sheet sheet = FigurePainter.paint(Figure.stacked("bars", "", "", 60, panel));
         List<Ink.Filled> filled = sheet.inks().stream()
                 .filter(Ink.Filled.class::isInstance)

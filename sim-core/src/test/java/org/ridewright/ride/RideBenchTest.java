@@ -68,7 +68,8 @@ class RideBenchTest {
 
         Measured again = used.measure(GATE, tests.get(1), wanted);
         assertThat(again.swings()).isEqualTo(light(1, wanted).swings());
-        assertThat(again.ride().seats().toString()).isEqualTo(light(1, wanted).ride().seats().toString());
+        assertThat(again.ride().seats().toString())
+                .isEqualTo(light(1, wanted).ride().seats().toString());
     }
 
     /** A swing that dies away by the factor e^(−δ) a cycle, from 100 mm, stays within 1 mm after ln 100/δ cycles; here δ = ½. */
