@@ -96,12 +96,7 @@ public final class CalibrationWords {
         answers.add(agreement(fit));
         fit.residuals().stream()
                 .filter(r -> r.datum().group().isBlank() && r.disagrees())
-                .forEach(r -> answers.add(
-                        "%s disagrees with the rest: %s measured, %s expected. Measure it again, or look for a slip."
-                                .formatted(
-                                        RideFigures.upperFirst(r.datum().label()),
-                                        observed(r),
-                                        number(r, r.predicted()))));
+                .forEach(r -> answers.add(disagreeing(fit, r)));
         for (int j = 0; j < calibrated.ofVehicle(); j++) {
             if (Math.abs(fit.move(j)) > 3) {
                 answers.add("The file's %s contradicts the measurements: %s in the file, %s now."
@@ -129,6 +124,15 @@ public final class CalibrationWords {
                         "Another set of values explains the data as well. The intervals tell of one of them only: "
                                 + "measure something that tells the two apart."));
         return answers;
+    }
+
+    private static String disagreeing(Calibration fit, Residual r) {
+        String what = RideFigures.upperFirst(r.datum().label());
+        String figures = observed(r) + " measured, " + number(r, r.predicted()) + " expected";
+        return fit.atRest()
+                ? what + " disagrees with the rest: " + figures + ". Measure it again, or look for a slip."
+                : what + " seems to disagree with the rest: " + figures
+                        + ". Counts change in steps with the vehicle, which may be all; if others disagree too, begin with those.";
     }
 
     private static String agreement(Calibration fit) {
