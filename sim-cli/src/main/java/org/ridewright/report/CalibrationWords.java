@@ -144,7 +144,8 @@ public final class CalibrationWords {
                     + ", more than their uncertainties allow (chance %s): something is off by more than was stated, and every interval was made %s times as wide."
                             .formatted(chance(fit.posterior()), Numbers.of(Math.sqrt(birge), 2));
         }
-        String within = "they agree with one another, with the file's tolerances and with the model within their uncertainties";
+        String within =
+                "they agree with one another, with the file's tolerances and with the model within their uncertainties";
         return fit.posterior().chanceOfMisfit() < HARDLY
                 ? sum + ": only just do " + within + " (chance " + chance(fit.posterior()) + ")."
                 : sum + ": " + within + ".";
@@ -169,10 +170,12 @@ public final class CalibrationWords {
     public static String named(String text, Vehicle vehicle) {
         String named = text;
         for (int i = 0; i < vehicle.axles().size(); i++) {
-            named = named.replace("axles[" + i + "]", "axles[" + vehicle.axles().get(i).name() + "]");
+            named = named.replace(
+                    "axles[" + i + "]", "axles[" + vehicle.axles().get(i).name() + "]");
         }
         for (int i = 0; i < vehicle.seats().size(); i++) {
-            named = named.replace("seats[" + i + "]", "seats[" + vehicle.seats().get(i).name() + "]");
+            named = named.replace(
+                    "seats[" + i + "]", "seats[" + vehicle.seats().get(i).name() + "]");
         }
         for (int i = 0; i < vehicle.loadCases().size(); i++) {
             named = named.replace(

@@ -123,10 +123,12 @@ class HiddenTruthTest {
     void aLoggedBounceGivesTheRateBack() throws IOException {
         String path = "axles[front].springs[0].rate";
         Vehicle truth = VehicleDocument.read(BY_TAPE).with(Map.of(path, "8.5 kN/m"));
-        VehicleModel model = VehicleModel.assemble(
-                truth, truth.loadCase("two aboard").orElseThrow(), Ground.UNYIELDING, true);
+        VehicleModel model =
+                VehicleModel.assemble(truth, truth.loadCase("two aboard").orElseThrow(), Ground.UNYIELDING, true);
         Channel rise = new BounceTest(BounceKind.FRONT, Handling.pushTo(0.04))
-                .run(model, 100).traces().get(0);
+                .run(model, 100)
+                .traces()
+                .get(0);
         Random chance = new Random(1);
         StringBuilder csv = new StringBuilder("time (s),z (m/s²)\n");
         for (int i = 1; i < rise.size() - 1; i++) {
