@@ -48,6 +48,9 @@ class ArrowsTest {
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
                 arguments("study", "ride comfort dynamics road vehicle quantity"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments(
+                        "calibration",
+                        "bounce ringdown fieldwork ride comfort measurement solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("narrowing", "modal ride comfort dynamics suspension wheel road vehicle quantity"),
                 arguments("io", "study uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }

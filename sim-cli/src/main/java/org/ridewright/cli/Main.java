@@ -20,7 +20,8 @@ import picocli.CommandLine.ScopeType;
             FieldSheetCommand.class,
             BounceCommand.class,
             ModesCommand.class,
-            LoadsCommand.class
+            LoadsCommand.class,
+            CalibrateCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
