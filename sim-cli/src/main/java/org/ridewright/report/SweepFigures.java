@@ -232,8 +232,7 @@ final class SweepFigures {
     private Figure figure(Question question, String kind, List<Panel> panels, int columns, double height, String how) {
         int rows = (panels.size() + columns - 1) / columns;
         String what = RideFigures.upperFirst(question.title()) + " " + how;
-        String written =
-                sweep.study().asWritten(factor(0)).isPresent() ? " What stands in the files is marked." : "";
+        String written = sweep.study().asWritten(factor(0)).isPresent() ? " What stands in the files is marked." : "";
         return new Figure(
                 StudyFigures.file(kind, question),
                 what,
