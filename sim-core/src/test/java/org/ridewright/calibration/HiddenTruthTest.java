@@ -35,7 +35,7 @@ class HiddenTruthTest {
     private static final Path SCENARIOS = Path.of("..", "scenarios");
     private static final Path PHAETON = SCENARIOS.resolve("vehicles/phaeton.yaml");
     private static final Path DRAY = SCENARIOS.resolve("vehicles/dray.yaml");
-    private static final Path BY_TAPE = SCENARIOS.resolve("vehicles/carriage-by-tape.yaml");
+    private static final Path BY_TAPE = SCENARIOS.resolve("measurements/carriage-by-tape.yaml");
     private static final Path RIDES = SCENARIOS.resolve("riders-words.yaml");
 
     @TempDir
