@@ -34,7 +34,8 @@ public final class HtmlReport {
         certainty.put("intervals", Headline.rows(outcome.rides()));
         certainty.put("intervalHeads", Headline.HEADS);
         certainty.put(
-                "draws", outcome.rides().isEmpty() ? 0 : outcome.rides().get(0).draws());
+                "draws",
+                outcome.rides().stream().mapToInt(UncertainRide::draws).max().orElse(0));
         certainty.put("drawnValues", outcome.uncertainValues());
         certainty.put("replaced", outcome.replaced());
         return render(scenario, results, FigureGroup.of(scenario, outcome), figures, certainty);

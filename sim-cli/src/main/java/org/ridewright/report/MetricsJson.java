@@ -71,7 +71,10 @@ public final class MetricsJson {
             how.put("interval", "5 % to 95 % of the draws");
             how.put(
                     "draws",
-                    outcome.rides().isEmpty() ? 0 : outcome.rides().get(0).draws());
+                    outcome.rides().stream()
+                            .mapToInt(UncertainRide::draws)
+                            .max()
+                            .orElse(0));
             how.put("values drawn", outcome.uncertainValues());
             how.put("draws replaced", outcome.replaced());
         });

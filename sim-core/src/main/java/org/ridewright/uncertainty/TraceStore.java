@@ -1,7 +1,9 @@
 package org.ridewright.uncertainty;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import org.ridewright.signal.Channel;
 
 /** Traces of many draws, in single precision, thinned where they would fill more memory than they may. */
@@ -57,11 +59,13 @@ final class TraceStore {
             double[] low = new double[length];
             double[] median = new double[length];
             double[] high = new double[length];
-            double[] column = new double[kept.length];
+            int of = c;
             for (int i = 0; i < length; i++) {
-                for (int draw = 0; draw < kept.length; draw++) {
-                    column[draw] = kept[draw][c][i];
-                }
+                int at = i;
+                double[] column = Arrays.stream(kept)
+                        .filter(Objects::nonNull)
+                        .mapToDouble(draw -> draw[of][at])
+                        .toArray();
                 Interval interval = Interval.of(column);
                 low[i] = interval.low();
                 median[i] = interval.median();

@@ -10,7 +10,7 @@ import org.ridewright.ride.RideResult;
  * @param ride with every value as written
  * @param numbers interval of each number, by the name that the caller gave it
  * @param bands of each trace; empty where a run keeps only a part of its traces, which differs from draw to draw
- * @param draws rides that were drawn
+ * @param draws rides that were drawn and ridden to their end
  */
 public record UncertainRide(RideResult ride, Map<String, Interval> numbers, List<TraceBand> bands, int draws) {
     public UncertainRide {

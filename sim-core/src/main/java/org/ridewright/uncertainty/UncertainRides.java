@@ -1,9 +1,11 @@
 package org.ridewright.uncertainty;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -17,12 +19,14 @@ import org.ridewright.ride.Scenario;
  * Every ride test of a scenario with the interval of each of its numbers and the band of each of its traces.
  *
  * <p>The same draws serve all ride tests, so that vehicles of one file, and loads and speeds of one vehicle, are compared draw by draw. A draw
- * of which no vehicle can be, or that cannot ride, is replaced by another.
+ * of which no vehicle can be is replaced by another; one that cannot ride a test to its end (it tips, say) is left out of that test, and counted.
  */
 public final class UncertainRides {
     private static final long SEED = 1;
-    /** Share of the draws that may have to be replaced. */
-    private static final double MOST_REPLACED = 0.5;
+    /** How many draws may have to be replaced for each that serves: one vehicle in five must be possible. */
+    private static final double MOST_REPLACED = 4;
+    /** Share of the drawn rides that must come to their end. */
+    private static final double LEAST_RIDDEN = 0.5;
     /** Share of the memory that traces may fill. */
     private static final double MEMORY_SHARE = 0.2;
 
@@ -106,19 +110,35 @@ public final class UncertainRides {
                 central.traces(), count, MEMORY_SHARE * Runtime.getRuntime().maxMemory());
         Map<String, double[]> values = new HashMap<>();
         numbers.apply(central).keySet().forEach(name -> values.put(name, new double[count]));
+        RideException[] stopped = new RideException[count];
         IntStream.range(0, count).parallel().forEach(i -> {
-            RideResult result = ridden(test.in(scenarios.get(i)));
-            traces.put(i, result.traces());
-            Map<String, Double> own = numbers.apply(result);
-            values.forEach((name, column) -> column[i] = own.getOrDefault(name, Double.NaN));
-        });
-        Map<String, Interval> intervals = new HashMap<>();
-        values.forEach((name, column) -> {
-            if (IntStream.range(0, count).allMatch(i -> Double.isFinite(column[i]))) {
-                intervals.put(name, Interval.of(column));
+            try {
+                RideResult result = ridden(test.in(scenarios.get(i)));
+                traces.put(i, result.traces());
+                Map<String, Double> own = numbers.apply(result);
+                values.forEach((name, column) -> column[i] = own.getOrDefault(name, Double.NaN));
+            } catch (RideException gaveUp) {
+                stopped[i] = gaveUp;
             }
         });
-        return new UncertainRide(central, intervals, traces.bands(), count);
+        int[] ridden = IntStream.range(0, count).filter(i -> stopped[i] == null).toArray();
+        if (ridden.length < LEAST_RIDDEN * count) {
+            throw new RideException(count - ridden.length + " of " + count
+                    + " rides drawn within the tolerances could not be ridden to their end. The last: "
+                    + Arrays.stream(stopped)
+                            .filter(Objects::nonNull)
+                            .reduce((a, b) -> b)
+                            .orElseThrow()
+                            .getMessage());
+        }
+        Map<String, Interval> intervals = new HashMap<>();
+        values.forEach((name, column) -> {
+            double[] own = Arrays.stream(ridden).mapToDouble(i -> column[i]).toArray();
+            if (Arrays.stream(own).allMatch(Double::isFinite)) {
+                intervals.put(name, Interval.of(own));
+            }
+        });
+        return new UncertainRide(central, intervals, traces.bands(), ridden.length);
     }
 
     private static RideResult ridden(Scenario one) {
