@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.ridewright.comfort.Position;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.figure.FigureWriter;
@@ -24,6 +25,9 @@ import org.ridewright.measurement.LogOptions.Forward;
 import org.ridewright.measurement.LogOptions.Gravity;
 import org.ridewright.measurement.Recording;
 import org.ridewright.measurement.UnusableLogException;
+import org.ridewright.quantity.Measures;
+import org.ridewright.quantity.QuantityFormatException;
+import org.ridewright.quantity.QuantityKind;
 import org.ridewright.report.LogFigures;
 import org.ridewright.report.LogMetricsJson;
 import org.ridewright.report.LogPage;
@@ -45,6 +49,7 @@ import picocli.CommandLine.Spec;
         sortOptions = false)
 final class ComfortCommand implements Callable<Integer> {
     private static final double HOUR = 3600;
+    private static final Pattern BARE = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)");
 
     @Parameters(paramLabel = "LOG.csv", description = "Rows of time and acceleration, as the logger exports them.")
     private Path file;
@@ -126,9 +131,10 @@ final class ComfortCommand implements Callable<Integer> {
 
     @Option(
             names = "--riding",
-            paramLabel = "HOURS",
-            description = "Hours of such riding a day, for the daily exposure.")
-    private Double riding;
+            paramLabel = "TIME",
+            description =
+                    "Time of such riding a day, for the daily exposure: hours, or with its unit, such as '90 min'.")
+    private String riding;
 
     @Option(
             names = "--into",
@@ -145,7 +151,7 @@ final class ComfortCommand implements Callable<Integer> {
         LogOptions options = options();
         OptionalDouble day = riding == null
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(HOUR * positive("--riding", riding, 24, "hours a day"));
+                : OptionalDouble.of(HOUR * positive("--riding", hours(riding), 24, "hours a day"));
         Recording recording = LogFile.read(file, choice);
         Path target = folder != null ? folder : Path.of("results", ScenarioPath.stem(file));
         PrintWriter out = spec.commandLine().getOut();
@@ -158,7 +164,7 @@ final class ComfortCommand implements Callable<Integer> {
         } catch (UnusableLogException unusable) {
             throw LogFile.fault(file.toString(), unusable.fault());
         }
-        out.println("Report: " + target.resolve("report.html"));
+        out.println(ReportLine.of(target));
         return ExitCode.DONE;
     }
 
@@ -202,6 +208,17 @@ final class ComfortCommand implements Callable<Integer> {
                 orNothing(to),
                 gap == null ? Double.NaN : positive("--gap", gap, 1e9, "seconds"),
                 startUp == null ? Double.NaN : notNegative("--start-up", startUp));
+    }
+
+    /** A bare number is one of hours. */
+    private double hours(String written) {
+        try {
+            return BARE.matcher(written.strip()).matches()
+                    ? Double.parseDouble(written.strip())
+                    : Measures.parse(written, QuantityKind.TIME).value() / HOUR;
+        } catch (QuantityFormatException unreadable) {
+            throw refused("--riding must be a time such as '4 h', or a number of hours, got '" + written + "'");
+        }
     }
 
     private static void put(Map<LogAxis, String> axes, LogAxis axis, String column) {

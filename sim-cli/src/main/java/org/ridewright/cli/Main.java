@@ -61,6 +61,7 @@ public final class Main {
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)
+                .setParameterExceptionHandler(new Misunderstood())
                 .setExecutionExceptionHandler(new Failures(main));
     }
 

@@ -84,7 +84,7 @@ final class RoadCommand implements Callable<Integer> {
             write(results, sources, roads);
             results.commit();
         }
-        out.println("Report: " + target.resolve("report.html"));
+        out.println(ReportLine.of(target));
         return ExitCode.DONE;
     }
 

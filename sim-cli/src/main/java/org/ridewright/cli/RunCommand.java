@@ -120,7 +120,7 @@ final class RunCommand implements Callable<Integer> {
             RunFiles.write(results, scenario, rides);
             results.commit();
         }
-        out.println("Report: " + target.resolve("report.html"));
+        out.println(ReportLine.of(target));
     }
 
     private void runUncertain(Path file, Path target) throws IOException {

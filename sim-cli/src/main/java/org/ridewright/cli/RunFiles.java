@@ -17,6 +17,7 @@ import org.ridewright.figure.FigureFiles;
 import org.ridewright.figure.FigureWriter;
 import org.ridewright.io.ResultFolder;
 import org.ridewright.report.FigureGroup;
+import org.ridewright.report.FileNamePart;
 import org.ridewright.report.HtmlReport;
 import org.ridewright.report.MetricsJson;
 import org.ridewright.report.TracesCsv;
@@ -28,8 +29,6 @@ import org.ridewright.uncertainty.UncertainRides;
 
 /** The files that a run leaves. */
 final class RunFiles {
-    private static final int LONGEST_PART = 40;
-
     private RunFiles() {}
 
     /** Report, figures, traces and numbers, into a folder not yet in its place. */
@@ -119,8 +118,7 @@ final class RunFiles {
         String plain = text.toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{N}.]+", "-")
                 .replaceAll("^[-.]+|[-.]+$", "");
-        int end = Math.min(plain.length(), LONGEST_PART);
-        return plain.isEmpty() ? "unnamed" : plain.substring(0, end);
+        return plain.isEmpty() ? "unnamed" : FileNamePart.shortened(plain);
     }
 
     private static byte[] utf8(String text) {

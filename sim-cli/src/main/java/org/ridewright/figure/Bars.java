@@ -32,6 +32,7 @@ final class Bars {
     static boolean count(Panel panel) {
         return !panel.x().log()
                 && panel.series().stream()
+                        .filter(s -> s.trace() != Trace.KEY)
                         .allMatch(s ->
                                 s.trace() == Trace.BARS && Arrays.stream(s.x()).allMatch(x -> x == Math.rint(x)));
     }

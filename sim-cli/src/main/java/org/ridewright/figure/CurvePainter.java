@@ -45,8 +45,9 @@ final class CurvePainter {
         Rectangle units =
                 new Rectangle(fine(plot.getX()), fine(plot.getY()), fine(plot.getWidth()), fine(plot.getHeight()));
         XYChart chart = bareChart(units, x, y);
-        List<Series> curves =
-                panel.series().stream().filter(s -> s.trace() != Trace.BARS).toList();
+        List<Series> curves = panel.series().stream()
+                .filter(s -> s.trace() != Trace.BARS && s.trace() != Trace.KEY)
+                .toList();
         if (curves.isEmpty()) {
             return;
         }
@@ -115,7 +116,7 @@ final class CurvePainter {
                     case LINE, LINE_AND_MARKS -> XYSeries.XYSeriesRenderStyle.Line;
                     case STEP -> XYSeries.XYSeriesRenderStyle.Step;
                     case MARKS -> XYSeries.XYSeriesRenderStyle.Scatter;
-                    case BARS -> throw new IllegalArgumentException("bars are no curve");
+                    case BARS, KEY -> throw new IllegalArgumentException("bars and keys are no curve");
                 });
     }
 

@@ -16,7 +16,7 @@ record Legend(List<List<Series>> rows) {
     private static final Sheet.Type TYPE = new Sheet.Type(Face.REGULAR, PrintStyle.LEGEND_TEXT, PrintStyle.TEXT);
 
     /**
-     * As many entries side by side as a width holds.
+     * As many entries side by side as a width holds, keys in rows of their own.
      *
      * @param series entries
      * @param width (pt)
@@ -28,7 +28,9 @@ record Legend(List<List<Series>> rows) {
         double used = 0;
         for (Series each : series) {
             double entry = entryWidth(each);
-            if (!row.isEmpty() && used + PrintStyle.LEGEND_BETWEEN + entry > width) {
+            boolean keysBegin =
+                    each.trace() == Trace.KEY && row.stream().anyMatch(before -> before.trace() != Trace.KEY);
+            if (!row.isEmpty() && (keysBegin || used + PrintStyle.LEGEND_BETWEEN + entry > width)) {
                 rows.add(List.copyOf(row));
                 row.clear();
                 used = 0;
@@ -104,7 +106,7 @@ record Legend(List<List<Series>> rows) {
             sheet.fill(
                     new Rectangle2D.Double(x, baseline - height, sampleWidth(series), height),
                     series.tone().colour());
-        } else if (series.trace() != Trace.MARKS) {
+        } else if (series.trace() != Trace.MARKS && series.trace() != Trace.KEY) {
             sheet.line(
                     x,
                     middle,
@@ -123,6 +125,7 @@ record Legend(List<List<Series>> rows) {
         return switch (series.trace()) {
             case MARKS -> 2 * PrintStyle.MARK_SIZE;
             case BARS -> PrintStyle.LEGEND_TEXT;
+            case KEY -> 0;
             case LINE, STEP, LINE_AND_MARKS -> PrintStyle.LEGEND_SAMPLE;
         };
     }

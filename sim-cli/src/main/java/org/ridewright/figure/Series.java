@@ -66,6 +66,18 @@ public final class Series {
     }
 
     /**
+     * An entry of the legend that says what a number on the horizontal axis means.
+     *
+     * @param at the number
+     * @param name what it means
+     * @return a series that is named and not drawn
+     */
+    public static Series key(int at, String name) {
+        return new Series(
+                at + ": " + name, new double[] {at}, new double[] {Double.NaN}, LineStyle.SOLID, Tone.INK, Trace.KEY);
+    }
+
+    /**
      * The same samples drawn in another way.
      *
      * @param other line, steps or marks

@@ -11,7 +11,9 @@ public enum Trace {
     /** Straight from sample to sample, with a mark at each. */
     LINE_AND_MARKS,
     /** A bar from zero at each sample, those of several series side by side. */
-    BARS;
+    BARS,
+    /** Nothing: its name alone stands in the legend, to say what a number on the axis means. */
+    KEY;
 
     /** Whether there is a mark at each sample. */
     boolean marked() {

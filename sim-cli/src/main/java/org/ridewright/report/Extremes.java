@@ -46,6 +46,13 @@ final class Extremes {
                 .orElseThrow();
     }
 
+    /** The wheel whose load grew to the largest multiple of that at rest. */
+    static WheelResult heaviestWheel(RideResult result) {
+        return result.wheels().stream()
+                .max(Comparator.comparingDouble(w -> w.greatest().value() / w.loadAtRest()))
+                .orElseThrow();
+    }
+
     static WheelResult longestOff(RideResult result) {
         return result.wheels().stream()
                 .max(Comparator.comparingDouble(WheelResult::timeOff))

@@ -16,6 +16,8 @@ import org.ridewright.ride.RideResult.ElementResult;
 /** How much of the time the friction of each spring holds it locked, on each road in turn. */
 final class FrictionFigure {
     private static final int MOST_LINES = 5;
+    /** Room for the key of a ride, two or more to a row (mm). */
+    private static final double KEY_MM = 2.2;
 
     private FrictionFigure() {}
 
@@ -66,25 +68,27 @@ final class FrictionFigure {
 
     private static Figure figure(String subject, List<RideResult> rides, List<Series> lines) {
         StringBuilder numbered = new StringBuilder();
+        List<Series> entries = new ArrayList<>(lines);
         for (int i = 0; i < rides.size(); i++) {
             RideName name = RideName.of(rides.get(i));
-            numbered.append(i == 0 ? "" : ", ").append(i + 1).append(" ").append(name.road());
-            numbered.append(" at ").append(name.speed());
+            String ride = name.road() + " at " + name.speed();
+            numbered.append(i == 0 ? "" : ", ").append(i + 1).append(" ").append(ride);
+            entries.add(Series.key(i + 1, ride));
         }
         String caption =
                 "Share of the time during which the friction of each spring of the %s holds it locked, so that it moves only as far as its leaves give without sliding. Rides: %s. A spring that is locked all the time passes the road on as if it were hardly there."
                         .formatted(subject, numbered);
         Panel panel = Panel.of(
                         "",
-                        AxisSpec.of("Ride, numbered as in the caption", "").between(0.5, rides.size() + 0.5),
+                        AxisSpec.of("Ride, by its number", "").between(0.5, rides.size() + 0.5),
                         AxisSpec.of("Time locked", "%").between(0, 100),
-                        lines.toArray(Series[]::new))
+                        entries.toArray(Series[]::new))
                 .withLegend(LegendPlace.BELOW);
         return Figure.stacked(
                 "locked-" + RideName.slug(subject),
                 "%s: how long friction holds each spring locked".formatted(subject),
                 caption,
-                85,
+                80 + KEY_MM * rides.size(),
                 panel);
     }
 }

@@ -59,6 +59,7 @@ public final class HtmlReport {
         model.put("kinds", RiderTables.kinds(results));
         model.put("riders", RiderTables.riders(scenario, results));
         model.put("exposureCaution", RiderTables.caution(scenario).orElse(""));
+        model.put("limits", ModelLimits.of(scenario, results));
         model.put("groups", Templates.groups(groups, figures));
         return Templates.render(TEMPLATE, model);
     }

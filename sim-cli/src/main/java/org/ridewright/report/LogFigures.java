@@ -162,7 +162,7 @@ public final class LogFigures {
         String caption = String.format(
                 Locale.ROOT,
                 "Vertical acceleration %s in one-third octaves, as it is and weighted, with the weighting beneath; the band at %s Hz counts most, %s m/s²"
-                        + " (95 %% confidence %s to %s, for a ride that goes on like this). Bands up to %s Hz lie within what %s Hz sampling can show.",
+                        + " (95 %% confidence %s to %s, for a ride that goes on like this). Bands up to %s Hz lie within what %s Hz sampling can show; the lowest that a log of this length resolves is that of %s Hz.",
                 result.place(),
                 Numbers.of(bands.get(strongest).nominal()),
                 Numbers.of(weighted.rms(strongest)),
@@ -171,7 +171,8 @@ public final class LogFigures {
                 Numbers.of(weighted.rms(strongest)
                         * Math.sqrt(weighted.confidence(CONFIDENCE, strongest).upper())),
                 Numbers.of(bands.get(bands.size() - 1).nominal()),
-                Numbers.of(result.ride().rate(), 4));
+                Numbers.of(result.ride().rate(), 4),
+                Numbers.of(bands.get(0).nominal()));
         return Figure.stacked(
                 "third-octaves", "Which frequencies are felt " + result.place(), caption, 128, bars, curve);
     }

@@ -48,6 +48,13 @@ public final class LogMetricsJson {
                 "vibration total value a_v of the directions recorded",
                 result.vibration().total(),
                 ACCELERATION);
+        if (result.isBackrestStoodFor()) {
+            JsonNumbers.value(
+                    totals,
+                    "the same with 1.4 on x and y for the backrest not recorded",
+                    result.vibration().comfortTotal(),
+                    ACCELERATION);
+        }
         for (Map.Entry<Axis, AxisVibration> entry : result.vibration().axes().entrySet()) {
             bands(root.putObject("bands " + entry.getKey().name().toLowerCase(Locale.ROOT)), entry.getValue());
         }

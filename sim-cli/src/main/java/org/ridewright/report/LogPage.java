@@ -141,7 +141,7 @@ public final class LogPage {
     private static String sickness(MotionSickness sickness) {
         String text = String.format(
                 Locale.ROOT,
-                "Motion sickness, over %s min of the longest piece: MSDV = %s m/s^1.5, which by the standard's rule makes %s %% of people vomit.",
+                "Motion sickness, over %s min of the longest piece: MSDV = %s m/s^1.5, for which the rule of ISO 2631-1 (clause 9 and annex D, from memory) expects about %s %% of unaccustomed adults to vomit. The rule comes from ships and the like, whose motion up and down is slow and goes on for long; in road vehicles sway, roll and what one sees count too, and are not in it.",
                 Numbers.of(sickness.exposure() / 60, 2),
                 Numbers.of(sickness.dose()),
                 Numbers.of(sickness.percentage(), 2));

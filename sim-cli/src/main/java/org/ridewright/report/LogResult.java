@@ -39,6 +39,9 @@ public record LogResult(
         Optional<MotionSickness> sickness,
         OptionalDouble riding,
         List<String> remarks) {
+    /** Rides shorter than this are events, for which the standard's words are not meant (s). */
+    static final double STEADY = 20;
+
     /**
      * A direction and its measures.
      *
@@ -106,16 +109,37 @@ public record LogResult(
     public List<String> answers() {
         List<String> answers = new ArrayList<>();
         boolean all = directions().size() > 1;
-        answers.add(String.format(
-                Locale.ROOT,
-                "The weighted acceleration %s is a_v = %s m/s² %s; in public transport such steady vibration is %s.",
-                place(),
-                Numbers.of(vibration.total()),
-                all ? "over all directions recorded" : "in the vertical direction alone, the only one recorded",
-                Discomfort.likely(vibration.total())));
+        answers.add("The weighted acceleration %s is a_v = %s m/s² %s%s."
+                .formatted(
+                        place(),
+                        Numbers.of(vibration.total()),
+                        all ? "over all directions recorded" : "in the vertical direction alone, the only one recorded",
+                        isBackrestStoodFor()
+                                ? ", and %s m/s² with the factor 1.4 on the horizontal ones that stands for the backrest"
+                                        .formatted(Numbers.of(vibration.comfortTotal()))
+                                : ""));
+        answers.add(words());
         answers.add(ratios());
         answers.add(kind());
         return List.copyOf(answers);
+    }
+
+    /** Whether the two totals differ. */
+    boolean isBackrestStoodFor() {
+        return vibration.position() == Position.SEAT && directions().size() > 1;
+    }
+
+    /** The standard's words are for steady vibration of a seated person, and for the whole of it: a single point of the floor is not. */
+    private String words() {
+        if (vibration.position() != Position.SEAT) {
+            return "The standard's words for discomfort are for all that a seated person feels; for what was recorded %s alone none are given."
+                    .formatted(place());
+        } else if (ride.length() < STEADY) {
+            return "The standard's words for discomfort are for steady vibration; %s s are too short for them, which need %.0f s here."
+                    .formatted(Numbers.of(ride.length()), STEADY);
+        }
+        return "In public transport a steady %s m/s² is %s (bands overlap; ISO 2631-1:1997, annex C)."
+                .formatted(Numbers.of(vibration.comfortTotal()), Discomfort.likely(vibration.comfortTotal()));
     }
 
     /** For daily exposure: each known axis, or the horizontal one as if it all lay in one direction, which is the most it can be. */

@@ -202,8 +202,9 @@ public final class MetricsJson {
             JsonNumbers.value(values, "window to", m.window().to(), "s");
             JsonNumbers.value(values, "weighted r.m.s.", m.rms(), axis.unit());
             JsonNumbers.value(values, "MTVV", m.mtvv(), axis.unit());
-            JsonNumbers.value(values, "VDV", m.vdv(), DOSE);
-            JsonNumbers.value(values, "estimated VDV", m.estimatedVdv(), DOSE);
+            String dose = axis.unit().startsWith("rad") ? "rad/s^1.75" : DOSE;
+            JsonNumbers.value(values, "VDV", m.vdv(), dose);
+            JsonNumbers.value(values, "estimated VDV", m.estimatedVdv(), dose);
             JsonNumbers.value(values, "weighted peak", m.peak(), axis.unit());
             JsonNumbers.value(values, "unweighted peak", m.unweightedPeak(), axis.unit());
             JsonNumbers.value(values, "crest factor", m.crestFactor(), "1");

@@ -20,6 +20,9 @@ import org.ridewright.ride.RideResult;
 /** What vehicles without surge and sway miss: acceleration without and with, bar beside bar, a row to each vehicle, a place to each ride. */
 final class MissedFigures {
     private static final int MOST_ROWS = 5;
+    /** Room for the key of a ride, two or more to a row (mm). */
+    private static final double KEY_MM = 2.2;
+
     private static final String[] AXES = {"Fore and aft", "Sideways", "Up and down"};
     private static final double ROOM = 1.08;
 
@@ -50,6 +53,7 @@ final class MissedFigures {
             List<String> part = subjects.subList(from, Math.min(subjects.size(), from + MOST_ROWS));
             List<Panel> panels = new ArrayList<>();
             part.forEach(subject -> panels.addAll(row(subject, bySubject.get(subject), places)));
+            panels.set(0, keyed(panels.get(0), places));
             figures.add(new Figure(
                     "surge-and-sway" + (from == 0 ? "" : "-" + (from / MOST_ROWS + 1)),
                     "What is missed without surge and sway",
@@ -57,9 +61,19 @@ final class MissedFigures {
                     panels,
                     AXES.length,
                     Figure.PAGE_WIDTH_MM,
-                    24 + 38.0 * part.size()));
+                    24 + 38.0 * part.size() + KEY_MM * places.size()));
         }
         return figures;
+    }
+
+    /** The same panel with what the numbers of rides mean in the legend that all share. */
+    private static Panel keyed(Panel panel, List<String> places) {
+        List<Series> series = new ArrayList<>(panel.series());
+        for (int i = 0; i < places.size(); i++) {
+            series.add(Series.key(i + 1, places.get(i)));
+        }
+        return Panel.of(panel.title(), panel.x(), panel.y(), series.toArray(Series[]::new))
+                .withLegend(LegendPlace.SHARED);
     }
 
     /** Whether each vehicle with its load goes at one speed, so that roads alone tell its rides apart. */

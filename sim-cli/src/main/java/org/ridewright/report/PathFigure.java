@@ -29,6 +29,11 @@ import org.ridewright.wheel.WheelPath;
 final class PathFigure {
     private static final int SAMPLES = 1600;
     private static final double LONGEST = 4;
+    /** Steps by which the roughest stretch is looked for, pieces that are compared, and what is held at a time (m). */
+    private static final double STEP = 0.02;
+
+    private static final double PIECE = 0.5;
+    private static final double WINDOW = 20;
     private static final double MILLI = 1000;
     private static final double JUMP = 1e-9;
 
@@ -45,9 +50,33 @@ final class PathFigure {
         if (!(first < last)) {
             return Optional.empty();
         }
-        double end = Math.min(last, first + LONGEST);
-        double room = 0.12 * (end - first);
-        return Optional.of(figure(result, first - room, end + room, last > end));
+        boolean cut = last - first > LONGEST;
+        double begin = cut ? roughest(result, first, last) : first;
+        double end = cut ? begin + LONGEST : last;
+        double room = 0.12 * (end - begin);
+        return Optional.of(figure(result, begin - room, end + room, cut));
+    }
+
+    /** Where the stretch begins in the middle of which wheels and road differ most, as the survey of a road looks for it (m). */
+    private static double roughest(RideResult result, double first, double last) {
+        double[] differ = new double[(int) Math.ceil((last - first) / PIECE)];
+        for (double from = first; from < last; from += WINDOW) {
+            double to = Math.min(last, from + WINDOW);
+            List<RoadProfile> roads = roads(result, from, to);
+            for (int w = 0; w < roads.size(); w++) {
+                for (double s = from + STEP / 2; s < to; s += STEP) {
+                    double off =
+                            result.wheelPaths().get(w).value(s) - roads.get(w).height(s);
+                    differ[Math.min(differ.length - 1, (int) ((s - first) / PIECE))] += off * off;
+                }
+            }
+        }
+        int worst = 0;
+        for (int i = 1; i < differ.length; i++) {
+            worst = differ[i] > differ[worst] ? i : worst;
+        }
+        double begin = first + (worst + 0.5) * PIECE - LONGEST / 2;
+        return Math.max(first, Math.min(last - LONGEST, begin));
     }
 
     private static Figure figure(RideResult result, double from, double to, boolean cut) {
@@ -69,7 +98,11 @@ final class PathFigure {
         String road = result.road().name();
         String caption =
                 "Height of the wheels' centres above their height on the level, for the wheels of the %s on %s, against the road's own height; heights are drawn larger than lengths. Largest departure: %s.%s"
-                        .formatted(vehicle, road, String.join("; ", rises), cut ? " The first 4 m are shown." : "");
+                        .formatted(
+                                vehicle,
+                                road,
+                                String.join("; ", rises),
+                                cut ? " Shown are the 4 m on which wheels and road differ most." : "");
         return Figure.stacked(
                 RideName.slug(vehicle) + "-" + RideName.slug(road) + "-wheel-paths",
                 "%s: what its wheels follow on %s".formatted(vehicle, road),

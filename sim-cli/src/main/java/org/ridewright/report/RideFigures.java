@@ -1,8 +1,11 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import org.ridewright.figure.AxisSpec;
 import org.ridewright.figure.Figure;
 import org.ridewright.figure.Level;
@@ -17,6 +20,7 @@ import org.ridewright.signal.Channel;
 public final class RideFigures {
     private static final int MOST_LINES = 5;
     private static final int MOST_LOOPS = 8;
+    private static final double ROOM = 0.06;
     private static final double MILLI = 1000;
     private static final double KILO = 1e-3;
 
@@ -70,8 +74,7 @@ public final class RideFigures {
                 .replace("  ", " ");
         String title = "%s: vertical acceleration at %s, %s"
                 .formatted(name.subject(), worst.seat() ? "the seat" : "the points read off", name.speed());
-        return Optional.of(
-                Figure.stacked(name.slug() + "-acceleration", title, caption + slice.said(result), 80, panel));
+        return Optional.of(Figure.stacked(name.slug() + "-acceleration", title, caption + slice.said(), 80, panel));
     }
 
     private static Figure motion(RideName name, RideResult result) {
@@ -98,13 +101,13 @@ public final class RideFigures {
         return Figure.stacked(
                 name.slug() + "-body-motion",
                 "%s: how the body moves, %s".formatted(name.subject(), name.speed()),
-                caption + slice.said(result),
+                caption + slice.said(),
                 30 + 42.0 * panels.size(),
                 panels.toArray(Panel[]::new));
     }
 
     private static Optional<Figure> wheelLoads(RideName name, RideResult result) {
-        TimeSlice slice = TimeSlice.of(result);
+        TimeSlice slice = TimeSlice.ofBlow(result);
         List<Panel> panels = new ArrayList<>();
         for (int axle = 0; axle < result.model().vehicle().axles().size(); axle++) {
             List<Series> lines = new ArrayList<>();
@@ -146,14 +149,14 @@ public final class RideFigures {
         return Optional.of(Figure.stacked(
                 name.slug() + "-wheel-loads",
                 "%s: wheel loads, %s".formatted(name.subject(), name.speed()),
-                caption + slice.said(result),
+                caption + slice.said(),
                 26 + 58.0 * panels.size(),
                 panels.toArray(Panel[]::new)));
     }
 
     private static Optional<Figure> loops(RideName name, RideResult result) {
         TimeSlice slice = TimeSlice.of(result);
-        List<Panel> panels = new ArrayList<>();
+        List<Series> loops = new ArrayList<>();
         for (ElementResult spring : result.springs()) {
             Optional<Channel> travel = result.trace(spring.element() + " travel");
             Optional<Channel> force = result.trace(spring.element() + " force");
@@ -162,22 +165,23 @@ public final class RideFigures {
             if (!spring.kind().equals("spring") || second || travel.isEmpty() || force.isEmpty()) {
                 continue;
             }
-            if (panels.size() < MOST_LOOPS) {
+            if (loops.size() < MOST_LOOPS) {
                 Series loop = Series.line(
                         0, spring.element(), slice.values(travel.get(), MILLI), slice.values(force.get(), KILO));
-                panels.add(Panel.of(
-                        upperFirst(spring.element()),
-                        AxisSpec.of("Compression from rest", "mm"),
-                        AxisSpec.of("Force", "kN"),
-                        loop));
+                loops.add(loop);
             }
         }
-        if (panels.isEmpty()) {
+        if (loops.isEmpty()) {
             return Optional.empty();
         }
+        AxisSpec compression = spanning("Compression from rest", "mm", loops, Series::x);
+        AxisSpec force = spanning("Force", "kN", loops, Series::y);
+        List<Panel> panels = loops.stream()
+                .map(loop -> Panel.of(upperFirst(loop.name()), compression, force, loop))
+                .toList();
         ElementResult farthest = Extremes.farthestSpring(result).orElseThrow();
         String caption =
-                "Load–deflection loops of the springs of the %s, of a pair the left one; '%s' moves farthest, %s mm from rest, and the area of each loop is the energy its friction and damping turn to heat (%s J in that spring)."
+                "Load–deflection loops of the springs of the %s, of a pair the left one, all on equal axes; '%s' moves farthest, %s mm from rest, and the area of each loop is the energy its friction and damping turn to heat (%s J in that spring)."
                         .formatted(
                                 name.words(),
                                 farthest.element(),
@@ -188,11 +192,21 @@ public final class RideFigures {
         return Optional.of(new Figure(
                 name.slug() + "-spring-loops",
                 "%s: springs at work, %s".formatted(name.subject(), name.speed()),
-                caption + slice.said(result),
+                caption + slice.said(),
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,
                 24 + 64.0 * rows));
+    }
+
+    /** An axis that holds all of several series, with a little room. */
+    private static AxisSpec spanning(String quantity, String unit, List<Series> all, Function<Series, double[]> which) {
+        DoubleSummaryStatistics ends = all.stream()
+                .flatMapToDouble(series -> DoubleStream.of(which.apply(series)))
+                .filter(Double::isFinite)
+                .summaryStatistics();
+        double room = ends.getMax() > ends.getMin() ? ROOM * (ends.getMax() - ends.getMin()) : 1;
+        return AxisSpec.of(quantity, unit).between(ends.getMin() - room, ends.getMax() + room);
     }
 
     private static double greatestSize(double[] values) {

@@ -10,8 +10,6 @@ import org.ridewright.ride.RideResult;
  * @param speed in the words of the scenario
  */
 record RideName(String vehicle, String load, String road, String speed) {
-    private static final int LONGEST_PART = 40;
-
     static RideName of(RideResult result) {
         return new RideName(
                 result.model().vehicle().name(),
@@ -42,7 +40,6 @@ record RideName(String vehicle, String load, String road, String speed) {
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^a-z0-9.]+", "-")
                 .replaceAll("^[-.]+|[-.]+$", "");
-        String shortened = plain.length() > LONGEST_PART ? plain.substring(0, LONGEST_PART) : plain;
-        return shortened.isEmpty() ? "x" : shortened;
+        return plain.isEmpty() ? "x" : FileNamePart.shortened(plain);
     }
 }

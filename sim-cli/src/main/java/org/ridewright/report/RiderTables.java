@@ -21,9 +21,6 @@ import org.ridewright.ride.Scenario;
 /** What each rider feels, axis by axis, and what that adds up to. */
 final class RiderTables {
     private static final String NONE = "–";
-    /** Rides shorter than this are events, for which the standard's words are not meant (s). */
-    private static final double STEADY = 20;
-
     private static final double HOUR = 3600;
 
     private RiderTables() {}
@@ -119,7 +116,7 @@ final class RiderTables {
                                 person.points().containsKey(Position.BACKREST)
                                         ? ""
                                         : ", with the factor 1.4 on x and y at the seat for the backrest that was not read off"));
-        if (z.window().length() >= STEADY) {
+        if (z.window().length() >= LogResult.STEADY) {
             list.add(
                     "Public transport passengers would be likely to call an overall total of %s m/s² %s (bands overlap; ISO 2631-1:1997, annex C)."
                             .formatted(
@@ -137,7 +134,7 @@ final class RiderTables {
                                 Numbers.of(person.britishDose())));
         seat.sickness()
                 .ifPresent(s -> list.add(
-                        "Motion sickness dose over the ride itself %s m/s^1.5; percentage by the standard's formula %s %%%s."
+                        "Motion sickness dose over the ride itself %s m/s^1.5; percentage by the standard's formula, which comes from ships and the like, %s %%%s."
                                 .formatted(
                                         Numbers.of(s.dose()),
                                         Numbers.of(s.percentage(), 2),

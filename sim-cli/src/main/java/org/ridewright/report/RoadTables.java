@@ -15,6 +15,10 @@ final class RoadTables {
     private static final double MICRO = 1e6;
     private static final double MILLI = 1000;
     private static final double NINETY_FIVE = 1.96;
+    /** Waviness of the lines between classes, and how far off it a road may be before its class says little (1). */
+    private static final double CLASS_WAVINESS = 2;
+
+    private static final double UNLIKE = 0.5;
 
     private RoadTables() {}
 
@@ -95,16 +99,26 @@ final class RoadTables {
     }
 
     private static String answer(SurveyedTrack track) {
-        String roadClass = track.roughness()
-                .fit()
-                .map(f ->
-                        "class " + f.roadClass() + " (confidence " + Numbers.percent(f.confidence(f.roadClass())) + ")")
-                .orElse("no class of roughness");
+        String roadClass = track.roughness().fit().map(RoadTables::classified).orElse("no class of roughness");
         String index = track.roughness().index().isKnown()
                 ? "roughness index "
                         + Numbers.of(MILLI * track.roughness().index().value()) + " m/km"
                 : "no roughness index";
         return track.name() + ", " + roadClass + ", " + index;
+    }
+
+    /** The class, how sure the estimate is of it, and whether a class is the right thing to ask for. */
+    private static String classified(StraightFit fit) {
+        double least = Math.abs(fit.waviness() - CLASS_WAVINESS) - NINETY_FIVE * fit.wavinessError();
+        String sure = "class %s by its waves of some 10 m (%s sure)"
+                .formatted(fit.roadClass(), Numbers.percent(fit.confidence(fit.roadClass())));
+        return least > UNLIKE
+                ? sure
+                        + ", which tells little here, as short waves weigh %s than in any class (waviness %s, of classes 2)"
+                                .formatted(
+                                        fit.waviness() < CLASS_WAVINESS ? "more" : "less",
+                                        Numbers.of(fit.waviness(), 2))
+                : sure;
     }
 
     private static String wheelAnswer(SurveyedRoad road) {

@@ -16,6 +16,7 @@ import org.ridewright.figure.Series;
 import org.ridewright.figure.Trace;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.RideSpectra;
+import org.ridewright.signal.Confidence;
 import org.ridewright.signal.PowerSpectrum;
 import org.ridewright.signal.ThirdOctave;
 import org.ridewright.signal.ThirdOctaveSpectrum;
@@ -25,7 +26,9 @@ import org.ridewright.signal.TransferFunction;
 final class SpectrumFigures {
     private static final double LOWEST = 0.4;
     private static final double HIGHEST = 200;
+    private static final double LOWEST_BAND = 0.5;
     private static final double HIGHEST_BAND = 80;
+    private static final double CONFIDENCE = 0.95;
     /** Decades of a logarithmic vertical axis; the rest is round-off of the estimate. */
     private static final double DECADES = 6;
     /** Points of a curve to a decade. */
@@ -74,7 +77,7 @@ final class SpectrumFigures {
         double top = Math.pow(10, Math.ceil(Math.log10(greatest)));
         PowerSpectrum felt = top(spectra);
         String caption =
-                "Power spectral density of the vertical acceleration from the road up to %s, %s; Welch's estimate from %d half-overlapping segments, lines %s Hz apart. Where one curve lies below the one before, the link between them keeps that frequency from the rider. The weighted r.m.s. (Wk) on the seat, or on the body under a rigid seat, is %s m/s²."
+                "Power spectral density of the vertical acceleration from the road up to %s, %s; Welch's estimate from %d half-overlapping segments, lines %s Hz apart. Where one curve lies below the one before, the link between them keeps that frequency from the rider. Weighted by Wk, the r.m.s. from this spectrum, on the seat or on the body under a rigid one, is %s m/s²; tables give it from the motion itself."
                         .formatted(
                                 spectra.place(),
                                 name.words(),
@@ -91,19 +94,21 @@ final class SpectrumFigures {
                 .withMarkers(kinds());
         return Figure.stacked(
                 name.slug() + "-spectra",
-                "%s: spectra from the road to %s, %s".formatted(name.subject(), spectra.place(), name.speed()),
+                "%s: spectra from the road to %s, on %s at %s"
+                        .formatted(name.subject(), spectra.place(), name.road(), name.speed()),
                 caption,
                 92,
                 panel);
     }
 
     private static Figure bands(RideName name, RideSpectra spectra) {
-        ThirdOctaveSpectrum raw = ThirdOctaveSpectrum.of(top(spectra), 0.5, HIGHEST_BAND);
+        ThirdOctaveSpectrum raw = spectra.thirdOctaves(LOWEST_BAND, HIGHEST_BAND);
         ThirdOctaveSpectrum weighted = raw.times(Weighting.WK::factor);
         int greatest = IntStream.range(0, weighted.bands().size())
                 .boxed()
                 .max(Comparator.comparingDouble(weighted::rms))
                 .orElseThrow();
+        Confidence within = weighted.confidence(CONFIDENCE, greatest);
         double[] centres = raw.bands().stream().mapToDouble(ThirdOctave::exact).toArray();
         Panel levels = Panel.of(
                         "",
@@ -124,16 +129,20 @@ final class SpectrumFigures {
                                 .mapToDouble(band -> Weighting.WK.factor(band.nominal()))
                                 .toArray()));
         String caption =
-                "Vertical acceleration of %s in one-third octaves (ISO 266), %s: as it is, and as ISO 2631-1 weights it. The band of %s Hz counts most, with %s m/s² weighted; all bands from 0.5 to 80 Hz together make %s m/s²."
+                "Vertical acceleration of %s in one-third octaves (ISO 266), %s: as it is, and as ISO 2631-1 weights it. The band of %s Hz counts most, with %s m/s² weighted (95 %% confidence %s to %s, for a ride that goes on like this); all bands drawn together make %s m/s². The lowest that a ride of this length resolves is that of %s Hz; lower ones are left out."
                         .formatted(
                                 spectra.place(),
                                 name.words(),
                                 Numbers.of(weighted.bands().get(greatest).nominal()),
                                 Numbers.of(weighted.rms(greatest)),
-                                Numbers.of(weighted.total()));
+                                Numbers.of(weighted.rms(greatest) * Math.sqrt(within.lower())),
+                                Numbers.of(weighted.rms(greatest) * Math.sqrt(within.upper())),
+                                Numbers.of(weighted.total()),
+                                Numbers.of(raw.bands().get(0).nominal()));
         return Figure.stacked(
                 name.slug() + "-bands",
-                "%s: one-third octaves at %s, %s".formatted(name.subject(), spectra.place(), name.speed()),
+                "%s: one-third octaves at %s, on %s at %s"
+                        .formatted(name.subject(), spectra.place(), name.road(), name.speed()),
                 caption,
                 125,
                 levels,
@@ -165,11 +174,12 @@ final class SpectrumFigures {
             coherences.add(Series.line(i, spectra.links().get(i), coherence.x, coherence.y));
         }
         String caption =
-                "How much of the motion of the road under the nearest wheel arrives further up, for %s, %s, and below it how much of what arrives comes from there (coherence). Other wheels, friction and lift-off bring in motion of their own: where coherence is low, the curve above it says little."
-                        .formatted(spectra.place(), name.words());
+                "How much of the motion of the road under the nearest wheel (%s) arrives further up, for %s, %s, and below it how much of what arrives comes from there (coherence). Other wheels, friction and lift-off bring in motion of their own: where coherence is low, the curve above it says little."
+                        .formatted(spectra.wheel(), spectra.place(), name.words());
         return Figure.stacked(
                 name.slug() + "-transmissibility",
-                "%s: from the road to %s, %s".formatted(name.subject(), spectra.place(), name.speed()),
+                "%s: what arrives at %s, on %s at %s"
+                        .formatted(name.subject(), spectra.place(), name.road(), name.speed()),
                 caption,
                 130,
                 Panel.of(

@@ -15,39 +15,64 @@ import org.ridewright.signal.Channel;
  * @param from beginning (s)
  * @param to end (s)
  * @param origin instant that the axis calls zero (s)
+ * @param said words to be put at the end of a caption; empty where the whole window is shown
  */
-record TimeSlice(double from, double to, double origin) {
+record TimeSlice(double from, double to, double origin, String said) {
     private static final double LEAD_IN = 0.05;
     /** What can be told apart in print (s). */
     private static final double LONGEST = 10;
+    /** What shows a single blow to a wheel (s). */
+    private static final double BLOW = 2;
 
     static TimeSlice of(RideResult result) {
-        double window = result.window().to() - result.window().from();
-        if (window > LONGEST) {
-            double middle = Felt.of(result).isEmpty()
-                    ? result.window().from()
-                    : Felt.worst(Felt.of(result)).at();
-            double from = Math.max(0, middle - LONGEST / 2);
-            return new TimeSlice(from, Math.min(from + LONGEST, result.duration()), 0);
+        if (window(result) > LONGEST) {
+            return around(result, greatestAcceleration(result), LONGEST, "greatest acceleration");
         }
-        double lead = LEAD_IN * window;
+        return whole(result);
+    }
+
+    /** The two seconds around the greatest load of a wheel, if they were kept; around the greatest acceleration if not. */
+    static TimeSlice ofBlow(RideResult result) {
+        if (window(result) <= BLOW) {
+            return whole(result);
+        }
+        double at = Extremes.heaviestWheel(result).greatest().at();
+        Channel kept = result.traces().get(0);
+        return at > kept.start() && at < kept.end()
+                ? around(result, at, BLOW, "greatest wheel load")
+                : around(result, greatestAcceleration(result), BLOW, "greatest acceleration");
+    }
+
+    private static double window(RideResult result) {
+        return result.window().to() - result.window().from();
+    }
+
+    private static double greatestAcceleration(RideResult result) {
+        List<Felt> felt = Felt.of(result);
+        return felt.isEmpty() ? result.window().from() : Felt.worst(felt).at();
+    }
+
+    private static TimeSlice whole(RideResult result) {
+        double lead = LEAD_IN * window(result);
         return new TimeSlice(
-                Math.max(0, result.window().from() - lead), result.window().to(), 0);
+                Math.max(0, result.window().from() - lead), result.window().to(), 0, "");
+    }
+
+    private static TimeSlice around(RideResult result, double middle, double length, String what) {
+        double from = Math.max(0, middle - length / 2);
+        double to = Math.min(from + length, result.duration());
+        return new TimeSlice(
+                from, to, 0, " Shown are the %s s around the %s.".formatted(Numbers.of(to - from, 2), what));
     }
 
     /** The same with zero at the beginning of the window, or of the part of it that is shown. */
     static TimeSlice fromFirstContact(RideResult result) {
         TimeSlice slice = of(result);
-        boolean part = !slice.said(result).isEmpty();
         return new TimeSlice(
-                slice.from(), slice.to(), part ? slice.from() : result.window().from());
-    }
-
-    /** Words to be put at the end of a caption; empty where the whole window is shown. */
-    String said(RideResult result) {
-        return result.window().to() - result.window().from() > LONGEST
-                ? " Shown are the %s s around the greatest acceleration.".formatted(Numbers.of(to - from, 2))
-                : "";
+                slice.from(),
+                slice.to(),
+                slice.said().isEmpty() ? result.window().from() : slice.from(),
+                slice.said());
     }
 
     AxisSpec axis() {

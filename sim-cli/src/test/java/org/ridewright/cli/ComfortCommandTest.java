@@ -118,6 +118,68 @@ class ComfortCommandTest {
         assertThat(out.toString()).contains("fore and aft", "lateral");
     }
 
+    @Test
+    void aStretchOutsideTheLogIsNamedAsWhatIsWrong() throws IOException {
+        String log = sine("short.csv", 9.80665).toString();
+        assertThat(comfort(log, "--from", "40")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("--from: 40 s leaves less than 1 s of the log, which ends at 29.99 s");
+        err.getBuffer().setLength(0);
+        assertThat(comfort(log, "--from", "-5", "--to", "-1")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("--to: -1 s comes before");
+        err.getBuffer().setLength(0);
+        assertThat(comfort(log, "--from", "10", "--to", "10.5")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("--to: 10.5 s comes less than 1 s after --from, 10 s");
+    }
+
+    @Test
+    void timeOfRidingMayHaveItsUnit() throws IOException {
+        String log = sine("log.csv", 9.80665).toString();
+        for (String riding : new String[] {"4", "4 h", "240 min"}) {
+            Path into = folder.resolve("into");
+            assertThat(comfort(log, "--riding", riding, "--into", into.toString()))
+                    .isZero();
+            assertThat(Files.readString(into.resolve("report.html"))).contains("4.00 hours of such riding a day");
+        }
+        assertThat(comfort(log, "--riding", "long")).isEqualTo(2);
+        assertThat(err.toString()).contains("--riding must be a time such as '4 h'");
+    }
+
+    @Test
+    void wordsForDiscomfortAreForTheSeatAndForRidesThatLast() throws IOException {
+        String log = sine("log.csv", 9.80665).toString();
+        assertThat(words(log)).contains("In public transport").contains("annex C");
+        assertThat(words(log, "--at", "feet"))
+                .doesNotContain("In public transport")
+                .contains("none are given");
+        assertThat(words(log, "--to", "15"))
+                .doesNotContain("In public transport")
+                .contains("too short");
+    }
+
+    private String words(String log, String... options) {
+        Path into = folder.resolve("into");
+        String[] all = new String[options.length + 3];
+        all[0] = log;
+        all[1] = "--into";
+        all[2] = into.toString();
+        System.arraycopy(options, 0, all, 3, options.length);
+        out.getBuffer().setLength(0);
+        assertThat(comfort(all)).isZero();
+        return out.toString().replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void hostileColumnNamesAreShownAsText() throws IOException {
+        Path log = sine("a<b>.csv", 9.80665);
+        Files.writeString(log, Files.readString(log).replace("z (m/s²)", "<script>alert(1)</script> z (m/s²)"));
+        Path into = folder.resolve("results");
+        assertThat(comfort(log.toString(), "--z", "2", "--into", into.toString()))
+                .isZero();
+        assertThat(Files.readString(into.resolve("report.html")))
+                .contains("&lt;script&gt;alert(1)")
+                .doesNotContain("<script", "a<b>");
+    }
+
     private Path sine(String name, double mean) throws IOException {
         StringBuilder rows = new StringBuilder("t (s);z (m/s²)\n");
         for (int i = 0; i < 3000; i++) {

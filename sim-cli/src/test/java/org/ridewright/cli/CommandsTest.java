@@ -83,6 +83,65 @@ class CommandsTest {
         assertThat(err.toString()).contains("--uncertain takes from 20 to 10000 draws, got 3");
     }
 
+    @Test
+    void hostileNamesOfVehicleRoadAndPersonAreShownAsText() throws IOException {
+        Path scenario = written("20 kN/m");
+        String image = "<img src=x onerror=alert(1)>";
+        Files.writeString(
+                folder.resolve("quarter.yaml"),
+                QUARTER.formatted("20 kN/m")
+                        .replace("vehicle: Test quarter", "vehicle: '" + image + "'")
+                        .replace("name: coil", "name: '<script>alert(2)</script>'"));
+        Files.writeString(scenario, SCENARIO.replace("name: plank", "name: '</svg><script>alert(3)</script>'"));
+        Path into = folder.resolve("results");
+        assertThat(ridewright("run", scenario.toString(), "--into", into.toString()))
+                .isZero();
+        assertThat(Files.readString(into.resolve("report.html")))
+                .contains("&lt;img src=x onerror=alert(1)&gt;")
+                .doesNotContain("<img", "<script", "</svg><script");
+        try (Stream<Path> files = Files.list(into.resolve("figures"))) {
+            assertThat(files.filter(f -> f.toString().endsWith(".svg")))
+                    .allSatisfy(svg -> assertThat(Files.readString(svg)).doesNotContain("<img", "<script"));
+        }
+    }
+
+    @Test
+    void aVehicleThatSurgesIsNotSaidToLackSurge() throws IOException {
+        Path scenario = written("20 kN/m");
+        Path into = folder.resolve("results");
+        ridewright("run", scenario.toString(), "--into", into.toString());
+        assertThat(Files.readString(into.resolve("report.html"))).contains("<li>surge, to and fro");
+        Files.writeString(folder.resolve("quarter.yaml"), QUARTER.formatted("20 kN/m") + "coordinates: [surge]\n");
+        assertThat(ridewright("run", scenario.toString(), "--into", into.toString()))
+                .isZero();
+        assertThat(Files.readString(into.resolve("report.html"))).doesNotContain("<li>surge, to and fro");
+    }
+
+    @Test
+    void aWrongCommandLineIsAnsweredInALineOrTwo() {
+        for (String[] wrong : new String[][] {
+            {"run", "--nowhere", "x"},
+            {"run"},
+            {"road", "x", "--length", "long"},
+            {"comfort", "x.csv", "--at", "roof"},
+            {"check"},
+            {"rum", "x"}
+        }) {
+            err.getBuffer().setLength(0);
+            assertThat(ridewright(wrong)).isEqualTo(2);
+            assertThat(err.toString().lines().count()).as(err.toString()).isBetween(2L, 3L);
+            assertThat(err.toString()).contains("See ridewright", " --help");
+        }
+    }
+
+    @Test
+    void theSizeOfALargeReportIsSaid() throws IOException {
+        Files.write(folder.resolve("report.html"), new byte[9_000_000]);
+        assertThat(ReportLine.of(folder)).endsWith("report.html");
+        Files.write(folder.resolve("report.html"), new byte[12_400_000]);
+        assertThat(ReportLine.of(folder)).contains("report.html (12 MB");
+    }
+
     private static long count(Path folder, String ending) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(f -> f.toString().endsWith(ending)).count();

@@ -8,9 +8,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ridewright.figure.AxisSpec;
 import org.ridewright.figure.Figure;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.figure.FigureWriter;
+import org.ridewright.figure.Panel;
+import org.ridewright.figure.Series;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.RideResult.Peak;
 import org.ridewright.ride.RideResult.PointResult;
@@ -27,6 +30,53 @@ class ReportTest {
         assertThat(page)
                 .doesNotContain("<script", "<img")
                 .contains("A &lt;script&gt;alert(1)&lt;/script&gt; &amp; co", "&lt;img src=x onerror=alert(2)&gt;");
+    }
+
+    @Test
+    void whatIsNotModelledIsWhatTheseVehiclesLack() {
+        List<String> limits = ModelLimits.of(GATE.scenario(), GATE.results());
+        assertThat(limits).contains("surge, to and fro, and the speed lost at an obstacle");
+        assertThat(limits).contains("changes of speed: the wheels come to everything at the steady speed stated");
+        assertThat(limits).doesNotContain("pitch");
+        assertThat(HtmlReport.render(GATE.scenario(), GATE.results(), List.of()))
+                .contains("Not modelled:", limits.get(0))
+                .doesNotContain("words for discomfort are not given");
+    }
+
+    @Test
+    void springLoopsAreOnEqualAxesAndWheelLoadsShowOneBlow() {
+        for (RideResult result : GATE.results()) {
+            for (Figure figure : RideFigures.ofTest(result)) {
+                if (figure.fileName().endsWith("-spring-loops")) {
+                    assertThat(figure.panels().stream().map(Panel::x).distinct())
+                            .hasSize(1);
+                    assertThat(figure.panels().stream().map(Panel::y).distinct())
+                            .hasSize(1);
+                } else if (figure.fileName().endsWith("-wheel-loads")) {
+                    AxisSpec time = figure.panels().get(0).x();
+                    double at = Extremes.heaviestWheel(result).greatest().at();
+                    assertThat(time.max().getAsDouble() - time.min().getAsDouble())
+                            .isLessThan(2.001);
+                    assertThat(at)
+                            .isBetween(time.min().getAsDouble(), time.max().getAsDouble());
+                }
+            }
+        }
+    }
+
+    @Test
+    void numbersOfRidesAreExplainedInTheLegend() {
+        Figure missed = MissedFigures.of(GATE.results()).get(0);
+        assertThat(missed.panels().get(0).series())
+                .extracting(Series::name)
+                .contains("1: gateway at 5 km/h", "2: gateway at 12 km/h");
+    }
+
+    @Test
+    void fileNamesEndWithAWholeWord() {
+        assertThat(RideName.slug("Moderately rough ground with a long name that goes on"))
+                .isEqualTo("moderately-rough-ground-with-a-long-name");
+        assertThat(RideName.slug("x".repeat(50))).hasSize(40);
     }
 
     @Test
@@ -104,6 +154,9 @@ class ReportTest {
         JsonNode rms = root.at("/ride tests/1/seats/0/at the seat/z/2");
         assertThat(rms.get("name").asText()).isEqualTo("weighted r.m.s.");
         assertThat(rms.get("value").asDouble()).isPositive();
+        JsonNode pitchDose = root.at("/ride tests/1/seats/0/at the seat/pitch/4");
+        assertThat(pitchDose.get("name").asText()).isEqualTo("VDV");
+        assertThat(pitchDose.get("unit").asText()).isEqualTo("rad/s^1.75");
     }
 
     @Test

@@ -3,7 +3,6 @@ package org.ridewright.io;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.ridewright.comfort.OccupantStage;
@@ -27,7 +26,7 @@ final class OccupantReader {
         Map<String, Optional<SeatedPerson>> models = new LinkedHashMap<>();
         models.put("rigid", Optional.empty());
         for (SeatedOccupant model : SeatedOccupant.published()) {
-            models.put(model.name().toLowerCase(Locale.ROOT), Optional.of(person(model)));
+            models.put(model.name(), Optional.of(person(model)));
         }
         return new Words<>("how the occupant is modelled", models);
     }

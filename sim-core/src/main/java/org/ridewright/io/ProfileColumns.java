@@ -121,10 +121,7 @@ record ProfileColumns(int count, Column station, List<Column> heights, int line)
             List<String> names =
                     all.stream().map(Named::name).filter(n -> !n.isEmpty()).toList();
             if (found.isEmpty()) {
-                String fix = NearestWord.to(wanted.get(0), names)
-                        .map(near -> "write '" + called + ": " + near + "' in the surface, if that is the one")
-                        .orElse("name it in the surface, as '" + called + ": "
-                                + (names.isEmpty() ? "..." : names.get(0)) + "'");
+                String fix = missing(called, names, NearestWord.to(wanted.get(0), names));
                 problem(
                         called,
                         String.join(", ", names),
@@ -137,9 +134,20 @@ record ProfileColumns(int count, Column station, List<Column> heights, int line)
                         found.get(1).name(),
                         "stands above more than one column that may be meant",
                         "one column called " + Words.listed(wanted),
-                        "write another name for the other, or name the one meant in the surface");
+                        "write another name for the other"
+                                + (choice.surface() ? ", or name the one meant in the surface" : ""));
             }
             return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+        }
+
+        private String missing(String called, List<String> names, Optional<String> near) {
+            if (!choice.surface()) {
+                return near.map(n -> "write '" + called + "' in place of '" + n + "', if that is the one")
+                        .orElse("write '" + called + "' above the column that holds it");
+            }
+            return near.map(n -> "write '" + called + ": " + n + "' in the surface, if that is the one")
+                    .orElse("name it in the surface, as '" + called + ": " + (names.isEmpty() ? "..." : names.get(0))
+                            + "'");
         }
 
         private Column column(Named named, Optional<String> given, String key) {
@@ -150,7 +158,7 @@ record ProfileColumns(int count, Column station, List<Column> heights, int line)
                         "",
                         "has no unit",
                         "the unit in brackets behind the column's name, such as '" + named.name() + " (mm)'",
-                        "write it there, or '" + key + ": mm' in the surface");
+                        "write it there" + (choice.surface() ? ", or '" + key + ": mm' in the surface" : ""));
                 return new Column(named.index(), named.name(), 1);
             }
             if (given.isPresent() && !named.unit().isEmpty() && !given.get().equals(named.unit())) {

@@ -30,6 +30,7 @@ final class ProfileFile {
      *
      * @param stationUnit for a column whose name tells none
      * @param heightUnit for columns whose names tell none
+     * @param surface whether there is a surface in a file that could say it
      */
     record Choice(
             Optional<String> station,
@@ -37,7 +38,18 @@ final class ProfileFile {
             Optional<String> left,
             Optional<String> right,
             Optional<String> stationUnit,
-            Optional<String> heightUnit) {}
+            Optional<String> heightUnit,
+            boolean surface) {
+        /** Of a profile looked at by itself. */
+        static final Choice NONE = new Choice(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false);
+    }
 
     private ProfileFile(Path file, String name, Choice choice) {
         this.name = name;

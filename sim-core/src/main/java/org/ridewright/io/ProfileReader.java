@@ -95,7 +95,8 @@ final class ProfileReader {
                 part.textIfAny("left", "the name of a column"),
                 part.textIfAny("right", "the name of a column"),
                 part.textIfAny("station unit", "a unit of length"),
-                part.textIfAny("height unit", "a unit of length"));
+                part.textIfAny("height unit", "a unit of length"),
+                true);
     }
 
     private static void refuse(Part part, String file, String fault, String fix) {

@@ -25,9 +25,9 @@ record ProfileRow(CSVRecord cells, int line, ProfileColumns columns, char delimi
                     String.join(String.valueOf(delimiter), cells.toList()),
                     "has " + cells.size() + " cells under " + columns.count() + " names",
                     columns.count() + " cells",
-                    delimiter == ','
+                    delimiter == ',' && cells.size() == 2 * columns.count()
                             ? "write decimals with a point, or put semicolons between the cells"
-                            : "remove what is too much");
+                            : "remove what is too much, or give every column a name");
         } else if (spare < 0) {
             file.problem(
                     new Spot(line, 1),
@@ -86,7 +86,14 @@ record ProfileRow(CSVRecord cells, int line, ProfileColumns columns, char delimi
         if (delimiter != ',' && COMMA.matcher(cell).matches()) {
             return finite(column, cell, Double.parseDouble(cell.replace(',', '.')));
         }
-        if (THOUSANDS.matcher(cell).matches()) {
+        if (delimiter == ',' && COMMA.matcher(cell).matches()) {
+            problem(
+                    column,
+                    cell,
+                    "has a decimal comma, while commas part the cells",
+                    "a number with a decimal point",
+                    "export with decimal points, or with semicolons between the cells");
+        } else if (THOUSANDS.matcher(cell).matches()) {
             problem(
                     column,
                     cell,

@@ -62,14 +62,7 @@ public record RoadFile(String about, List<Road> roads) {
     /** A road of the profile alone, with columns by their usual names; a straight line is taken off its heights. */
     private static Road profile(Path file) {
         String name = file.getFileName().toString();
-        ProfileFile.Choice usual = new ProfileFile.Choice(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
-        MeasuredProfile profile = ProfileFile.read(file, name, usual);
+        MeasuredProfile profile = ProfileFile.read(file, name, ProfileFile.Choice.NONE);
         Surface measured = new Surface.Measured(
                 new Surface.Stretch(Optional.of(Measure.of(profile.station(0), QuantityKind.LENGTH)), Optional.empty()),
                 profile,

@@ -2,13 +2,12 @@ package org.ridewright.io;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * The words that may stand for one choice.
+ * The words that may stand for one choice, in large or small letters.
  *
  * @param called what is chosen, with its article
  * @param meanings the words and what they mean
@@ -21,7 +20,11 @@ record Words<E>(String called, Map<String, E> meanings) {
     }
 
     Optional<E> meaning(String written) {
-        return Optional.ofNullable(meanings.get(written.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ")));
+        String plain = written.replaceAll("\\s+", " ");
+        return meanings.entrySet().stream()
+                .filter(e -> e.getKey().equalsIgnoreCase(plain))
+                .map(Map.Entry::getValue)
+                .findFirst();
     }
 
     List<String> all() {

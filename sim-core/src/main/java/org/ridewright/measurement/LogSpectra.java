@@ -1,6 +1,6 @@
 package org.ridewright.measurement;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -68,16 +68,10 @@ public record LogSpectra(Map<LogAxis, PowerSpectrum> power, Optional<ThirdOctave
     }
 
     private static Optional<ThirdOctaveSpectrum> octaves(PowerSpectrum power, double trusted) {
-        List<ThirdOctave> bands = new ArrayList<>();
-        for (ThirdOctave band : ThirdOctave.between(LOWEST_BAND, HIGHEST_BAND)) {
-            if (band.width() >= 3 * power.resolution() && band.upper() <= trusted * 1.001) {
-                bands.add(band);
-            }
-        }
-        return bands.isEmpty()
-                ? Optional.empty()
-                : Optional.of(ThirdOctaveSpectrum.of(
-                        power, bands.get(0).exact(), bands.get(bands.size() - 1).exact()));
+        return ThirdOctave.between(LOWEST_BAND, HIGHEST_BAND).stream()
+                .filter(band -> band.upper() <= trusted * 1.001)
+                .max(Comparator.comparingInt(ThirdOctave::number))
+                .flatMap(highest -> ThirdOctaveSpectrum.resolved(power, LOWEST_BAND, highest.exact()));
     }
 
     private static Optional<WelchSpectra> welch(RecordedRide ride, List<LogAxis> axes, int segment) {

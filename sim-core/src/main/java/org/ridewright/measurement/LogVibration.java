@@ -21,10 +21,16 @@ import org.ridewright.signal.Channel;
  * @param axes z, and x and y if it is known which is which
  * @param horizontal length of the weighted horizontal acceleration where x and y are some two horizontal directions: at the seat and at the
  *     feet both have one weighting and one factor, so that a_w of the two together does not depend on how the logger was turned
- * @param total a_v over the axes recorded (m/s²)
+ * @param total a_v of the point over the axes recorded, as a simulated ride states it (m/s²)
+ * @param comfortTotal what the standard's words are for: at the seat, whose backrest no log of it holds, a_v with 1.4 on x and y
+ *     (ISO 2631-1:1997, 8.2.3); elsewhere the total (m/s²)
  */
 public record LogVibration(
-        Position position, Map<Axis, AxisVibration> axes, Optional<VibrationMetrics> horizontal, double total) {
+        Position position,
+        Map<Axis, AxisVibration> axes,
+        Optional<VibrationMetrics> horizontal,
+        double total,
+        double comfortTotal) {
     public LogVibration {
         axes = new EnumMap<>(axes);
     }
@@ -55,7 +61,13 @@ public record LogVibration(
         Optional<VibrationMetrics> horizontal =
                 level && !apart ? Optional.of(horizontal(ride, position)) : Optional.empty();
         horizontal.ifPresent(h -> rms.put(Axis.X, h.rms()));
-        return new LogVibration(position, axes, horizontal, VibrationTotal.ofPoint(position, rms));
+        double total = VibrationTotal.ofPoint(position, rms);
+        return new LogVibration(
+                position,
+                axes,
+                horizontal,
+                total,
+                position == Position.SEAT ? VibrationTotal.ofSeatWithoutBackrest(rms) : total);
     }
 
     @Override

@@ -60,7 +60,7 @@ public record RecordedRide(
         }
         Timing timing = Timing.of(recording, stretches, samples);
         if (pieces.isEmpty()) {
-            throw tooShort(timing, startUp, options);
+            throw tooShort(timing, startUp, options, samples, stretches.rate());
         }
         return new RecordedRide(
                 recording,
@@ -156,6 +156,19 @@ public record RecordedRide(
         pieces.add(new Piece(channels, new Window(from, to)));
     }
 
+    private static UnusableLogException outside(String option, double value, String fault, double bound) {
+        return new UnusableLogException(LogFault.whole(
+                option,
+                seconds(value),
+                fault + " " + seconds(bound),
+                "a stretch of 1 s or more within the log, counted from its first row",
+                "state --from and --to in seconds from the first row, or leave them out"));
+    }
+
+    private static String seconds(double value) {
+        return String.format(Locale.ROOT, "%.3f", value).replaceAll("\\.?0+$", "") + " s";
+    }
+
     private static double greatest(double value, double stated) {
         return Double.isNaN(stated) ? value : Math.max(value, stated);
     }
@@ -164,7 +177,19 @@ public record RecordedRide(
         return Double.isNaN(stated) ? value : Math.min(value, stated);
     }
 
-    private static UnusableLogException tooShort(Timing timing, double startUp, LogOptions options) {
+    private static UnusableLogException tooShort(
+            Timing timing, double startUp, LogOptions options, EvenSamples samples, double rate) {
+        int last = samples.starts().size() - 1;
+        int count = samples.values().get(last).values().iterator().next().length;
+        double begin = samples.starts().get(0);
+        double end = samples.starts().get(last) + (count - 1) / rate;
+        if (options.from() > end - SHORTEST_WINDOW) {
+            return outside("--from", options.from(), "leaves less than 1 s of the log, which ends at", end);
+        } else if (options.to() < begin + SHORTEST_WINDOW) {
+            return outside("--to", options.to(), "comes before 1 s of the log has passed, which begins at", begin);
+        } else if (options.to() - options.from() < SHORTEST_WINDOW) {
+            return outside("--to", options.to(), "comes less than 1 s after --from,", options.from());
+        }
         double longest =
                 timing.stretches().stream().max(Comparator.naturalOrder()).orElse(0.0);
         boolean cut = !Double.isNaN(options.from()) || !Double.isNaN(options.to());

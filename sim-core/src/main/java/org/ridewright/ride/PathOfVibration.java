@@ -20,13 +20,15 @@ import org.ridewright.vehicle.Place;
 /**
  * Spectra along the way of vibration from the road to a place aboard: wheel path, wheel, body below the place, and who sits there.
  *
- * <p>Speeds are sampled, whose spectra are nearly flat on a road, and made those of accelerations by (2πf)². The wheel is the first of
- * the axle nearest to the place.
+ * <p>Speeds are sampled, whose spectra are nearly flat on a road, and made those of accelerations by (2πf)². The wheel is the one
+ * nearest to the place, seen from above.
  */
 final class PathOfVibration implements StepListener {
     private static final double RATE = 1000;
     private static final int SHORTEST_SEGMENT = 2048;
     private static final int LONGEST_SEGMENT = 16_384;
+    /** Bands average over lines, and do with fewer segments: three at least, in the shortest window lines of 0.12 Hz. */
+    private static final int LONGEST_SEGMENT_FOR_BANDS = 32_768;
     /** Shortest window whose spectrum says anything: an obstacle is an event, not a steady road (s). */
     private static final double SHORTEST_WINDOW = 20;
 
@@ -36,6 +38,9 @@ final class PathOfVibration implements StepListener {
     private final List<ReadOff> readOffs = new ArrayList<>();
     private final Window window;
     private final WelchAccumulator welch;
+    private final WelchAccumulator fine;
+    private final WheelPlace wheel;
+    private final int felt;
     private final EvenSampler sampler;
     private long next;
 
@@ -44,7 +49,7 @@ final class PathOfVibration implements StepListener {
         this.model = model;
         this.place = place;
         this.window = window;
-        WheelPlace wheel = nearest(at);
+        wheel = nearest(at);
         add(
                 "road, as the wheel follows it",
                 LinearReadOff.named("road", "m/s").plus(Source.HEIGHT_SPEED, wheel.input(), 1));
@@ -55,7 +60,9 @@ final class PathOfVibration implements StepListener {
                 .ifPresent(s -> add("seat", LinearReadOff.named("seat", "m/s").plusRow(Source.VELOCITY, s.rise())));
         seat.flatMap(SeatPlace::head)
                 .ifPresent(row -> add("head", LinearReadOff.named("head", "m/s").plusRow(Source.VELOCITY, row)));
-        welch = new WelchAccumulator(RATE, segment(window), readOffs.size(), Detrend.MEAN);
+        felt = names.contains("seat") ? names.indexOf("seat") : names.indexOf("body");
+        welch = new WelchAccumulator(RATE, segment(window, LONGEST_SEGMENT, 10), readOffs.size(), Detrend.MEAN);
+        fine = new WelchAccumulator(RATE, segment(window, LONGEST_SEGMENT_FOR_BANDS, 4), 1, Detrend.MEAN);
         sampler = new EvenSampler(readOffs, RATE, duration, this::accept);
     }
 
@@ -84,11 +91,15 @@ final class PathOfVibration implements StepListener {
     private WheelPlace nearest(Place at) {
         WheelPlace best = model.wheels().get(0);
         for (WheelPlace wheel : model.wheels()) {
-            if (Math.abs(wheel.x() - at.x()) < Math.abs(best.x() - at.x())) {
+            if (distance(wheel, at) < distance(best, at)) {
                 best = wheel;
             }
         }
         return best;
+    }
+
+    private static double distance(WheelPlace wheel, Place at) {
+        return Math.hypot(wheel.x() - at.x(), wheel.y() - at.y());
     }
 
     /** A contact is compressed by the path less the wheel's rise. */
@@ -101,10 +112,10 @@ final class PathOfVibration implements StepListener {
         return row;
     }
 
-    /** The longest segment that leaves enough of them to average. */
-    private static int segment(Window window) {
+    /** The longest segment that is shorter than the window by a factor, so that there are enough to average. */
+    private static int segment(Window window, int longest, double least) {
         int segment = SHORTEST_SEGMENT;
-        while (segment < LONGEST_SEGMENT && window.length() * RATE > 10.0 * segment) {
+        while (segment < longest && window.length() * RATE > least * segment) {
             segment *= 2;
         }
         return segment;
@@ -115,7 +126,13 @@ final class PathOfVibration implements StepListener {
         next++;
         if (t >= window.from() && t <= window.to()) {
             welch.accept(values);
+            fine.accept(values[felt]);
         }
+    }
+
+    /** The wheel under whose road the way begins. */
+    WheelPlace wheel() {
+        return wheel;
     }
 
     @Override
@@ -126,6 +143,6 @@ final class PathOfVibration implements StepListener {
     /** What was measured. */
     RideSpectra spectra() {
         WelchSpectra speeds = welch.result();
-        return new RideSpectra(place, names, speeds);
+        return new RideSpectra(place, wheel.name(), names, speeds, fine.result().power(0));
     }
 }

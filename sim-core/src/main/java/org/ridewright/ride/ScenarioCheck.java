@@ -124,7 +124,19 @@ public final class ScenarioCheck {
             faults.add(path + ".speeds", "", "has no speed", "at least one", "write a speed such as 8 km/h");
         }
         for (int i = 0; i < entrant.speeds().size(); i++) {
-            new SpeedPlanCheck(entrant.speeds().get(i), path + ".speeds[" + i + "]", faults).run();
+            SpeedPlan plan = entrant.speeds().get(i);
+            String at = path + ".speeds[" + i + "]";
+            new SpeedPlanCheck(plan, at, faults).run();
+            scenario.distance().ifPresent(distance -> new SpeedPlanCheck(plan, at, faults).within(distance));
+            entrant.speeds().subList(0, i).stream()
+                    .filter(plan::isTheSameAs)
+                    .findFirst()
+                    .ifPresent(same -> faults.add(
+                            at,
+                            plan.written(),
+                            "is the same as " + same.written() + " before it",
+                            "each speed once",
+                            "remove one of them"));
         }
     }
 

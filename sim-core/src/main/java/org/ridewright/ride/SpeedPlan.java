@@ -17,6 +17,8 @@ public record SpeedPlan(Optional<String> name, List<Leg> legs, Measure changeOve
     /** Distance over which a change of speed takes place unless stated (m). */
     public static final double USUAL_CHANGE = 10;
 
+    private static final double ROUNDING = 1e-9;
+
     public SpeedPlan {
         legs = List.copyOf(legs);
     }
@@ -45,6 +47,23 @@ public record SpeedPlan(Optional<String> name, List<Leg> legs, Measure changeOve
     /** Greatest speed on any leg (m/s). */
     public double greatest() {
         return legs.stream().mapToDouble(leg -> leg.speed().value()).max().orElse(0);
+    }
+
+    /** Whether a vehicle rides alike by both, whatever they are called and in whatever units written. */
+    boolean isTheSameAs(SpeedPlan other) {
+        if (legs.size() != other.legs.size()) {
+            return false;
+        }
+        boolean same = isSteady() || alike(changeOver, other.changeOver);
+        for (int i = 0; i < legs.size(); i++) {
+            same &= alike(legs.get(i).from(), other.legs.get(i).from());
+            same &= alike(legs.get(i).speed(), other.legs.get(i).speed());
+        }
+        return same;
+    }
+
+    private static boolean alike(Measure one, Measure other) {
+        return Math.abs(one.value() - other.value()) <= ROUNDING * Math.abs(one.value());
     }
 
     /** As {@link #written}, without tolerance and provenance. */

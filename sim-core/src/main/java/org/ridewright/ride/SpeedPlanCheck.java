@@ -36,6 +36,31 @@ record SpeedPlanCheck(SpeedPlan plan, String path, Faults faults) {
         }
     }
 
+    /** Every change of speed has to be over before the ride is. */
+    void within(Measure distance) {
+        List<SpeedPlan.Leg> legs = plan.legs();
+        if (legs.size() < 2 || !(distance.value() > 0) || !(plan.changeOver().value() > 0)) {
+            return;
+        }
+        Measure last = legs.get(legs.size() - 1).from();
+        double over = last.value() + plan.changeOver().value();
+        if (over > distance.value()) {
+            faults.add(
+                    path + ".legs[" + (legs.size() - 1) + "][0]",
+                    last.written(),
+                    String.format(
+                            Locale.ROOT,
+                            "begins a change of speed that takes until %.2f m, and the ride ends before",
+                            over),
+                    String.format(
+                            Locale.ROOT,
+                            "a station of %.2f m or less",
+                            distance.value() - plan.changeOver().value()),
+                    "begin the leg sooner, shorten 'change over', or lengthen 'distance'",
+                    "distance");
+        }
+    }
+
     private void speed(Measure speed, String at) {
         if (speed.value() == 0) {
             faults.add(

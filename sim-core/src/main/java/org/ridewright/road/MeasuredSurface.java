@@ -31,6 +31,11 @@ final class MeasuredSurface implements SurfaceLayout {
             double[][] points = profile.points(t);
             String called = "'" + profile.name() + "'"
                     + (profile.tracks() == 1 ? "" : t == 0 ? ", left track," : ", right track,");
+            int missing = profile.size() - points[0].length;
+            if (missing > 0) {
+                remarks.add("%s lacks %s, bridged by smooth lines."
+                        .formatted(called, missing == 1 ? "1 height" : missing + " heights"));
+            }
             remarks.addAll(
                     ProfileDefects.of(points[0], points[1]).remarks(called, points[0], measured.spikesRemoved()));
             double rise = points[1][points[1].length - 1] - points[1][0];

@@ -2,6 +2,7 @@ package org.ridewright.signal;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -42,6 +43,20 @@ public final class ThirdOctaveSpectrum {
                 .mapToDouble(band -> Math.sqrt(spectrum.meanSquare(band.lower(), band.upper())))
                 .toArray();
         return new ThirdOctaveSpectrum(bands, rms, spectrum);
+    }
+
+    /**
+     * From the first resolved band at or above one frequency (Hz) to that of another: a single band that the lines do not resolve tells of its
+     * neighbours as much as of itself.
+     *
+     * @return empty where none is resolved
+     * @throws IllegalArgumentException if the last band reaches beyond half of the sampling rate
+     */
+    public static Optional<ThirdOctaveSpectrum> resolved(PowerSpectrum spectrum, double from, double to) {
+        return ThirdOctave.between(from, to).stream()
+                .filter(band -> band.width() >= NEEDED_LINES * spectrum.resolution())
+                .findFirst()
+                .map(lowest -> of(spectrum, lowest.exact(), to));
     }
 
     /** Bands, lowest first. */

@@ -66,6 +66,12 @@ class DamagedProfilesTest {
         String names = "station (m),left (mm),right (mm)";
         return Stream.of(
                 arguments("an empty file", "", "", "lane.csv  the file is empty", "export the profile again"),
+                arguments(
+                        "decimal commas in quotation marks",
+                        names + "\n\"0,0\",\"1,5\",2\n\"0,5\",\"1,7\",3\n",
+                        "",
+                        "1,5 has a decimal comma, while commas part the cells",
+                        "semicolons between the cells"),
                 arguments("names alone", names + "\n", "", "lane.csv:1:1  station: has 0 rows", "whole profile"),
                 arguments("no names", ROWS, "", "lane.csv:1:1  0.0,0,0 stands where the names", "above the first row"),
                 arguments(

@@ -38,6 +38,18 @@ class RoadFileTest {
     }
 
     @Test
+    void aProfileByItselfIsNotToldToMendASurface() throws IOException {
+        for (String names :
+                List.of("place (m),left (mm),right (mm)", "station (m),lefft (mm),right (mm)", "station,left,right")) {
+            Path file = file("lane.csv", PROFILE.replace("station (m),left (mm),right (mm)", names));
+            assertThatThrownBy(() -> RoadFile.read(file))
+                    .isInstanceOf(InputException.class)
+                    .hasMessageNotContaining("surface")
+                    .hasMessageContaining("Likely fix: write ");
+        }
+    }
+
+    @Test
     void oneRoadNeedsNoName() throws IOException {
         RoadFile found = RoadFile.read(file("lane.yaml", """
                 about: a lane

@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ridewright.comfort.Axis;
+import org.ridewright.comfort.AxisVibration;
+import org.ridewright.comfort.PersonVibration;
 import org.ridewright.comfort.Position;
 import org.ridewright.comfort.VibrationMetrics;
 import org.ridewright.io.LogChoice;
@@ -43,6 +48,25 @@ class LoggedSimulationTest {
             assertThat(read.vdv()).as("VDV " + axis).isCloseTo(simulated.vdv(), Percentage.withPercentage(0.1));
             assertThat(read.peak()).as("peak " + axis).isCloseTo(simulated.peak(), Percentage.withPercentage(0.2));
         }
+    }
+
+    @Test
+    void aLevelLogHasTheSimulatorsTotalsWithAndWithoutTheBackrestsFactor() throws IOException {
+        Path file = folder.resolve("level.csv");
+        Files.writeString(file, level());
+        var seat = SimulatedRide.result().seats().get(0);
+        Map<Axis, AxisVibration> translations =
+                new EnumMap<>(seat.felt().orElseThrow().points().get(Position.SEAT));
+        translations.keySet().retainAll(Set.of(Axis.X, Axis.Y, Axis.Z));
+        double withoutBackrest = new PersonVibration(Map.of(Position.SEAT, translations))
+                .pointTotal(Position.SEAT)
+                .orElseThrow();
+
+        LogVibration logged = LogVibration.of(RecordedRide.of(LogFile.read(file, LogChoice.OPEN), options(0, 0)));
+
+        assertThat(logged.total()).isCloseTo(seat.total(Position.SEAT), Percentage.withPercentage(0.1));
+        assertThat(logged.comfortTotal()).isCloseTo(withoutBackrest, Percentage.withPercentage(0.1));
+        assertThat(logged.comfortTotal()).isGreaterThan(1.001 * logged.total());
     }
 
     /** 100 Hz behind a low pass of 40 Hz, askew, jittered, noisy, with a dropout: what is lost stays small where the ride is below 40 Hz. */

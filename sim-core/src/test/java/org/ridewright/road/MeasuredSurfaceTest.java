@@ -176,14 +176,23 @@ class MeasuredSurfaceTest {
         MeasuredProfile profile = profile(0.1, x -> x > 50 && x < 53 ? Double.NaN : 0.001 * x);
         Measured surface = surface(profile, DETRENDED, false, Optional.empty());
 
-        assertThat(surface.remarks())
-                .singleElement()
-                .asString()
+        assertThat(surface.remarks()).hasSize(2);
+        assertThat(surface.remarks().get(0)).isEqualTo("'lane.csv' lacks 29 heights, bridged by smooth lines.");
+        assertThat(surface.remarks().get(1))
                 .contains("'lane.csv' has 1 gap, 3.")
                 .contains("bridged");
         for (double z : heights(track(profile, DETRENDED), START + 49, 0.1, 50)) {
             assertThat(z).isCloseTo(0, within(1e-4));
         }
+    }
+
+    /** Too few for a gap, yet the file says that they are not there. */
+    @Test
+    void twoEmptyCellsAreSaidAsWell() {
+        MeasuredProfile profile = profile(0.1, x -> x > 50.05 && x < 50.25 ? Double.NaN : 0.001 * x);
+
+        assertThat(surface(profile, DETRENDED, false, Optional.empty()).remarks())
+                .containsExactly("'lane.csv' lacks 2 heights, bridged by smooth lines.");
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -102,6 +103,38 @@ class ThirdOctaveTest {
         assertThat(bands.isResolved(bands.bands().indexOf(ThirdOctave.containing(2))))
                 .isTrue();
         assertThat(bands.times(f -> f).rms(four)).isEqualTo(4 * Math.sqrt(2), within(1e-5));
+    }
+
+    /** ISO 2631-1 prints its factors at nominal frequencies: that of the band at 10^0.5 Hz at 3.15 Hz. */
+    @Test
+    void aWeightingIsAskedForAtNominalFrequenciesAlone() {
+        PowerSpectrum g = WelchAccumulator.of(2048, Detrend.MEAN, Sines.sine(256, 60, 2, 3.1))
+                .power(0);
+        ThirdOctaveSpectrum bands = ThirdOctaveSpectrum.of(g, 0.5, 80);
+        List<Double> asked = new ArrayList<>();
+        bands.times(f -> {
+            asked.add(f);
+            return 1;
+        });
+        List<Double> nominal =
+                printed().stream().map(row -> Double.parseDouble(row.get(2))).toList();
+        assertThat(asked)
+                .hasSize(23)
+                .allSatisfy(f ->
+                        assertThat(nominal).anySatisfy(n -> assertThat(f).isEqualTo(n, within(1e-12 * n))));
+    }
+
+    @Test
+    void resolvedBandsBeginWhereThreeLinesFit() {
+        PowerSpectrum g = WelchAccumulator.of(2048, Detrend.MEAN, Sines.sine(256, 60, 2, 4))
+                .power(0);
+        ThirdOctaveSpectrum bands = ThirdOctaveSpectrum.resolved(g, 0.5, 80).orElseThrow();
+        assertThat(bands.bands().get(0).nominal()).isEqualTo(2, within(1e-12));
+        assertThat(bands.isResolved(0)).isTrue();
+        assertThat(bands.bands().get(bands.bands().size() - 1).nominal()).isEqualTo(80, within(1e-12));
+        PowerSpectrum coarse =
+                WelchAccumulator.of(4, Detrend.MEAN, Sines.sine(256, 60, 2, 4)).power(0);
+        assertThat(ThirdOctaveSpectrum.resolved(coarse, 0.5, 80)).isEmpty();
     }
 
     @Test
