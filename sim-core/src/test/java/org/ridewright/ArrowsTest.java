@@ -42,8 +42,10 @@ class ArrowsTest {
                 arguments("standing", "dynamics suspension vehicle quantity"),
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
+                arguments("ringdown", "signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
+                arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("io", "uncertainty comfort measurement ride road vehicle quantity signal"));
     }
 

@@ -15,6 +15,7 @@ import picocli.CommandLine.ScopeType;
             RunCommand.class,
             RoadCommand.class,
             ComfortCommand.class,
+            BounceCommand.class,
             CheckCommand.class,
             ModesCommand.class,
             LoadsCommand.class

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ridewright.bounce.LoadCaseBounces;
 import org.ridewright.figure.Figure;
 import org.ridewright.ride.RideResult;
 import org.ridewright.ride.Scenario;
@@ -78,6 +79,18 @@ public record FigureGroup(String heading, List<Figure> figures) {
         List<FigureGroup> groups = new ArrayList<>();
         for (SurveyedRoad road : roads) {
             add(groups, RideFigures.upperFirst(road.name()), RoadFigures.of(road), taken);
+        }
+        return List.copyOf(groups);
+    }
+
+    /** All figures of bounce tests: the chart of frequencies, then what happens under each load; file names unlike. */
+    public static List<FigureGroup> ofBounces(List<LoadCaseBounces> all) {
+        Set<String> taken = new HashSet<>();
+        List<FigureGroup> groups = new ArrayList<>();
+        add(groups, "What friction does to the ride frequency", List.of(BounceFigures.chart(all)), taken);
+        for (LoadCaseBounces bounces : all) {
+            String load = bounces.model().loadCase().name();
+            add(groups, RideFigures.upperFirst(load), List.of(BounceFigures.traces(bounces)), taken);
         }
         return List.copyOf(groups);
     }

@@ -30,7 +30,11 @@ public final class TracesCsv {
         return render(result.traces());
     }
 
-    /** The same of traces in any order. */
+    /**
+     * The same of any traces.
+     *
+     * @throws IllegalArgumentException if they are not of the same instants
+     */
     public static String render(List<Channel> traces) {
         StringBuilder out = new StringBuilder();
         CSVFormat format = CSVFormat.RFC4180.builder().setRecordSeparator("\n").get();

@@ -1,5 +1,6 @@
 package org.ridewright.dynamics;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -87,6 +88,14 @@ public final class Equations {
     /** The same with other forces that are no element's. */
     public Equations withPushes(Pushes newPushes) {
         return new Equations(mass, inverseMass, gravityStiffness, gravityForce, elements, inputs, newPushes);
+    }
+
+    /** The same with one more stated force, {@code Q = row · F(t)}; F(t) follows the inputs that there are. */
+    public Equations withForce(String name, double[] row) {
+        List<StatedForce> stated = new ArrayList<>(pushes.stated());
+        stated.add(new StatedForce(name, row.clone(), inputs));
+        Pushes more = new Pushes(pushes.wheels(), pushes.speed(), stated);
+        return new Equations(mass, inverseMass, gravityStiffness, gravityForce, elements, inputs + 1, more);
     }
 
     /** Number of coordinates n. */

@@ -1,0 +1,158 @@
+package org.ridewright.ringdown;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.ridewright.ringdown.DecayCurve.Place;
+
+/**
+ * The stages of a fit: from several starts with every sample, jumps drawn out over two intervals; then without the samples next to a turn,
+ * where what a logger's low pass or the evening out of instants leaves of a jump would count as misfit.
+ */
+final class DecayFit {
+    /** Samples this near to a turn are left out in the end (intervals). */
+    private static final double NEAR_TURN = 1.6;
+
+    private static final int PASSES = 3;
+    private static final double[] VISCOUS_SHARES = {0, 0.5, 1};
+    private static final List<Place> LINE =
+            List.of(Place.LOG_OMEGA, Place.START, Place.FIRST, Place.OFFSET, Place.DRIFT);
+
+    private final double[] times;
+    private final double[] values;
+    private final double interval;
+
+    /**
+     * @param times of the samples (s), even
+     * @param values (m/s²)
+     */
+    DecayFit(double[] times, double[] values) {
+        this.times = times;
+        this.values = values;
+        this.interval = (times[times.length - 1] - times[0]) / (times.length - 1);
+    }
+
+    /** A fit with its curve and the samples that counted. */
+    record Fitted(DecayCurve curve, boolean[] counted, CurveFit fit) {
+        double value(Place place) {
+            return curve.whole(fit.parameters())[place.ordinal()];
+        }
+
+        boolean varies(Place place) {
+            return curve.free().contains(place);
+        }
+
+        /** Where it is among the parameters. */
+        int index(Place place) {
+            return curve.free().indexOf(place);
+        }
+
+        double standardError(Place place) {
+            return varies(place) ? fit.standardError(index(place)) : 0;
+        }
+
+        double covariance(Place a, Place b) {
+            return varies(a) && varies(b) ? fit.covariance(index(a), index(b)) : 0;
+        }
+
+        Estimate estimate(Place place) {
+            return Estimate.of(value(place), standardError(place), fit.quantile());
+        }
+
+        int samples() {
+            int n = 0;
+            for (boolean one : counted) {
+                n += one ? 1 : 0;
+            }
+            return n;
+        }
+    }
+
+    /** Which parameters a kind of decay has. */
+    static List<Place> places(boolean viscous, boolean dry) {
+        List<Place> places = new ArrayList<>(LINE);
+        if (viscous) {
+            places.add(Place.ZETA);
+        }
+        if (dry) {
+            places.add(Place.FRICTION);
+        }
+        return places;
+    }
+
+    /** Both parameters, from several starts. */
+    Fitted mixed(Guess guess) {
+        boolean[] all = after(guess.start());
+        List<Place> free = places(true, true);
+        double[] best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (double share : VISCOUS_SHARES) {
+            double[] base = new double[Place.values().length];
+            base[Place.LOG_OMEGA.ordinal()] = Math.log(guess.omega());
+            base[Place.ZETA.ordinal()] = guess.zeta(share);
+            base[Place.FRICTION.ordinal()] = guess.friction(share);
+            base[Place.START.ordinal()] = guess.start();
+            base[Place.FIRST.ordinal()] = guess.first();
+            DecayCurve curve = new DecayCurve(times, interval, free, base);
+            double[] found = CurveFit.minimum(curve, values, all, curve.start());
+            double sum = CurveFit.sumOfSquares(curve, values, all, found);
+            if (sum < least) {
+                least = sum;
+                best = curve.whole(found);
+            }
+        }
+        return refined(free, best);
+    }
+
+    /** All samples but those up to the first turn and next to it. */
+    boolean[] after(double start) {
+        boolean[] after = new boolean[times.length];
+        for (int i = 0; i < after.length; i++) {
+            after[i] = times[i] > start + NEAR_TURN * interval;
+        }
+        return after;
+    }
+
+    /** From where another fit ended, with other parameters free; samples next to the turns left out. */
+    Fitted refined(List<Place> free, double[] base) {
+        double[] whole = base;
+        for (int pass = 0; ; pass++) {
+            DecayCurve curve = new DecayCurve(times, interval, free, whole);
+            boolean[] counted = awayFromTurns(curve.motion(curve.start()));
+            double[] found = CurveFit.minimum(curve, values, counted, curve.start());
+            double[] next = curve.whole(found);
+            if (pass + 1 == PASSES || Arrays.equals(counted, awayFromTurns(curve.motion(found)))) {
+                return new Fitted(curve, counted, CurveFit.at(curve, values, counted, found, reach(next)));
+            }
+            whole = next;
+        }
+    }
+
+    /** The same samples, with other parameters free. */
+    Fitted among(boolean[] counted, List<Place> free, double[] base) {
+        DecayCurve curve = new DecayCurve(times, interval, free, base);
+        double[] found = CurveFit.minimum(curve, values, counted, curve.start());
+        return new Fitted(curve, counted, CurveFit.at(curve, values, counted, found, reach(curve.whole(found))));
+    }
+
+    /** A half cycle. */
+    private int reach(double[] whole) {
+        return (int) Math.max(3, Math.rint(Math.PI / Math.exp(whole[Place.LOG_OMEGA.ordinal()]) / interval));
+    }
+
+    private boolean[] awayFromTurns(FrictionOscillation motion) {
+        boolean[] counted = new boolean[times.length];
+        List<FrictionOscillation.Turn> turns = motion.turns();
+        int at = 0;
+        for (int i = 0; i < times.length; i++) {
+            while (at + 1 < turns.size()
+                    && turns.get(at + 1).time() - times[i]
+                            < times[i] - turns.get(at).time()) {
+                at++;
+            }
+            double first = turns.get(0).time();
+            counted[i] = times[i] > first && Math.abs(times[i] - turns.get(at).time()) > NEAR_TURN * interval;
+        }
+        return counted;
+    }
+}
