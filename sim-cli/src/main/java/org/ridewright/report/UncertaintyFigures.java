@@ -58,7 +58,7 @@ final class UncertaintyFigures {
         return Optional.of(Figure.stacked(
                 name.slug() + "-uncertainty",
                 "%s: how sure the traces are, %s".formatted(name.subject(), name.speed()),
-                caption + TimeSlice.of(ride).said(ride),
+                caption + TimeSlice.of(ride).said(),
                 30 + 44.0 * panels.size(),
                 panels.toArray(Panel[]::new)));
     }

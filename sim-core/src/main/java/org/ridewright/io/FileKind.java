@@ -12,6 +12,8 @@ public enum FileKind {
     VEHICLE("vehicle"),
     /** Has the key {@code scenario}. */
     SCENARIO("scenario"),
+    /** Has the key {@code study}. */
+    STUDY("study"),
     /** Has the key {@code road} or {@code roads}, and neither of the others nor {@code vehicles}. */
     ROAD("road");
 
@@ -54,6 +56,9 @@ public enum FileKind {
 
     /** What the keys at the top tell; empty if neither or both. */
     static Optional<FileKind> told(Node top) {
+        if (keys(top).contains(STUDY.key)) {
+            return Optional.of(STUDY);
+        }
         boolean vehicle = keys(top).contains(VEHICLE.key);
         boolean scenario = keys(top).contains(SCENARIO.key);
         if (vehicle || scenario) {
