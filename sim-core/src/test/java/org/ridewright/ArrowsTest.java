@@ -46,6 +46,9 @@ class ArrowsTest {
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments(
+                        "friction",
+                        "bounce modal ride comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("study", "ride comfort dynamics quantity math"),
                 arguments("io", "study uncertainty comfort measurement ride road vehicle quantity signal"));
     }

@@ -16,6 +16,7 @@ import picocli.CommandLine.ScopeType;
             RoadCommand.class,
             ComfortCommand.class,
             BounceCommand.class,
+            FrictionCommand.class,
             StudyCommand.class,
             CheckCommand.class,
             ModesCommand.class,

@@ -8,9 +8,9 @@ import org.ridewright.bounce.Count;
 import org.ridewright.dynamics.VehicleModel;
 
 /**
- * The viscous dampers that lose as much as dry friction does in the first cycle after letting go from one depth: of the first swing {@code
- * s_0} the next one lacks the same share {@code 1 − s_1/s_0}, which is what an onlooker sees of a cycle's loss. In place of the friction of each spring
- * stands {@code d = scale · S}, so that springs share the loss as they did.
+ * The viscous dampers that lose as much as dry friction does in the first cycle after letting go from one depth: the next turn on the same side lies as
+ * far from rest, {@code x_2/x_0}, so that height and stored energy lost are the same. In place of the friction of each spring stands {@code d =
+ * scale · S}, so that springs share the loss as they did.
  */
 final class EqualDamper {
     /** From next to nothing to a body that creeps back (s/m). */
@@ -22,17 +22,16 @@ final class EqualDamper {
 
     private EqualDamper() {}
 
-    /** Share of the first swing that the second lacks, 1 where there is none; the whole where nothing swings. */
+    /** Share {@code 1 − x_2/x_0} of the height from which it was let go that the first cycle takes; the whole where nothing swings back. */
     static double loss(BounceResult result) {
         Count count = result.count();
         if (count.halfCycles() == 0) {
             return 1;
         }
-        double first = count.swing(0);
-        double second = count.halfCycles() > 1
-                ? count.swing(1)
-                : Math.abs(count.next().value() - count.turningPoints().get(1).value());
-        return 1 - second / first;
+        double back = count.halfCycles() > 1
+                ? count.turningPoints().get(2).value()
+                : count.next().value();
+        return 1 - back / count.turningPoints().get(0).value();
     }
 
     /** The scale (s/m); empty where the body does not swing twice, so that there is no cycle to compare. */

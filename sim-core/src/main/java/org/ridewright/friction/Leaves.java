@@ -2,15 +2,16 @@ package org.ridewright.friction;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.ridewright.dynamics.Element;
-import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.suspension.ForceLaw;
 import org.ridewright.suspension.FrictionLaw;
 
 /** The springs of a vehicle that rub; joints that twist are left as they are. */
 public final class Leaves {
+    /** Of the growth of the limit with travel that a locked rate can bear. */
+    private static final double MOST_GROWTH = 0.9;
+
     private Leaves() {}
 
     /** Whether an element is a spring with dry friction. */
@@ -46,32 +47,31 @@ public final class Leaves {
     }
 
     /**
-     * The vehicle with its springs oiled or rusted.
+     * The vehicle with its springs oiled or rusted: the limit of their friction at rest is {@code factor} times what it was, and grows with the load
+     * in the same measure. A limit that grows faster with travel than a slider's locked rate could not let go when the load falls; where bump stop or helper
+     * would bring that about (their force is no leaf's), the limit grows more slowly, being as asked at rest.
      *
      * @param factor of the limit of their friction, ≥ 0
-     * @throws RideException if a spring so rusted could not let go when its load falls
      */
     public static VehicleModel greased(VehicleModel model, double factor) {
         if (factor == 1) {
             return model;
         }
-        return model.withLaws(element -> rubs(element) ? element.withLaw(greased(element, factor)) : element);
+        List<Element> elements = model.equations().elements();
+        return model.withLaws(element -> rubs(element)
+                ? element.withLaw(greased(element.law(), load(model, elements.indexOf(element)), factor))
+                : element);
     }
 
-    private static ForceLaw greased(Element element, double factor) {
-        FrictionLaw friction = element.law().friction().times(factor);
-        double needed = friction.share() * element.law().greatestRate();
-        if (friction.weakestLockedRate() <= needed) {
-            throw new RideException(String.format(
-                    Locale.ROOT,
-                    "'%s' with %.3g times its friction could not let go when its load falls: its locked rate, %.3g N/m, has to exceed "
-                            + "%.3g N/m; ask for less rust, or state a greater locked rate",
-                    element.name(),
-                    factor,
-                    friction.weakestLockedRate(),
-                    needed));
+    private static ForceLaw greased(ForceLaw law, double load, double factor) {
+        FrictionLaw friction = law.friction().times(factor);
+        double most = MOST_GROWTH * friction.weakestLockedRate() / law.greatestRate();
+        if (friction.share() <= most) {
+            return law.withFriction(friction);
         }
-        return element.law().withFriction(friction);
+        double constant = friction.limit(load) - most * Math.max(0, load);
+        return law.withFriction(new FrictionLaw(
+                most, constant, friction.limitShares(), friction.lockedRates(), friction.envelopeLength()));
     }
 
     /**

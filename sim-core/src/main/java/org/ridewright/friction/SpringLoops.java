@@ -1,7 +1,9 @@
 package org.ridewright.friction;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.modal.EquivalentFriction;
@@ -40,22 +42,13 @@ public record SpringLoops(
         points = List.copyOf(points);
     }
 
-    /** Of every spring that rubs; of a pair that stands alike, the first. */
+    /** Of every spring that rubs; of a left and a right one, the first. */
     public static List<SpringLoops> of(VehicleModel model) {
         List<SpringLoops> all = new ArrayList<>();
-        List<ForceLaw> seen = new ArrayList<>();
-        List<Double> at = new ArrayList<>();
+        Set<String> pairs = new HashSet<>();
         for (int e : Leaves.of(model)) {
-            ForceLaw law = model.equations().elements().get(e).law();
-            double c = model.rest().compression()[e];
-            boolean again = false;
-            for (int i = 0; i < seen.size(); i++) {
-                // a load out of the middle makes left and right differ a little, which no figure need show twice
-                again |= seen.get(i).equals(law) && Math.abs(at.get(i) - c) < 0.2 * c;
-            }
-            if (!again) {
-                seen.add(law);
-                at.add(c);
+            String name = model.equations().elements().get(e).name();
+            if (pairs.add(name.replaceFirst(" (left|right)$", ""))) {
                 all.add(of(model, e));
             }
         }

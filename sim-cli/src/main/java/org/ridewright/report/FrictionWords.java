@@ -1,0 +1,347 @@
+package org.ridewright.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.ridewright.bounce.Count;
+import org.ridewright.bounce.Decay;
+import org.ridewright.friction.BestBand;
+import org.ridewright.friction.Criterion;
+import org.ridewright.friction.ForcedResponse;
+import org.ridewright.friction.FrictionLab;
+import org.ridewright.friction.LoopPoint;
+import org.ridewright.friction.RingDowns;
+import org.ridewright.friction.RingDowns.Rung;
+import org.ridewright.friction.SpringLoops;
+import org.ridewright.friction.TradeLine;
+import org.ridewright.friction.TradeOff;
+
+/** What the friction laboratory found, in sentences that say no more than its numbers. */
+public final class FrictionWords {
+    private static final double MILLI = 1000;
+    private static final double KILO = 1000;
+    /** Part of the greatest loop below which an area is not compared by ratio. */
+    private static final double LEAST_PART = 0.01;
+
+    /** Heads of {@link #bandRows}. */
+    public static final List<String> BAND_HEADS = List.of(
+            "Criterion",
+            "Road",
+            "Speed (km/h)",
+            "As written",
+            "Least, at friction of",
+            "Within 5 % from",
+            "to",
+            "Verdict");
+
+    /** Heads of {@link #loopRows}. */
+    public static final List<String> LOOP_HEADS = List.of(
+            "Spring",
+            "Load case",
+            "Load (kN)",
+            "Friction (N)",
+            "Friction (% of load)",
+            "Rate, locked (N/mm)",
+            "Rate, widest loop (N/mm)",
+            "Area of that loop (J)",
+            "by harmonic balance (J)");
+
+    private FrictionWords() {}
+
+    /** Bands of every criterion that has a best, in the order of the report. */
+    public static List<BestBand> bands(FrictionLab lab) {
+        List<BestBand> bands = new ArrayList<>();
+        for (Criterion criterion : Criterion.values()) {
+            lab.tradeOff().lines().stream()
+                    .filter(l -> l.criterion() == criterion && criterion.lessIsBetter())
+                    .forEach(l -> bands.add(BestBand.of(l)));
+        }
+        return bands;
+    }
+
+    static List<TradeLine> classes(TradeOff trade) {
+        return TradeOff.CLASSES.stream()
+                .flatMap(c -> trade.lines(Criterion.WEIGHTED, "class " + c.name()).stream())
+                .toList();
+    }
+
+    /** Criterion, road and speed in a few words. */
+    static String brief(BestBand band) {
+        TradeLine line = band.line();
+        String what =
+                switch (line.criterion()) {
+                    case PLANK_PEAK -> "plank, peak";
+                    case PITCH_AFTER -> "plank, pitch after";
+                    case CYCLES -> "plank, cycles to rest";
+                    case WEIGHTED -> line.road();
+                    case LOCKED -> "time locked";
+                };
+        return what + ", " + TradeFigures.speed(line.speed());
+    }
+
+    static String verdict(BestBand band) {
+        return switch (band.verdict()) {
+            case FLAT -> "flat: no best";
+            case LESS -> "the less, the better";
+            case MORE -> "the more, the better";
+            case BETWEEN -> "best in between";
+            case OPEN -> "open: the draws do not agree";
+        };
+    }
+
+    private static String spread(TradeLine.Spread spread) {
+        return spread.isSharp()
+                ? "× " + Numbers.of(spread.median(), 2)
+                : "× %s (%s to %s)"
+                        .formatted(
+                                Numbers.of(spread.median(), 2),
+                                Numbers.of(spread.low(), 2),
+                                Numbers.of(spread.high(), 2));
+    }
+
+    /** One row for each band. */
+    public static List<List<String>> bandRows(FrictionLab lab) {
+        return bands(lab).stream()
+                .map(b -> {
+                    double scale = b.line().criterion() == Criterion.PITCH_AFTER ? MILLI : 1;
+                    String unit = b.line().criterion() == Criterion.PITCH_AFTER
+                            ? "mrad"
+                            : b.line().criterion().unit();
+                    return List.of(
+                            b.line().criterion().title(),
+                            b.line().road(),
+                            Numbers.of(3.6 * b.line().speed(), 2),
+                            (Numbers.of(scale * b.line().at(b.line().written()).median()) + " " + unit).strip(),
+                            spread(b.best()),
+                            spread(b.from()),
+                            spread(b.to()),
+                            verdict(b));
+                })
+                .toList();
+    }
+
+    /** One row for each spring and load. */
+    public static List<List<String>> loopRows(FrictionLab lab) {
+        return lab.loops().stream()
+                .map(l -> {
+                    LoopPoint first = l.points().get(0);
+                    LoopPoint last = l.points().get(l.points().size() - 1);
+                    return List.of(
+                            l.spring(),
+                            l.loadCase(),
+                            Numbers.of(l.load() / KILO),
+                            Numbers.of(l.limit()),
+                            l.load() > 0 ? Numbers.of(100 * l.limit() / l.load(), 2) : "–",
+                            Numbers.of(first.firstHarmonicRate() / KILO),
+                            "%s at ± %s mm"
+                                    .formatted(
+                                            Numbers.of(last.firstHarmonicRate() / KILO),
+                                            Numbers.of(MILLI * last.amplitude(), 2)),
+                            Numbers.of(last.area()),
+                            Numbers.of(last.balancedArea()));
+                })
+                .toList();
+    }
+
+    /** The answer, one paragraph to a question. */
+    public static List<String> answers(FrictionLab lab) {
+        List<String> answers = new ArrayList<>();
+        answers.add(loops(lab));
+        answers.addAll(ringDowns(lab));
+        answers.add(forced(lab));
+        answers.addAll(gravel(lab));
+        answers.addAll(roughness(lab));
+        answers.addAll(plank(lab));
+        return answers;
+    }
+
+    private static String loops(FrictionLab lab) {
+        String loads = lab.loops().stream()
+                .filter(l -> l.loadCase().equals(lab.model().loadCase().name()))
+                .map(l -> "%s %s N, %s %% of its load"
+                        .formatted(l.spring(), Numbers.of(l.limit()), Numbers.of(100 * l.limit() / l.load(), 2)))
+                .collect(Collectors.joining("; "));
+        double worstArea = 0;
+        double worstRate = 0;
+        for (SpringLoops spring : lab.loops()) {
+            double most = spring.points().stream().mapToDouble(LoopPoint::area).max().orElse(0);
+            for (LoopPoint p : spring.points()) {
+                if (p.area() > LEAST_PART * most) {
+                    worstArea = Math.max(worstArea, Math.abs(p.balancedArea() / p.area() - 1));
+                }
+                worstRate = Math.max(worstRate, Math.abs(p.balancedRate() / p.firstHarmonicRate() - 1));
+            }
+        }
+        return "Loops. Friction holds, %s: %s. Harmonic balance gives the areas of all simulated loops within %s and their rates within %s."
+                .formatted(
+                        lab.model().loadCase().name(), loads, Numbers.percent(worstArea), Numbers.percent(worstRate));
+    }
+
+    private static List<String> ringDowns(FrictionLab lab) {
+        return lab.ringDowns().stream().map(each -> ringDown(lab, each)).toList();
+    }
+
+    private static String ringDown(FrictionLab lab, RingDowns each) {
+        String counts = RingDownFigures.rungs(each).stream()
+                .filter(r -> each.damper().filter(d -> d == r).isEmpty())
+                .map(r -> cycles(r.result().count()) + " " + r.word())
+                .collect(Collectors.joining(", "));
+        StringBuilder words = new StringBuilder("Let go from %s mm, %s swings %s."
+                .formatted(
+                        Numbers.of(MILLI * lab.settings().depth(), 2),
+                        each.kind().word().equals("roll") ? "the side" : "the " + each.kind().word(),
+                        counts));
+        if (each.damper().isPresent()) {
+            Rung damper = each.damper().get();
+            words.append(" Dampers that take as much of the first cycle as the friction as written let it swing %s."
+                    .formatted(cycles(damper.result().count())));
+            Optional<Decay> dry = each.rungs().stream()
+                    .filter(r -> r.scale() == 1)
+                    .findFirst()
+                    .flatMap(r -> r.result().count().decay());
+            Optional<Decay> wet = damper.result().count().decay();
+            if (dry.isPresent() && wet.isPresent()) {
+                words.append(" The swings shrink, dry, %s; damped, %s."
+                        .formatted(shape(dry.get()), shape(wet.get())));
+            }
+        } else {
+            words.append(" With the friction as written it swings too little for dampers of equal loss in the first cycle to be found.");
+        }
+        return words.toString();
+    }
+
+    private static String shape(Decay decay) {
+        return switch (decay.shape()) {
+            case STRAIGHT -> "along a straight line";
+            case EXPONENTIAL -> "along an exponential";
+            case MIXED -> "along neither a straight line nor an exponential clearly";
+        };
+    }
+
+    private static String cycles(Count count) {
+        double cycles = count.cycles();
+        if (cycles == 0) {
+            return "no cycle";
+        }
+        return cycles == 0.5 ? "half a cycle" : Numbers.of(cycles, 2) + (cycles == 1 ? " cycle" : " cycles");
+    }
+
+    private static String forced(FrictionLab lab) {
+        ForcedResponse forced = lab.forced();
+        int least = 0;
+        for (int i = 1; i < forced.fine().length; i++) {
+            least = forced.threshold()[i] < forced.threshold()[least] ? i : least;
+        }
+        if (!(forced.threshold()[least] > 0)) {
+            return "Sinusoidal road. A spring of this vehicle, described with an envelope, slides at every travel: it is never quite locked.";
+        }
+        return ("Sinusoidal road. Between %s and %s Hz, a road of less than ± %s mm moves no leaf at any frequency; the spring that lets go first does so at %s Hz.")
+                .formatted(
+                        Numbers.of(forced.fine()[0], 2),
+                        Numbers.of(forced.fine()[forced.fine().length - 1], 2),
+                        Numbers.of(MILLI * forced.threshold()[least], 2),
+                        Numbers.of(forced.fine()[least], 2));
+    }
+
+    /** What a band says, after a subject. */
+    private static String says(BestBand band) {
+        return switch (band.verdict()) {
+            case FLAT -> "friction is flat: no best";
+            case LESS -> "the less friction, the better, up to " + spread(band.to()) + " within 5 %";
+            case MORE -> "the more friction, the better, from " + spread(band.from()) + " on within 5 %";
+            case BETWEEN -> "friction is best from %s to %s".formatted(spread(band.from()), spread(band.to()));
+            case OPEN -> "the draws do not agree on where friction is best (median from × %s to × %s)"
+                    .formatted(
+                            Numbers.of(band.from().median(), 2), Numbers.of(band.to().median(), 2));
+        };
+    }
+
+    private static List<String> gravel(FrictionLab lab) {
+        List<BestBand> bands = bands(lab).stream()
+                .filter(b -> b.line().road().equals("gravel"))
+                .toList();
+        if (bands.isEmpty()) {
+            return List.of("Gravel. Nobody is aboard, so that there is no seat to weigh the ride at.");
+        }
+        String each = bands.stream()
+                .map(b -> "at %s %s".formatted(TradeFigures.speed(b.line().speed()), says(b)))
+                .collect(Collectors.joining("; "));
+        return List.of("Gravel. By weighted acceleration, %s. %s".formatted(each, common(bands)));
+    }
+
+    /** Whether one friction serves every speed, and whether that as written does. */
+    private static String common(List<BestBand> bands) {
+        double from = bands.stream().mapToDouble(b -> b.from().median()).max().orElse(0);
+        double to = bands.stream().mapToDouble(b -> b.to().median()).min().orElse(0);
+        String shared = from <= to
+                ? "In the median, × %s to × %s serves all of these speeds".formatted(Numbers.of(from, 2), Numbers.of(to, 2))
+                : "No one friction is within 5 % of the best at all of these speeds";
+        long within = bands.stream().filter(b -> b.holds(1)).count();
+        return "%s; that as written is within 5 %% of the best at %s of %d."
+                .formatted(shared, within == 0 ? "none" : String.valueOf(within), bands.size());
+    }
+
+    private static List<String> roughness(FrictionLab lab) {
+        List<TradeLine> classes = classes(lab.tradeOff());
+        if (classes.size() < 2) {
+            return List.of();
+        }
+        String each = classes.stream()
+                .map(l -> "%s × %s"
+                        .formatted(l.road(), Numbers.of(BestBand.of(l).best().median(), 2)))
+                .collect(Collectors.joining(", "));
+        double[] first = least(classes.get(0));
+        double[] last = least(classes.get(classes.size() - 1));
+        int up = 0;
+        int down = 0;
+        for (int d = 0; d < first.length; d++) {
+            up += last[d] > first[d] ? 1 : 0;
+            down += last[d] < first[d] ? 1 : 0;
+        }
+        String moves = up >= 0.9 * first.length
+                ? "The rougher the road, the more friction is best: so in %d of %d draws".formatted(up, first.length)
+                : down >= 0.9 * first.length
+                        ? "The rougher the road, the less friction is best: so in %d of %d draws"
+                                .formatted(down, first.length)
+                        : "The draws do not agree on whether the best moves with roughness (up in %d, down in %d of %d)"
+                                .formatted(up, down, first.length);
+        return List.of("Roughness. At %s the least weighted acceleration is at %s (medians). %s, between %s and %s."
+                .formatted(
+                        TradeFigures.speed(classes.get(0).speed()),
+                        each,
+                        moves,
+                        classes.get(0).road(),
+                        classes.get(classes.size() - 1).road()));
+    }
+
+    /** Factor of the least value of each draw. */
+    private static double[] least(TradeLine line) {
+        return Arrays.stream(line.values())
+                .mapToDouble(row -> {
+                    int least = 0;
+                    for (int i = 1; i < row.length; i++) {
+                        least = row[i] < row[least] ? i : least;
+                    }
+                    return line.factors()[least];
+                })
+                .toArray();
+    }
+
+    private static List<String> plank(FrictionLab lab) {
+        List<String> parts = new ArrayList<>();
+        for (BestBand band : bands(lab)) {
+            if (band.line().road().equals("plank")) {
+                parts.add("by %s at %s %s"
+                        .formatted(
+                                band.line().criterion() == Criterion.PLANK_PEAK
+                                        ? "peak"
+                                        : band.line().criterion().title(),
+                                TradeFigures.speed(band.line().speed()),
+                                says(band)));
+            }
+        }
+        return parts.isEmpty() ? List.of() : List.of("Plank. " + RideFigures.upperFirst(String.join("; ", parts)) + ".");
+    }
+}
