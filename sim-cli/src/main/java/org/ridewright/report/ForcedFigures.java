@@ -31,7 +31,7 @@ final class ForcedFigures {
     }
 
     static String waves(double amplitude) {
-        return "± " + Numbers.of(MILLI * amplitude, 2) + " mm";
+        return "± " + Numbers.brief(MILLI * amplitude) + " mm";
     }
 
     private static double[] clipped(double[] values) {
@@ -130,7 +130,7 @@ final class ForcedFigures {
             panels.add(Panel.of(
                             "Time during which every spring is locked",
                             frequency(),
-                            AxisSpec.of("Time locked", "%").between(0, 100),
+                            AxisSpec.of("Time locked", "%").between(0, 105),
                             locked.toArray(Series[]::new))
                     .withLegend(LegendPlace.BELOW));
         }

@@ -3,12 +3,12 @@ package org.ridewright.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ridewright.bounce.Count;
 import org.ridewright.bounce.Decay;
 import org.ridewright.friction.BestBand;
 import org.ridewright.friction.Criterion;
+import org.ridewright.friction.ForcedPoint;
 import org.ridewright.friction.ForcedResponse;
 import org.ridewright.friction.FrictionLab;
 import org.ridewright.friction.LoopPoint;
@@ -24,6 +24,9 @@ public final class FrictionWords {
     private static final double KILO = 1000;
     /** Part of the greatest loop below which an area is not compared by ratio. */
     private static final double LEAST_PART = 0.01;
+
+    /** Fewer swings than this lie on any line. */
+    private static final int FEWEST_SWINGS = 4;
 
     /** Heads of {@link #bandRows}. */
     public static final List<String> BAND_HEADS = List.of(
@@ -92,13 +95,10 @@ public final class FrictionWords {
     }
 
     private static String spread(TradeLine.Spread spread) {
-        return spread.isSharp()
-                ? "× " + Numbers.of(spread.median(), 2)
-                : "× %s (%s to %s)"
-                        .formatted(
-                                Numbers.of(spread.median(), 2),
-                                Numbers.of(spread.low(), 2),
-                                Numbers.of(spread.high(), 2));
+        String low = Numbers.brief(spread.low());
+        String high = Numbers.brief(spread.high());
+        String median = "× " + Numbers.brief(spread.median());
+        return low.equals(high) ? median : "%s (%s to %s)".formatted(median, low, high);
     }
 
     /** One row for each band. */
@@ -112,7 +112,7 @@ public final class FrictionWords {
                     return List.of(
                             b.line().criterion().title(),
                             b.line().road(),
-                            Numbers.of(3.6 * b.line().speed(), 2),
+                            Numbers.brief(3.6 * b.line().speed()),
                             (Numbers.of(scale * b.line().at(b.line().written()).median()) + " " + unit).strip(),
                             spread(b.best()),
                             spread(b.from()),
@@ -190,24 +190,22 @@ public final class FrictionWords {
                 .collect(Collectors.joining(", "));
         StringBuilder words = new StringBuilder("Let go from %s mm, %s swings %s."
                 .formatted(
-                        Numbers.of(MILLI * lab.settings().depth(), 2),
+                        Numbers.brief(MILLI * lab.settings().depth()),
                         each.kind().word().equals("roll") ? "the side" : "the " + each.kind().word(),
                         counts));
         if (each.damper().isPresent()) {
             Rung damper = each.damper().get();
             words.append(" Dampers that take as much of the first cycle as the friction as written let it swing %s."
                     .formatted(cycles(damper.result().count())));
-            Optional<Decay> dry = each.rungs().stream()
-                    .filter(r -> r.scale() == 1)
-                    .findFirst()
-                    .flatMap(r -> r.result().count().decay());
-            Optional<Decay> wet = damper.result().count().decay();
-            if (dry.isPresent() && wet.isPresent()) {
-                words.append(" The swings shrink, dry, %s; damped, %s."
-                        .formatted(shape(dry.get()), shape(wet.get())));
-            }
         } else {
             words.append(" With the friction as written it swings too little for dampers of equal loss in the first cycle to be found.");
+        }
+        String shapes = RingDownFigures.rungs(each).stream()
+                .filter(r -> r.result().count().halfCycles() >= FEWEST_SWINGS)
+                .map(r -> "%s, %s".formatted(r.word(), shape(r.result().count().decay().orElseThrow())))
+                .collect(Collectors.joining("; "));
+        if (!shapes.isEmpty()) {
+            words.append(" Swings shrink: ").append(shapes).append(".");
         }
         return words.toString();
     }
@@ -225,7 +223,12 @@ public final class FrictionWords {
         if (cycles == 0) {
             return "no cycle";
         }
-        return cycles == 0.5 ? "half a cycle" : Numbers.of(cycles, 2) + (cycles == 1 ? " cycle" : " cycles");
+        String swings = cycles == 0.5 ? "half a cycle" : Numbers.brief(cycles) + (cycles == 1 ? " cycle" : " cycles");
+        double tremor = count.left().halfWidth();
+        return count.left().held() && count.left().visible()
+                ? swings + " (then a tremor of ± %s on held springs)"
+                        .formatted(Numbers.brief(MILLI * tremor) + (count.motion().turns() ? " mrad" : " mm"))
+                : swings;
     }
 
     private static String forced(FrictionLab lab) {
@@ -237,12 +240,31 @@ public final class FrictionWords {
         if (!(forced.threshold()[least] > 0)) {
             return "Sinusoidal road. A spring of this vehicle, described with an envelope, slides at every travel: it is never quite locked.";
         }
-        return ("Sinusoidal road. Between %s and %s Hz, a road of less than ± %s mm moves no leaf at any frequency; the spring that lets go first does so at %s Hz.")
+        List<Double> departures = new ArrayList<>();
+        for (ForcedResponse.Curve curve : forced.curves()) {
+            for (int i = 0; i < curve.simulated().size(); i++) {
+                ForcedPoint point = curve.simulated().get(i);
+                double departure = Math.abs(curve.balancedAt(i) / point.harmonic() - 1);
+                if (point.settled() && !point.leaves() && Double.isFinite(departure)) {
+                    departures.add(departure);
+                }
+            }
+        }
+        departures.sort(Double::compare);
+        String accuracy = departures.isEmpty()
+                ? ""
+                : " At the %d simulated points at which nothing lifts off, harmonic balance gives the body's motion within %s, half of them within %s."
+                        .formatted(
+                                departures.size(),
+                                Numbers.percent(departures.get(departures.size() - 1)),
+                                Numbers.percent(departures.get(departures.size() / 2)));
+        return ("Sinusoidal road. Between %s and %s Hz, a road of less than about ± %s mm moves no leaf at any frequency; the spring that lets go first does so near %s Hz.%s")
                 .formatted(
                         Numbers.of(forced.fine()[0], 2),
                         Numbers.of(forced.fine()[forced.fine().length - 1], 2),
                         Numbers.of(MILLI * forced.threshold()[least], 2),
-                        Numbers.of(forced.fine()[least], 2));
+                        Numbers.of(forced.fine()[least], 2),
+                        accuracy);
     }
 
     /** What a band says, after a subject. */
@@ -254,7 +276,7 @@ public final class FrictionWords {
             case BETWEEN -> "friction is best from %s to %s".formatted(spread(band.from()), spread(band.to()));
             case OPEN -> "the draws do not agree on where friction is best (median from × %s to × %s)"
                     .formatted(
-                            Numbers.of(band.from().median(), 2), Numbers.of(band.to().median(), 2));
+                            Numbers.brief(band.from().median()), Numbers.brief(band.to().median()));
         };
     }
 
@@ -276,7 +298,7 @@ public final class FrictionWords {
         double from = bands.stream().mapToDouble(b -> b.from().median()).max().orElse(0);
         double to = bands.stream().mapToDouble(b -> b.to().median()).min().orElse(0);
         String shared = from <= to
-                ? "In the median, × %s to × %s serves all of these speeds".formatted(Numbers.of(from, 2), Numbers.of(to, 2))
+                ? "In the median, × %s to × %s serves all of these speeds".formatted(Numbers.brief(from), Numbers.brief(to))
                 : "No one friction is within 5 % of the best at all of these speeds";
         long within = bands.stream().filter(b -> b.holds(1)).count();
         return "%s; that as written is within 5 %% of the best at %s of %d."
@@ -290,7 +312,7 @@ public final class FrictionWords {
         }
         String each = classes.stream()
                 .map(l -> "%s × %s"
-                        .formatted(l.road(), Numbers.of(BestBand.of(l).best().median(), 2)))
+                        .formatted(l.road(), Numbers.brief(BestBand.of(l).best().median())))
                 .collect(Collectors.joining(", "));
         double[] first = least(classes.get(0));
         double[] last = least(classes.get(classes.size() - 1));
@@ -329,19 +351,19 @@ public final class FrictionWords {
                 .toArray();
     }
 
+    /** A paragraph for each criterion. */
     private static List<String> plank(FrictionLab lab) {
-        List<String> parts = new ArrayList<>();
-        for (BestBand band : bands(lab)) {
-            if (band.line().road().equals("plank")) {
-                parts.add("by %s at %s %s"
-                        .formatted(
-                                band.line().criterion() == Criterion.PLANK_PEAK
-                                        ? "peak"
-                                        : band.line().criterion().title(),
-                                TradeFigures.speed(band.line().speed()),
-                                says(band)));
+        List<String> paragraphs = new ArrayList<>();
+        for (Criterion criterion : List.of(Criterion.PLANK_PEAK, Criterion.PITCH_AFTER, Criterion.CYCLES)) {
+            String each = bands(lab).stream()
+                    .filter(b -> b.line().criterion() == criterion)
+                    .map(b -> "at %s %s".formatted(TradeFigures.speed(b.line().speed()), says(b)))
+                    .collect(Collectors.joining("; "));
+            if (!each.isEmpty()) {
+                String what = criterion == Criterion.PLANK_PEAK ? "peak acceleration" : criterion.title();
+                paragraphs.add("Plank. By %s, %s.".formatted(what, each));
             }
         }
-        return parts.isEmpty() ? List.of() : List.of("Plank. " + RideFigures.upperFirst(String.join("; ", parts)) + ".");
+        return paragraphs;
     }
 }

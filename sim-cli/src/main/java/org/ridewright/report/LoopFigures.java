@@ -1,6 +1,7 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +53,21 @@ final class LoopFigures {
 
     private Figure loops(String spring, List<SpringLoops> loads) {
         List<Panel> panels = new ArrayList<>();
+        double most = MILLI
+                * loads.stream()
+                        .flatMap(l -> l.loops().stream())
+                        .mapToDouble(Loop::amplitude)
+                        .max()
+                        .orElseThrow();
+        double high = loads.stream()
+                        .flatMap(l -> l.loops().stream())
+                        .flatMapToDouble(l -> Arrays.stream(l.force()))
+                        .max()
+                        .orElseThrow()
+                / KILO;
+        // one scale for all loads, so that loops can be compared
+        AxisSpec across = AxisSpec.of("Travel from rest", "mm").between(-1.25 * most, 1.25 * most);
+        AxisSpec upright = AxisSpec.of("Force", "kN").between(0, 1.05 * high);
         for (SpringLoops load : loads) {
             List<Series> series = new ArrayList<>();
             // the widest first, so that its name leads
@@ -59,12 +75,12 @@ final class LoopFigures {
                 Loop loop = load.loops().get(i);
                 double[] x = scaled(loop.travel(), MILLI, load.travel());
                 double[] y = scaled(loop.force(), 1 / KILO, 0);
-                series.add(Series.line(i, "± " + Numbers.of(MILLI * loop.amplitude(), 2) + " mm", x, y));
+                series.add(Series.line(i, "± " + Numbers.brief(MILLI * loop.amplitude()) + " mm", x, y));
             }
             panels.add(Panel.of(
                             load.loadCase() + ", " + Numbers.of(load.load() / KILO) + " kN",
-                            AxisSpec.of("Travel from rest", "mm"),
-                            AxisSpec.of("Force", "kN"),
+                            across,
+                            upright,
                             series.toArray(Series[]::new))
                     .withLegend(LegendPlace.BELOW));
         }
@@ -99,7 +115,7 @@ final class LoopFigures {
         List<Panel> panels = List.of(
                 panel("Lost in a cycle", x, AxisSpec.of("Area of the loop", "J").logarithmic(), loads, LoopPoint::balancedArea, LoopPoint::area, true),
                 panel(
-                        "Viscous damper that loses as much at " + Numbers.of(DAMPER_FREQUENCY, 1) + " Hz",
+                        "Viscous damper that loses as much at " + Numbers.brief(DAMPER_FREQUENCY) + " Hz",
                         x,
                         AxisSpec.of("Damping", "kN s/m").from(0),
                         loads,
@@ -120,7 +136,7 @@ final class LoopFigures {
                                 + "Upper left: area, nought while the spring is locked. Upper right: the viscous damper that loses as much each cycle at %s Hz; at "
                                 + "another frequency it is as much smaller as that is higher. Lower left: first harmonic of the force in step with the travel, over the "
                                 + "travel. Lower right: greatest less least force over twice the amplitude, the secant through the loop's tips, simulated; it lies a little above the rate to its left.")
-                        .formatted(spring, Numbers.of(DAMPER_FREQUENCY, 1));
+                        .formatted(spring, Numbers.brief(DAMPER_FREQUENCY));
         return new Figure(
                 slug(spring, "losses"),
                 RideFigures.upperFirst(spring) + ": loss and rate against amplitude",

@@ -67,10 +67,11 @@ final class RingDownFigures {
                 subject(lab) + ": let go with more or less friction",
                 ("The body of the %s pressed down at one place by %s mm (roll: at the side) and let go, brake on: with the friction of its springs as written, with %s times "
                                 + "as much (oiled) and %s times (rusted), and with dampers in its place that take as much of the first cycle as the friction as written. "
-                                + "Friction leaves the body a little off its place.")
+                                + "Friction leaves the body a little off its place. Where a body trembles on, friction holds all springs: in a description with few sliders hardly anything damps that, while leaves of a "
+                                + "real pack let go one by one.")
                         .formatted(
                                 lab.model().vehicle().name(),
-                                Numbers.of(MILLI * lab.settings().depth(), 2),
+                                Numbers.brief(MILLI * lab.settings().depth()),
                                 Numbers.of(FrictionLab.GREASINGS.get(0).factor(), 1),
                                 Numbers.of(FrictionLab.GREASINGS.get(2).factor(), 2)),
                 22 + 52.0 * panels.size(),

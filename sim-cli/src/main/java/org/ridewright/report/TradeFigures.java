@@ -33,7 +33,7 @@ final class TradeFigures {
         this.lab = lab;
         trade = lab.tradeOff();
         axis = AxisSpec.of("Friction over that as written", "")
-                .between(0, trade.factors().get(trade.factors().size() - 1));
+                .between(0, 1.03 * trade.factors().get(trade.factors().size() - 1));
     }
 
     static List<Figure> of(FrictionLab lab) {
@@ -48,15 +48,12 @@ final class TradeFigures {
     }
 
     static String speed(double metresPerSecond) {
-        return Numbers.of(KMH * metresPerSecond, 2) + " km/h";
+        return Numbers.brief(KMH * metresPerSecond) + " km/h";
     }
 
     /** Name of a line among others of its criterion. */
     static String name(TradeLine line) {
-        return switch (line.criterion()) {
-            case PLANK_PEAK, CYCLES, PITCH_AFTER -> speed(line.speed());
-            case WEIGHTED, LOCKED -> line.road() + ", " + speed(line.speed());
-        };
+        return line.road().startsWith("class") ? line.road() : speed(line.speed());
     }
 
     private String slug(String what) {
@@ -73,7 +70,7 @@ final class TradeFigures {
             case WEIGHTED -> AxisSpec.of("Weighted acceleration", "m/s²").from(0);
             case PITCH_AFTER -> AxisSpec.of("Greatest pitch", "mrad").from(0);
             case CYCLES -> AxisSpec.of("Cycles", "").from(0);
-            case LOCKED -> AxisSpec.of("Time locked", "%").between(0, 100);
+            case LOCKED -> AxisSpec.of("Time locked", "%").between(0, 105);
         };
     }
 
@@ -155,7 +152,7 @@ final class TradeFigures {
         }
         List<TradeLine> classes = FrictionWords.classes(trade);
         if (!classes.isEmpty()) {
-            panels.add(panel("Roads of ISO 8608 classes", Criterion.WEIGHTED, classes, LegendPlace.BELOW));
+            panels.add(panel("Roads of ISO 8608 classes, " + speed(classes.get(0).speed()), Criterion.WEIGHTED, classes, LegendPlace.BELOW));
         }
         if (panels.isEmpty()) {
             return Optional.empty();
@@ -164,8 +161,8 @@ final class TradeFigures {
                 slug("friction-rough"),
                 RingDownFigures.subject(lab) + ": rough roads with more or less friction",
                 ("The %s on random gravel at three speeds, and on roads of three classes at the middle speed, with friction from none to rusted: weighted vertical acceleration at the worst seat (ISO 2631-1, "
-                                + "r.m.s. over the %s s ridden after a run-up of 2 m and over that), and the time during which a spring is locked. %s")
-                        .formatted(lab.model().vehicle().name(), Numbers.of(6, 1), draws()),
+                                + "r.m.s. over 6 s and a run-up of 2 m before them), and the time during which a spring is locked. %s")
+                        .formatted(lab.model().vehicle().name(), draws()),
                 32 + 62.0 * panels.size(),
                 panels.toArray(Panel[]::new)));
     }

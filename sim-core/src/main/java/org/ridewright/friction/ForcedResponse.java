@@ -34,7 +34,8 @@ public record ForcedResponse(
 
     private static final double LOWEST = 0.5;
     private static final double HIGHEST = 12;
-    private static final int FINE = 161;
+    private static final int FINE = 169;
+    /** One in twelve of the fine ones. */
     private static final int SIMULATED = 15;
 
     public ForcedResponse {
@@ -45,13 +46,18 @@ public record ForcedResponse(
      * At one amplitude of the road.
      *
      * @param amplitude Y (m)
-     * @param balanced motion over the road's by harmonic balance, at the fine frequencies; NaN from where a wheel or person would leave
-     *     what it rests on
+     * @param balanced motion over the road's by harmonic balance, at the fine frequencies; NaN where a wheel or person would leave what
+     *     it rests on
      * @param simulated at fewer frequencies
      */
     public record Curve(double amplitude, double[] balanced, List<ForcedPoint> simulated) {
         public Curve {
             simulated = List.copyOf(simulated);
+        }
+
+        /** What harmonic balance gives at the frequency of simulated point i; NaN where it gives nothing. */
+        public double balancedAt(int i) {
+            return balanced[i * (FINE - 1) / (SIMULATED - 1)];
         }
     }
 
@@ -64,11 +70,10 @@ public record ForcedResponse(
         List<Curve> curves = new ArrayList<>();
         for (double amplitude : amplitudes) {
             List<Steady> steady = new HarmonicBalance(model, input, amplitude).at(fine);
-            int touching = (int) steady.stream().takeWhile(s -> !s.leaves()).count();
             double[] balanced = new double[fine.length];
             for (int i = 0; i < fine.length; i++) {
                 Steady at = steady.get(i);
-                balanced[i] = i < touching && at.settled()
+                balanced[i] = !at.leaves() && at.settled()
                         ? FrequencyResponse.of(row, at.coordinates()).norm()
                         : Double.NaN;
             }
