@@ -21,6 +21,9 @@ public final class ForcedRun {
     /** Cycles to a stretch. */
     private static final int STRETCH = 12;
 
+    /** Cycles over which the road grows: held springs damp next to nothing, so that what a quick beginning stirs up would stay. */
+    private static final int GROWTH = 8;
+
     private static final int MOST_STRETCHES = 14;
     /** Change from one stretch to the next at which the motion counts as steady. */
     private static final double SETTLED = 2e-3;
@@ -77,7 +80,7 @@ public final class ForcedRun {
     public ForcedPoint run() {
         double period = 2 * Math.PI / omega;
         double length = STRETCH * period;
-        PiecewisePolynomial first = Sinusoid.grown(amplitude, omega, length);
+        PiecewisePolynomial first = Sinusoid.grown(amplitude, omega, GROWTH, length);
         PiecewisePolynomial later = Sinusoid.steady(0, amplitude, omega, length);
         double[] q = rest.q();
         double[] v = new double[q.length];

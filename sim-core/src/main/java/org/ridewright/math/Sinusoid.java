@@ -23,21 +23,23 @@ public final class Sinusoid {
     }
 
     /**
-     * {@code a sin ωt}, over the first period times {@code ½(1 − cos ωt/2)}, so that it begins without a jerk.
+     * {@code a sin ωt}, over the first N periods times {@code ½(1 − cos(ωt/2N))}, so that it begins without a jerk.
      *
+     * @param cycles N, ≥ 1
      * @param duration that it covers at least (s)
      */
-    public static PiecewisePolynomial grown(double amplitude, double omega, double duration) {
+    public static PiecewisePolynomial grown(double amplitude, double omega, int cycles, double duration) {
         return pieces(omega, duration, (i, t) -> {
             double[] whole = sine(amplitude, omega, t);
-            if (i >= PIECES_PER_CYCLE) {
+            if (i >= cycles * PIECES_PER_CYCLE) {
                 return whole;
             }
-            double[] slow = sine(-amplitude / 4, 1.5 * omega, t);
-            double[] slower = sine(-amplitude / 4, 0.5 * omega, t);
+            // the product of sine and cosine as two sines
+            double[] quicker = sine(-amplitude / 4, (1 + 0.5 / cycles) * omega, t);
+            double[] slower = sine(-amplitude / 4, (1 - 0.5 / cycles) * omega, t);
             double[] sum = new double[TERMS];
             for (int k = 0; k < TERMS; k++) {
-                sum[k] = whole[k] / 2 + slow[k] + slower[k];
+                sum[k] = whole[k] / 2 + quicker[k] + slower[k];
             }
             return sum;
         });

@@ -12,7 +12,7 @@ final class HitchMotion {
     static PiecewisePolynomial height(Hitch.Motion motion, double duration) {
         if (motion instanceof Hitch.Motion.Sinusoid sine) {
             return Sinusoid.grown(
-                    sine.amplitude().value(), 2 * Math.PI * sine.frequency().value(), duration);
+                    sine.amplitude().value(), 2 * Math.PI * sine.frequency().value(), 1, duration);
         } else if (motion instanceof Hitch.Motion.Recorded recorded) {
             return recorded(recorded.points());
         }
