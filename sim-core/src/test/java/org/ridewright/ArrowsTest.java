@@ -43,6 +43,7 @@ class ArrowsTest {
                 arguments("comfort", "signal"),
                 arguments("measurement", "comfort signal math"),
                 arguments("ringdown", "signal math"),
+                arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
@@ -50,7 +51,11 @@ class ArrowsTest {
                         "friction",
                         "bounce modal ride comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("study", "ride comfort dynamics quantity math"),
-                arguments("io", "study uncertainty comfort measurement ride road vehicle quantity signal"));
+                arguments(
+                        "calibration",
+                        "bounce ringdown fieldwork ride comfort measurement solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments("narrowing", "modal ride comfort dynamics suspension wheel road vehicle quantity"),
+                arguments("io", "study uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.ridewright.io.FileKind;
 import org.ridewright.io.InputException;
 import org.ridewright.io.InputProblem;
+import org.ridewright.io.MeasurementsFile;
 import org.ridewright.io.RoadFile;
 import org.ridewright.io.ScenarioFile;
 import org.ridewright.io.StudyFile;
@@ -21,14 +22,15 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         description =
-                "Says what is wrong with vehicle, scenario and road files, all faults at once, without running them.",
+                "Says what is wrong with vehicle, scenario, road and measurements files, all faults at once, without running them;"
+                        + " of measurements also what they say directly.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class CheckCommand implements Callable<Integer> {
     @Parameters(
             arity = "1..*",
             paramLabel = "FILE",
-            description = "Vehicle, scenario or road file, YAML or JSON, or measured profile, CSV.")
+            description = "Vehicle, scenario, road or measurements file, YAML or JSON, or measured profile, CSV.")
     private List<Path> files = new ArrayList<>();
 
     @Spec
@@ -42,8 +44,9 @@ final class CheckCommand implements Callable<Integer> {
         for (Path named : files) {
             Path file = ScenarioPath.resolve(named);
             try {
-                read(file);
+                List<String> further = read(file);
                 out.println(file + ": in order");
+                further.forEach(out::println);
             } catch (InputException e) {
                 List<InputProblem> fresh = told.add(e.problems());
                 fresh.forEach(problem -> err.println(problem.render()));
@@ -58,16 +61,21 @@ final class CheckCommand implements Callable<Integer> {
         return told.size() > 0 ? ExitCode.BAD_INPUT : ExitCode.DONE;
     }
 
-    private static void read(Path file) {
+    /** Reads a file, and gives what may be told of it besides. */
+    private static List<String> read(Path file) {
         if (RoadFile.isProfile(file)) {
             RoadFile.read(file);
-            return;
+            return List.of();
         }
         switch (FileKind.of(file)) {
             case VEHICLE -> VehicleFile.read(file);
             case SCENARIO -> ScenarioFile.read(file);
             case ROAD -> RoadFile.read(file);
             case STUDY -> StudyFile.read(file, "");
+            case MEASUREMENTS -> {
+                return FindingsTable.lines(MeasurementsFile.read(file));
+            }
         }
+        return List.of();
     }
 }

@@ -15,12 +15,14 @@ import picocli.CommandLine.ScopeType;
             RunCommand.class,
             RoadCommand.class,
             ComfortCommand.class,
-            BounceCommand.class,
-            FrictionCommand.class,
             StudyCommand.class,
             CheckCommand.class,
+            FieldSheetCommand.class,
+            BounceCommand.class,
+            FrictionCommand.class,
             ModesCommand.class,
-            LoadsCommand.class
+            LoadsCommand.class,
+            CalibrateCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,

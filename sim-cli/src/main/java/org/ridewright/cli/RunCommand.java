@@ -137,7 +137,7 @@ final class RunCommand implements Callable<Integer> {
             RunFiles.write(results, scenario, outcome);
             results.commit();
         }
-        out.println("Report: " + target.resolve("report.html"));
+        out.println(ReportLine.of(target));
     }
 
     private void compareSolvers(Scenario scenario) {

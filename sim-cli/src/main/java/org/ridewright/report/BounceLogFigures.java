@@ -77,7 +77,7 @@ public final class BounceLogFigures {
         Panel panel = Panel.of(
                         "",
                         AxisSpec.of("Time from the first row", "s"),
-                        AxisSpec.of("Acceleration, " + result.direction().word(), ACCELERATION),
+                        AxisSpec.of(RideFigures.upperFirst(result.direction().word()) + " acceleration", ACCELERATION),
                         line)
                 .withLevels(List.of(new Level(0, "")))
                 .withMarkers(markers)
@@ -110,7 +110,7 @@ public final class BounceLogFigures {
                 Tone.RUST,
                 Trace.LINE));
         if (release.amplitudes().size() > 1) {
-            lines.add(envelope("envelope fitted", release, 1));
+            lines.add(envelope(release));
         }
         Panel record = Panel.of(
                         "",
@@ -123,13 +123,9 @@ public final class BounceLogFigures {
         String caption = String.format(
                 Locale.ROOT,
                 "Release %d, at %.2f s of the log. Above: the record, less the sensor's zero, with the motion fitted to it. Below: the size of each half cycle, that is the"
-                        + " acceleration just after its turn, beside the best decay that is straight (dry friction alone, leaves %s m/s² r.m.s.), exponential (viscous damping alone, leaves"
-                        + " %s) and both together (leaves %s). %s",
+                        + " acceleration just after its turn. A straight decay means dry friction, an exponential one viscous damping. %s",
                 number,
                 release.at(),
-                Numbers.of(release.dryOnly().noise(), 2),
-                Numbers.of(release.viscousOnly().noise(), 2),
-                Numbers.of(release.noise(), 2),
                 BounceLogWords.of(motion, release, number));
         return Figure.stacked(
                 prefix + "release-" + number,
@@ -151,20 +147,20 @@ public final class BounceLogFigures {
     }
 
     /** Both sides in one line, the lower run back. */
-    private static Series envelope(String name, RingDown release, int sides) {
+    private static Series envelope(RingDown release) {
         List<Amplitude> sizes = release.amplitudes();
         int n = sizes.size();
         double[] x = new double[2 * n + 1];
         double[] y = new double[2 * n + 1];
         for (int j = 0; j < n; j++) {
             x[j] = sizes.get(j).time() - release.at();
-            y[j] = sides * sizes.get(j).fitted();
+            y[j] = sizes.get(j).fitted();
             x[2 * n - j] = x[j];
             y[2 * n - j] = -y[j];
         }
         x[n] = x[n - 1];
         y[n] = Double.NaN;
-        return new Series(name, x, y, LineStyle.LONG_DASH, Tone.TEAL, Trace.LINE);
+        return new Series("envelope fitted", x, y, LineStyle.LONG_DASH, Tone.TEAL, Trace.LINE);
     }
 
     private static Panel sizes(RingDown release) {
@@ -184,23 +180,23 @@ public final class BounceLogFigures {
                                 Tone.INK,
                                 Trace.MARKS),
                         new Series(
-                                "both",
+                                "fitted to the record",
                                 cycles(release),
                                 values(release, Amplitude::fitted),
                                 LineStyle.SOLID,
                                 Tone.RUST,
                                 Trace.LINE),
                         new Series(
-                                "straight: dry friction alone",
+                                "closest straight line: dry friction",
                                 cycles(release),
-                                values(release, Amplitude::dryOnly),
+                                values(release, Amplitude::straight),
                                 LineStyle.DASH_DOT,
                                 Tone.NAVY,
                                 Trace.LINE),
                         new Series(
-                                "exponential: viscous alone",
+                                "closest exponential: viscous",
                                 cycles(release),
-                                values(release, Amplitude::viscousOnly),
+                                values(release, Amplitude::exponential),
                                 LineStyle.LONG_DASH,
                                 Tone.TEAL,
                                 Trace.LINE))

@@ -35,6 +35,7 @@ public final class BounceLogJson {
                 joint.put("decay", all.kind().name().toLowerCase(Locale.ROOT));
                 ArrayNode values = joint.putArray("values");
                 estimate(values, "ride frequency", all.frequency(), "Hz");
+                estimate(values, "natural frequency", all.naturalFrequency(), "Hz");
                 estimate(values, "damping ratio", all.dampingRatio(), "1");
                 estimate(values, "friction over mass", all.friction(), "m/s²");
                 estimate(values, "friction over rate, F/k", all.frictionLength(), "m");

@@ -2,9 +2,11 @@ package org.ridewright.report;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.report.BounceLogResult.Motion;
 import org.ridewright.ringdown.RingDown;
@@ -47,16 +49,12 @@ public final class BounceLogPage {
     public static List<String> remarks(BounceLogResult result) {
         List<String> remarks = new ArrayList<>();
         for (Motion motion : result.motions()) {
-            int number = 1;
-            for (RingDown release : motion.ringDowns().releases()) {
-                for (String remark : release.remarks()) {
-                    remarks.add((result.motions().size() > 1
-                                    ? RideFigures.upperFirst(motion.name()) + ", release "
-                                    : "Release ")
-                            + number + ": " + remark);
-                }
-                number++;
-            }
+            String of = result.motions().size() > 1 ? RideFigures.upperFirst(motion.name()) + ", release" : "Release";
+            remarkedOn(motion)
+                    .forEach((remark, numbers) -> remarks.add(of
+                            + (numbers.size() > 1 ? "s " : " ")
+                            + numbers.stream().map(String::valueOf).collect(Collectors.joining(", "))
+                            + ": " + remark));
             remarks.addAll(motion.ringDowns().leftOut());
             if (motion.ringDowns().releases().size() > 1
                     && motion.ringDowns().together().isEmpty()) {
@@ -66,6 +64,19 @@ public final class BounceLogPage {
         }
         remarks.addAll(result.remarks());
         return remarks;
+    }
+
+    /** Each remark once, with the numbers of the releases. */
+    private static Map<String, List<Integer>> remarkedOn(Motion motion) {
+        Map<String, List<Integer>> remarked = new LinkedHashMap<>();
+        int number = 1;
+        for (RingDown release : motion.ringDowns().releases()) {
+            for (String remark : release.remarks()) {
+                remarked.computeIfAbsent(remark, r -> new ArrayList<>()).add(number);
+            }
+            number++;
+        }
+        return remarked;
     }
 
     private static List<List<String>> kinds(Motion motion) {

@@ -31,15 +31,24 @@ public final class BounceLogWords {
     static String of(Motion motion, Together together) {
         return String.format(
                         Locale.ROOT,
-                        "%d releases taken together: %s Hz. ",
+                        "%d releases taken together: %s Hz%s. ",
                         together.releases(),
-                        plusMinus(together.frequency()))
+                        plusMinus(together.frequency()),
+                        gradual(motion)
+                                ? ", the faster the smaller the swing, for friction holds the spring after each turn; sliding, it would be "
+                                        + plusMinus(together.naturalFrequency()) + " Hz"
+                                : "")
                 + decay(
                         motion,
                         together.kind(),
                         together.dampingRatio(),
                         together.friction(),
                         together.frictionLength());
+    }
+
+    private static boolean gradual(Motion motion) {
+        return motion.ringDowns().releases().stream()
+                .allMatch(release -> release.softness().isPresent());
     }
 
     private static String decay(Motion motion, DampingKind kind, Estimate ratio, Estimate friction, Estimate length) {

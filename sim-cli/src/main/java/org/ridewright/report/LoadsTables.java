@@ -209,6 +209,15 @@ public final class LoadsTables {
                                 + " % of its allowable stress standing still, without any road: it is overloaded."));
             }
         }
+        for (SpringLoad spring : all.get(0).springs()) {
+            spring.leaves()
+                    .flatMap(LeafLoad::shareAtBumpStop)
+                    .filter(share -> share > 1)
+                    .ifPresent(share -> cautions.add("A jolt that drives '" + spring.name()
+                            + "' onto its bump stop bends it to "
+                            + Numbers.fixed(100 * share, 0)
+                            + " % of its allowable stress."));
+        }
         return cautions;
     }
 

@@ -67,10 +67,7 @@ final class SweepFigures {
     }
 
     private AxisSpec axis(int value) {
-        AxisSpec axis = StudyFigures.axis(factor(value));
-        boolean byRatio = factor(value) instanceof Factor.Range range && range.byRatio()
-                || factor(value) instanceof Factor.Multiple multiple && multiple.byRatio();
-        return byRatio ? axis.logarithmic() : axis;
+        return StudyFigures.axis(factor(value));
     }
 
     /** The ride tests as lines, several panels where they are many. */
@@ -88,9 +85,10 @@ final class SweepFigures {
                 }
             }
             marks(series, from, q, sweep.study().asWritten(factor(0)));
-            if (!series.isEmpty()) {
-                panels.add(panel("", axis(0), StudyFigures.axis(question), series));
+            if (series.isEmpty()) {
+                series.add(new Series("no ride", x, nothing(x), LineStyle.SOLID, Tone.INK, Trace.MARKS));
             }
+            panels.add(panel("", axis(0), StudyFigures.axis(question), series));
         }
         return figure(question, "swept", panels, 1, 82, "against " + factor(0).name());
     }
@@ -110,8 +108,13 @@ final class SweepFigures {
             List<Series> series = new ArrayList<>();
             for (int w = 0; w < Math.min(LINES, listed.words().size()); w++) {
                 double[] y = worded == 0 ? z[w] : column(z, w);
-                series.add(Series.line(w, listed.words().get(w), picked(x, order), picked(y, order))
-                        .as(x.length <= 30 ? Trace.LINE_AND_MARKS : Trace.LINE));
+                if (Arrays.stream(y).anyMatch(Double::isFinite)) {
+                    series.add(Series.line(w, listed.words().get(w), picked(x, order), picked(y, order))
+                            .as(x.length <= 30 ? Trace.LINE_AND_MARKS : Trace.LINE));
+                }
+            }
+            if (series.isEmpty()) {
+                series.add(new Series("no ride", x, nothing(x), LineStyle.SOLID, Tone.INK, Trace.MARKS));
             }
             panels.add(panel(tests.size() > 1 ? tests.get(t) : "", axis(other), StudyFigures.axis(question), series));
         }
@@ -185,12 +188,12 @@ final class SweepFigures {
         List<Series> series = new ArrayList<>();
         for (int t = 0; t < Math.min(LINES, tests.size()); t++) {
             double[] values = column(sweep.values(t, q), 0);
-            series.add(Series.line(t, tests.get(t), zeros(values), gaps(values, n)).as(Trace.BARS_ACROSS));
+            series.add(
+                    Series.line(t, tests.get(t), zeros(values), gaps(values, n)).as(Trace.BARS_ACROSS));
         }
         AxisSpec names = AxisSpec.named(RideFigures.upperFirst(listed.name()), reversed(listed.words()));
         Panel panel = panel("", StudyFigures.axis(question), names, series);
-        return figure(
-                question, "swept", List.of(panel), 1, 30 + 7.0 * n * series.size(), "for each " + listed.name());
+        return figure(question, "swept", List.of(panel), 1, 30 + 7.0 * n * series.size(), "for each " + listed.name());
     }
 
     private Figure grid(Question question, int q, Factor.Listed first) {
@@ -238,7 +241,8 @@ final class SweepFigures {
     private Figure figure(Question question, String kind, List<Panel> panels, int columns, double height, String how) {
         int rows = (panels.size() + columns - 1) / columns;
         String what = RideFigures.upperFirst(question.title()) + " " + how;
-        String written = sweep.study().asWritten(factor(0)).isPresent() ? " The mark shows the vehicle as written." : "";
+        String written =
+                sweep.study().asWritten(factor(0)).isPresent() ? " The mark shows the vehicle as written." : "";
         return new Figure(
                 StudyFigures.file(kind, question),
                 what,
@@ -250,9 +254,7 @@ final class SweepFigures {
     }
 
     private String failed() {
-        return sweep.failed() == 0
-                ? ""
-                : " Gaps are runs that could not be ridden; the table of runs says why.";
+        return sweep.failed() == 0 ? "" : " Gaps are runs that could not be ridden; the table of runs says why.";
     }
 
     /** Places in order of size. */
@@ -266,6 +268,12 @@ final class SweepFigures {
 
     private static double[] picked(double[] values, double[] order) {
         return Arrays.stream(order).map(i -> values[(int) i]).toArray();
+    }
+
+    private static double[] nothing(double[] x) {
+        double[] none = new double[x.length];
+        Arrays.fill(none, Double.NaN);
+        return none;
     }
 
     private static double[] column(double[][] z, int j) {

@@ -180,6 +180,16 @@ class CommandsTest {
     }
 
     @Test
+    void checkOfMeasurementsTellsWhatTheySayDirectly() {
+        Path yard = Path.of("..", "scenarios", "measurements", "phaeton-yard.yaml");
+        assertThat(ridewright("check", yard.toString())).isZero();
+        assertThat(out.toString())
+                .contains("phaeton-yard.yaml: in order", "facts, 2 kept back")
+                .containsPattern("centre of mass of all, above ground +\\d+ ± \\d+ mm")
+                .containsPattern("locked rate +[\\d.]+ ± [\\d.]+ N/mm");
+    }
+
+    @Test
     void aFaultOfAVehicleIsToldOnceThoughItsScenarioIsCheckedBesideIt() throws IOException {
         Path scenario = written("20");
         Path vehicle = folder.resolve("..").resolve(folder.getFileName()).resolve("quarter.yaml");

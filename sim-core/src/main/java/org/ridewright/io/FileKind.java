@@ -8,17 +8,20 @@ import org.ridewright.vehicle.check.NearestWord;
 
 /** What a file describes, told by the key at its top. */
 public enum FileKind {
-    /** Has the key {@code vehicle}. */
+    /** Has the key {@code vehicle}, and not {@code measurements}. */
     VEHICLE("vehicle"),
     /** Has the key {@code scenario}. */
     SCENARIO("scenario"),
     /** Has the key {@code study}. */
     STUDY("study"),
+    /** Has the key {@code measurements}, or {@code facts} and nothing that a vehicle has. */
+    MEASUREMENTS("measurements"),
     /** Has the key {@code road} or {@code roads}, and neither of the others nor {@code vehicles}. */
     ROAD("road");
 
     private static final String ROADS = "roads";
     private static final String VEHICLES = "vehicles";
+    private static final String FACTS = "facts";
 
     private final String key;
 
@@ -54,10 +57,13 @@ public enum FileKind {
         });
     }
 
-    /** What the keys at the top tell; empty if neither or both. */
+    /** What the keys at the top tell; empty if they tell nothing, or two things. */
     static Optional<FileKind> told(Node top) {
         if (keys(top).contains(STUDY.key)) {
             return Optional.of(STUDY);
+        }
+        if (keys(top).contains(MEASUREMENTS.key) || keys(top).contains(FACTS)) {
+            return Optional.of(MEASUREMENTS);
         }
         boolean vehicle = keys(top).contains(VEHICLE.key);
         boolean scenario = keys(top).contains(SCENARIO.key);
@@ -75,8 +81,9 @@ public enum FileKind {
     /** By a misspelt first key, or by keys that only one kind of file has. */
     private static String likeliest(Set<String> keys) {
         String first = keys.stream().findFirst().orElse("");
-        Optional<String> near =
-                first.isEmpty() ? Optional.empty() : NearestWord.to(first, List.of(VEHICLE.key, SCENARIO.key));
+        Optional<String> near = first.isEmpty()
+                ? Optional.empty()
+                : NearestWord.to(first, List.of(VEHICLE.key, SCENARIO.key, MEASUREMENTS.key));
         if (near.isPresent() && !keys.contains(VEHICLES)) {
             return "write " + near.get() + " for " + first;
         } else if (keys.contains("axles") || keys.contains("body")) {

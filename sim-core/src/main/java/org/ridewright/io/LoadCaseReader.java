@@ -15,11 +15,14 @@ record LoadCaseReader(Layout layout) {
             return List.of(new LoadCase("empty", List.of()));
         }
         return vehicle.parts("load cases", "a load case", "name", "aboard").stream()
-                .map(part -> new LoadCase(
-                        part.text("name", "a name"),
-                        part.parts("aboard", "a person or cargo", KEYS).stream()
-                                .map(this::aboard)
-                                .toList()))
+                .map(part -> new LoadCase(part.text("name", "a name"), aboard(part, "aboard")))
+                .toList();
+    }
+
+    /** A list of persons and things. */
+    List<Aboard> aboard(Part owner, String key) {
+        return owner.parts(key, "a person or cargo", KEYS).stream()
+                .map(this::aboard)
                 .toList();
     }
 

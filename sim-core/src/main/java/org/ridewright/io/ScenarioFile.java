@@ -35,6 +35,15 @@ public final class ScenarioFile {
                     "name it in a scenario: vehicles: [{file: " + file.getFileName() + ", speeds: [8 km/h]}]");
             throw new InputException(reading.problems());
         }
+        if (FileKind.told(top).equals(Optional.of(FileKind.MEASUREMENTS))) {
+            reading.problem(
+                    top,
+                    "",
+                    "this is a measurements file",
+                    "a scenario, which says over what a vehicle rides and how fast",
+                    "name a scenario file; 'check' reads this one");
+            throw new InputException(reading.problems());
+        }
         return top;
     }
 

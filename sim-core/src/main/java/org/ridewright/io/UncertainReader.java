@@ -1,10 +1,8 @@
 package org.ridewright.io;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.ridewright.quantity.JointSpread;
 import org.ridewright.quantity.NamedValue;
@@ -25,20 +23,19 @@ final class UncertainReader {
                 .filter(v -> !v.path().matches("vehicles\\[\\d+]\\.vehicle\\..*"))
                 .filter(v -> v.measure().filter(m -> m.tolerance() > 0).isPresent())
                 .toList();
-        add(blocks, List.of(""), JointSpread.independent(own));
-        // one file named twice is one vehicle, whose values are the same at both places
-        Map<VehicleDocument, List<String>> prefixes = new LinkedHashMap<>();
+        add(blocks, "", JointSpread.independent(own));
         for (int i = 0; i < document.vehicles().size(); i++) {
-            prefixes.computeIfAbsent(document.vehicles().get(i), d -> new ArrayList<>())
-                    .add(ScenarioDocument.vehiclePath(i, ""));
+            add(
+                    blocks,
+                    ScenarioDocument.vehiclePath(i, ""),
+                    document.vehicles().get(i).spread());
         }
-        prefixes.forEach((vehicle, places) -> add(blocks, places, vehicle.spread()));
         return new Uncertain(blocks);
     }
 
-    private static void add(List<Uncertain.Block> blocks, List<String> prefixes, JointSpread joint) {
+    private static void add(List<Uncertain.Block> blocks, String prefix, JointSpread joint) {
         if (joint.size() > 0) {
-            blocks.add(new Uncertain.Block(prefixes, joint, new LinkedHashSet<>(joint.paths())));
+            blocks.add(new Uncertain.Block(prefix, joint, new LinkedHashSet<>(joint.paths())));
         }
     }
 
@@ -66,9 +63,9 @@ final class UncertainReader {
         List<Uncertain.Block> blocks = new ArrayList<>();
         for (Uncertain.Block block : all.blocks()) {
             Set<String> chosen = new LinkedHashSet<>(block.joint().paths());
-            chosen.removeIf(path -> block.prefixes().stream().noneMatch(prefix -> wanted.contains(prefix + path)));
+            chosen.removeIf(path -> !wanted.contains(block.prefix() + path));
             if (!chosen.isEmpty()) {
-                blocks.add(new Uncertain.Block(block.prefixes(), block.joint(), chosen));
+                blocks.add(new Uncertain.Block(block.prefix(), block.joint(), chosen));
             }
         }
         return new Uncertain(blocks);
@@ -77,7 +74,7 @@ final class UncertainReader {
     private static Set<String> found(Part part, Node item, String path, ScenarioDocument document, Uncertain all) {
         Set<String> uncertain = new LinkedHashSet<>();
         for (Uncertain.Block block : all.blocks()) {
-            block.prefixes().forEach(prefix -> block.joint().paths().forEach(p -> uncertain.add(prefix + p)));
+            block.joint().paths().forEach(p -> uncertain.add(block.prefix() + p));
         }
         try {
             Set<String> counted = counted(path, document);

@@ -33,6 +33,11 @@ public final class VehicleFile {
                     "name one of the vehicle files that it names");
             throw new InputException(reading.problems());
         }
+        if (FileKind.told(top).equals(Optional.of(FileKind.MEASUREMENTS))) {
+            reading.problem(
+                    top, "", "this is a measurements file", "a vehicle file", "name the vehicle file that it names");
+            throw new InputException(reading.problems());
+        }
         return top;
     }
 

@@ -21,11 +21,18 @@ import org.hipparchus.util.Pair;
  *   C = (JᵀJ)⁻¹ M (JᵀJ)⁻¹        M = Σ_i Σ_j σ_i σ_j ρ_{|i−j|} J_i J_jᵀ
  * </pre>
  *
- * <p>with the size σ and the memory ρ of {@link ResidualNoise}. Intervals use Student's t with the degrees of freedom of as many independent samples as
+ * <p>with the size σ and the memory ρ of {@link ResidualNoise}; no variance is less than that of white noise of one size, {@code s² (JᵀJ)⁻¹}. Intervals use Student's t with the degrees of freedom of as many independent samples as
  * the residuals are worth, {@code n/(1 + 2 Σ ρ_l) − p}.
  */
 final class CurveFit {
-    private static final int MOST_EVALUATIONS = 400;
+    private static final int MOST_EVALUATIONS = 200;
+
+    /** Gain of a step, as a share of the sum of squares, below which the minimum is reached. */
+    static final double CLOSE = 1e-8;
+
+    /** The same where only the best of several starts is wanted. */
+    static final double ROUGH = 1e-3;
+
     private static final double SLOPE_STEP = 1e-6;
 
     /** A family of curves. */
@@ -60,14 +67,15 @@ final class CurveFit {
      *
      * @param samples what was measured; as many as the curve gives
      * @param counted which of them count
+     * @param tolerance {@link #CLOSE} or {@link #ROUGH}
      * @return the parameters at the minimum; the start itself if there is no way down
      */
-    static double[] minimum(Curve curve, double[] samples, boolean[] counted, double[] start) {
+    static double[] minimum(Curve curve, double[] samples, boolean[] counted, double[] start, double tolerance) {
         double[] target = picked(samples, counted);
         try {
             LeastSquaresOptimizer.Optimum optimum = new LevenbergMarquardtOptimizer()
-                    .withCostRelativeTolerance(1e-9)
-                    .withParameterRelativeTolerance(1e-9)
+                    .withCostRelativeTolerance(tolerance)
+                    .withParameterRelativeTolerance(0.1 * tolerance)
                     .optimize(new LeastSquaresBuilder()
                             .start(start)
                             .target(target)
@@ -122,7 +130,22 @@ final class CurveFit {
         for (double residual : used) {
             sum += residual * residual;
         }
-        return new CurveFit(parameters.clone(), residuals, covariance.getData(), sum, noise.effective());
+        RealMatrix white = inverse.scalarMultiply(sum / Math.max(1, used.length - parameters.length));
+        return new CurveFit(
+                parameters.clone(), residuals, greater(white.getData(), covariance.getData()), sum, noise.effective());
+    }
+
+    /** Correlations of the second, variances the greater of the two: what the residuals show of themselves is no reason to claim more. */
+    private static double[][] greater(double[][] white, double[][] own) {
+        int p = own.length;
+        double[][] joined = new double[p][p];
+        for (int a = 0; a < p; a++) {
+            for (int b = 0; b < p; b++) {
+                double scale = Math.max(1, white[a][a] / own[a][a]) * Math.max(1, white[b][b] / own[b][b]);
+                joined[a][b] = own[a][b] * Math.sqrt(scale);
+            }
+        }
+        return joined;
     }
 
     private static int[] places(boolean[] counted) {

@@ -35,7 +35,7 @@ final class DecayFit {
     /** A fit with its curve and the samples that counted. */
     record Fitted(DecayCurve curve, boolean[] counted, CurveFit fit) {
         double value(Place place) {
-            return curve.whole(fit.parameters())[place.ordinal()];
+            return curve.whole(fit.parameters())[place.index()];
         }
 
         boolean varies(Place place) {
@@ -84,24 +84,17 @@ final class DecayFit {
     Fitted mixed(Guess guess) {
         boolean[] all = after(guess.start());
         List<Place> free = places(true, true);
-        double[] best = null;
-        double least = Double.POSITIVE_INFINITY;
+        List<double[]> bases = new ArrayList<>();
         for (double share : VISCOUS_SHARES) {
             double[] base = new double[Place.values().length];
-            base[Place.LOG_OMEGA.ordinal()] = Math.log(guess.omega());
-            base[Place.ZETA.ordinal()] = guess.zeta(share);
-            base[Place.FRICTION.ordinal()] = guess.friction(share);
-            base[Place.START.ordinal()] = guess.start();
-            base[Place.FIRST.ordinal()] = guess.first();
-            DecayCurve curve = new DecayCurve(times, interval, free, base);
-            double[] found = CurveFit.minimum(curve, values, all, curve.start());
-            double sum = CurveFit.sumOfSquares(curve, values, all, found);
-            if (sum < least) {
-                least = sum;
-                best = curve.whole(found);
-            }
+            base[Place.LOG_OMEGA.index()] = Math.log(guess.omega());
+            base[Place.ZETA.index()] = guess.zeta(share);
+            base[Place.FRICTION.index()] = guess.friction(share);
+            base[Place.START.index()] = guess.start();
+            base[Place.FIRST.index()] = guess.first();
+            bases.add(base);
         }
-        return refined(free, best);
+        return refined(free, lowest(all, free, bases));
     }
 
     /** All samples but those up to the first turn and next to it. */
@@ -119,7 +112,8 @@ final class DecayFit {
         for (int pass = 0; ; pass++) {
             DecayCurve curve = new DecayCurve(times, interval, free, whole);
             boolean[] counted = awayFromTurns(curve.motion(curve.start()));
-            double[] found = CurveFit.minimum(curve, values, counted, curve.start());
+            requireEnough(counted, free);
+            double[] found = CurveFit.minimum(curve, values, counted, curve.start(), CurveFit.CLOSE);
             double[] next = curve.whole(found);
             if (pass + 1 == PASSES || Arrays.equals(counted, awayFromTurns(curve.motion(found)))) {
                 return new Fitted(curve, counted, CurveFit.at(curve, values, counted, found, reach(next)));
@@ -128,16 +122,45 @@ final class DecayFit {
         }
     }
 
+    private static void requireEnough(boolean[] counted, List<Place> free) {
+        int n = 0;
+        for (boolean one : counted) {
+            n += one ? 1 : 0;
+        }
+        if (n < 2 * free.size()) {
+            throw new NoRingDownException(
+                    n + " samples between its turns are too few to fit",
+                    "ten samples in each cycle or more",
+                    "record at 50 samples a second or more");
+        }
+    }
+
     /** The same samples, with other parameters free. */
     Fitted among(boolean[] counted, List<Place> free, double[] base) {
         DecayCurve curve = new DecayCurve(times, interval, free, base);
-        double[] found = CurveFit.minimum(curve, values, counted, curve.start());
+        double[] found = CurveFit.minimum(curve, values, counted, curve.start(), CurveFit.CLOSE);
         return new Fitted(curve, counted, CurveFit.at(curve, values, counted, found, reach(curve.whole(found))));
+    }
+
+    /** Of several starts the one that ends lowest, with what it came to. */
+    double[] lowest(boolean[] counted, List<Place> free, List<double[]> bases) {
+        double[] best = bases.get(0);
+        double least = Double.POSITIVE_INFINITY;
+        for (double[] base : bases) {
+            DecayCurve curve = new DecayCurve(times, interval, free, base);
+            double[] found = CurveFit.minimum(curve, values, counted, curve.start(), CurveFit.ROUGH);
+            double sum = CurveFit.sumOfSquares(curve, values, counted, found);
+            if (sum < least) {
+                least = sum;
+                best = curve.whole(found);
+            }
+        }
+        return best;
     }
 
     /** A half cycle. */
     private int reach(double[] whole) {
-        return (int) Math.max(3, Math.rint(Math.PI / Math.exp(whole[Place.LOG_OMEGA.ordinal()]) / interval));
+        return (int) Math.max(3, Math.rint(Math.PI / Math.exp(whole[Place.LOG_OMEGA.index()]) / interval));
     }
 
     private boolean[] awayFromTurns(FrictionOscillation motion) {

@@ -11,7 +11,7 @@ final class Reading {
     /** A half cycle smaller than this many times the noise is not counted. */
     private static final double COUNTED = 2;
 
-    /** Share of a half cycle's samples that must count for its size to be told. */
+    /** Samples of a half cycle that must count for its size to be told. */
     private static final int FEWEST_SAMPLES = 3;
 
     private Reading() {}
@@ -57,7 +57,7 @@ final class Reading {
                         : Optional.empty(),
                 second(fitted),
                 curve(window, fitted),
-                amplitudes(fitted, dry, viscous, half),
+                amplitudes(fitted, half),
                 all);
     }
 
@@ -84,16 +84,15 @@ final class Reading {
     /** The other kind takes over the whole decay, to begin with. */
     private static double[] without(Fitted fitted, Place left) {
         double[] base = fitted.curve().whole(fitted.fit().parameters());
-        double first = Math.abs(base[Place.FIRST.ordinal()]);
-        double perHalf = 2 * base[Place.FRICTION.ordinal()] + first * Math.PI * base[Place.ZETA.ordinal()];
+        double first = Math.abs(base[Place.FIRST.index()]);
+        double perHalf = 2 * base[Place.FRICTION.index()] + first * Math.PI * base[Place.ZETA.index()];
         if (left == Place.ZETA) {
-            base[Place.FRICTION.ordinal()] =
-                    fitted.varies(Place.SOFTNESS) ? base[Place.FRICTION.ordinal()] : perHalf / 3;
-            base[Place.ZETA.ordinal()] = 0;
+            base[Place.FRICTION.index()] = fitted.varies(Place.SOFTNESS) ? base[Place.FRICTION.index()] : perHalf / 3;
+            base[Place.ZETA.index()] = 0;
         } else {
-            base[Place.ZETA.ordinal()] = Math.min(0.5, Math.max(0.005, perHalf / first / Math.PI));
-            base[Place.FRICTION.ordinal()] = 0;
-            base[Place.SOFTNESS.ordinal()] = 0;
+            base[Place.ZETA.index()] = Math.min(0.5, Math.max(0.005, perHalf / first / Math.PI));
+            base[Place.FRICTION.index()] = 0;
+            base[Place.SOFTNESS.index()] = 0;
         }
         return base;
     }
@@ -165,40 +164,40 @@ final class Reading {
     }
 
     /** Of each half cycle, how much of its fitted shape is in the record, the second mode taken off. */
-    private static List<RingDown.Amplitude> amplitudes(Fitted fitted, Fitted dry, Fitted viscous, int half) {
+    private static List<RingDown.Amplitude> amplitudes(Fitted fitted, int half) {
         List<FrictionOscillation.Turn> turns =
                 fitted.curve().motion(fitted.fit().parameters()).turns();
         double[] shape = fitted.curve().first(fitted.fit().parameters());
-        double[] residuals = fitted.fit().residuals();
+        double[] recorded = new double[half];
+        for (int j = 0; j < half; j++) {
+            recorded[j] = Math.abs(turns.get(j).after())
+                    * present(
+                            fitted, shape, turns.get(j).time(), turns.get(j + 1).time());
+        }
+        double[] straight = SizeLines.straight(recorded);
+        double[] exponential = SizeLines.exponential(recorded);
         List<RingDown.Amplitude> amplitudes = new ArrayList<>();
         for (int j = 0; j < half; j++) {
-            double product = 0;
-            double square = 0;
-            int n = 0;
-            for (int i = 0; i < shape.length; i++) {
-                double t = fitted.curve().time(i);
-                if (fitted.counted()[i]
-                        && t >= turns.get(j).time()
-                        && t < turns.get(j + 1).time()) {
-                    product += shape[i] * (shape[i] + residuals[i]);
-                    square += shape[i] * shape[i];
-                    n++;
-                }
-            }
-            double size = Math.abs(turns.get(j).after());
             amplitudes.add(new RingDown.Amplitude(
-                    turns.get(j).time(),
-                    n < FEWEST_SAMPLES ? Double.NaN : size * product / square,
-                    size,
-                    size(dry, j),
-                    size(viscous, j)));
+                    turns.get(j).time(), recorded[j], Math.abs(turns.get(j).after()), straight[j], exponential[j]));
         }
         return amplitudes;
     }
 
-    private static double size(Fitted fitted, int turn) {
-        List<FrictionOscillation.Turn> turns =
-                fitted.curve().motion(fitted.fit().parameters()).turns();
-        return turn < turns.size() ? Math.abs(turns.get(turn).after()) : 0;
+    /** Share of a shape that is in the record between two instants; NaN where too few samples count. */
+    private static double present(Fitted fitted, double[] shape, double from, double to) {
+        double[] residuals = fitted.fit().residuals();
+        double product = 0;
+        double square = 0;
+        int n = 0;
+        for (int i = 0; i < shape.length; i++) {
+            double t = fitted.curve().time(i);
+            if (fitted.counted()[i] && t >= from && t < to) {
+                product += shape[i] * (shape[i] + residuals[i]);
+                square += shape[i] * shape[i];
+                n++;
+            }
+        }
+        return n < FEWEST_SAMPLES ? Double.NaN : product / square;
     }
 }

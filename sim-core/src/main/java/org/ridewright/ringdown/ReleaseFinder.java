@@ -13,7 +13,7 @@ import java.util.List;
  */
 final class ReleaseFinder {
     /** Growth from one extreme to the next that no beating of two modes makes. */
-    private static final double PUSH = 1.3;
+    private static final double PUSH = 1.6;
 
     private static final double STANDS_OUT = 4;
     private static final double FAINTEST = 0.03;

@@ -39,9 +39,6 @@ final class ReleaseFit {
     /** Residuals of this many times the noise from sample to sample are a motion. */
     private static final double MISFIT = 1.3;
 
-    /** Samples that are worth this share of independent ones leave nothing to describe. */
-    private static final double NOISE_ALONE = 0.7;
-
     private final Stretch stretch;
     private final Release release;
     private final RingDownOptions options;
@@ -167,60 +164,55 @@ final class ReleaseFit {
 
     /** Adds gradual friction or a second mode, whichever is decisive and gains more; neither where the residuals are noise. */
     private static Fitted enriched(Window window, Fitted plain) {
-        boolean grainy = noise(plain) < MISFIT * window.grain();
-        if (grainy && plain.fit().effective() > NOISE_ALONE * plain.samples()) {
+        if (noise(plain) < MISFIT * window.grain()) {
             return plain;
         }
         boolean[] all = window.fit().after(plain.value(Place.START));
         double[] base = plain.curve().whole(plain.fit().parameters());
         Fitted whole = window.fit().among(all, plain.curve().free(), base);
-        Fitted best = plain;
+        Optional<Fitted> two =
+                second(window, whole).filter(rich -> criterion(rich, rich) < criterion(whole, rich) - DECISIVE);
+        if (two.isPresent() && noise(two.get()) < MISFIT * window.grain()) {
+            return between(window, two.get());
+        }
         Fitted soft = soft(window, all, base);
-        if (soft.value(Place.FRICTION) > 0 && criterion(soft, soft) < criterion(whole, soft) - DECISIVE) {
-            best = soft;
+        boolean softer = soft.value(Place.FRICTION) > 0 && criterion(soft, soft) < criterion(whole, soft) - DECISIVE;
+        if (two.isPresent() && (!softer || criterion(two.get(), two.get()) < criterion(soft, two.get()))) {
+            return between(window, two.get());
         }
-        Optional<Fitted> two = second(window, whole);
-        if (two.isPresent()) {
-            Fitted compared = best == plain ? whole : best;
-            if (criterion(two.get(), two.get()) < criterion(compared, two.get()) - DECISIVE) {
-                Fitted rich = two.get();
-                best = window.fit()
-                        .refined(
-                                rich.curve().free(),
-                                rich.curve().whole(rich.fit().parameters()));
-            }
-        }
-        return best;
+        return softer ? soft : plain;
+    }
+
+    /** Once more, without the samples next to the turns. */
+    private static Fitted between(Window window, Fitted two) {
+        return window.fit()
+                .refined(two.curve().free(), two.curve().whole(two.fit().parameters()));
     }
 
     /** Gradual friction, from several starts: the locked parts of each half cycle make the swing faster than ω. */
     private static Fitted soft(Window window, boolean[] all, double[] plain) {
         List<Place> free = new ArrayList<>(DecayFit.places(true, true));
         free.add(Place.SOFTNESS);
-        Fitted best = null;
+        List<double[]> bases = new ArrayList<>();
         for (double softness : SOFTNESSES) {
             for (double slower : SLOWER) {
                 for (double rougher : ROUGHER) {
-                    double[] base = softStart(plain, softness, slower, rougher);
-                    Fitted soft = window.fit().among(all, free, base);
-                    if (best == null || soft.fit().sumOfSquares() < best.fit().sumOfSquares()) {
-                        best = soft;
-                    }
+                    bases.add(softStart(plain, softness, slower, rougher));
                 }
             }
         }
-        return best;
+        return window.fit().among(all, free, window.fit().lowest(all, free, bases));
     }
 
     private static double[] softStart(double[] plain, double softness, double slower, double rougher) {
         double[] base = plain.clone();
-        double first = plain[Place.FIRST.ordinal()];
-        double friction = rougher * Math.max(0.02 * Math.abs(first), plain[Place.FRICTION.ordinal()]);
-        base[Place.SOFTNESS.ordinal()] = softness;
-        base[Place.LOG_OMEGA.ordinal()] += Math.log(slower);
-        base[Place.FRICTION.ordinal()] = friction;
-        base[Place.ZETA.ordinal()] = Math.max(0.01, plain[Place.ZETA.ordinal()] / 2);
-        base[Place.FIRST.ordinal()] = first + Math.signum(first) * friction;
+        double first = plain[Place.FIRST.index()];
+        double friction = rougher * Math.max(0.02 * Math.abs(first), plain[Place.FRICTION.index()]);
+        base[Place.SOFTNESS.index()] = softness;
+        base[Place.LOG_OMEGA.index()] += Math.log(slower);
+        base[Place.FRICTION.index()] = friction;
+        base[Place.ZETA.index()] = Math.max(0.01, plain[Place.ZETA.index()] / 2);
+        base[Place.FIRST.index()] = first + Math.signum(first) * friction;
         return base;
     }
 
@@ -232,7 +224,7 @@ final class ReleaseFit {
 
     private static Optional<Fitted> second(Window window, Fitted plain) {
         double[] base = plain.curve().whole(plain.fit().parameters());
-        double own = base[Place.LOG_OMEGA.ordinal()];
+        double own = base[Place.LOG_OMEGA.index()];
         double[] times = window.times();
         double length = times[times.length - 1] - times[0];
         double lowest = Math.max(LOWEST_SECOND * Math.exp(own), 2 * Math.PI / length);
@@ -253,10 +245,10 @@ final class ReleaseFit {
         if (found == null) {
             return Optional.empty();
         }
-        base[Place.SECOND_LOG_OMEGA.ordinal()] = found[0];
-        base[Place.SECOND_ZETA.ordinal()] = found[1];
-        base[Place.SECOND_COSINE.ordinal()] = found[2];
-        base[Place.SECOND_SINE.ordinal()] = found[3];
+        base[Place.SECOND_LOG_OMEGA.index()] = found[0];
+        base[Place.SECOND_ZETA.index()] = found[1];
+        base[Place.SECOND_COSINE.index()] = found[2];
+        base[Place.SECOND_SINE.index()] = found[3];
         List<Place> free = new ArrayList<>(plain.curve().free());
         free.addAll(List.of(Place.SECOND_LOG_OMEGA, Place.SECOND_ZETA, Place.SECOND_COSINE, Place.SECOND_SINE));
         Fitted two = window.fit().among(plain.counted(), free, base);
@@ -267,7 +259,7 @@ final class ReleaseFit {
 
     /** Samples of a release, from a quarter cycle before the first turn looks to be. */
     static final class Window {
-        private static final double MEDIAN_OF_NORMAL = 0.6745;
+        private static final double FOUR_FIFTHS_OF_NORMAL = 1.2816;
 
         private final double[] times;
         private final double[] values;
@@ -289,14 +281,14 @@ final class ReleaseFit {
             return values;
         }
 
-        /** Noise from sample to sample, of the median third difference (m/s²). */
+        /** Noise from sample to sample, by the third differences that four fifths do not exceed (m/s²). */
         double grain() {
             double[] differences = new double[Math.max(1, values.length - 3)];
             for (int i = 0; i + 3 < values.length; i++) {
                 differences[i] = Math.abs(values[i + 3] - 3 * values[i + 2] + 3 * values[i + 1] - values[i]);
             }
             Arrays.sort(differences);
-            return differences[differences.length / 2] / (MEDIAN_OF_NORMAL * Math.sqrt(20));
+            return differences[(int) (0.8 * differences.length)] / (FOUR_FIFTHS_OF_NORMAL * Math.sqrt(20));
         }
 
         DecayFit fit() {

@@ -94,8 +94,8 @@ public record RingDown(
      * @param time of that turn (s)
      * @param recorded what of the fitted half cycle's shape is in the record (m/s²); NaN where too few samples count
      * @param fitted (m/s²)
-     * @param dryOnly by the best straight decay (m/s²)
-     * @param viscousOnly by the best exponential decay (m/s²)
+     * @param straight by the straight line closest to the sizes of all half cycles (m/s²)
+     * @param exponential by the exponential closest to them (m/s²)
      */
-    public record Amplitude(double time, double recorded, double fitted, double dryOnly, double viscousOnly) {}
+    public record Amplitude(double time, double recorded, double fitted, double straight, double exponential) {}
 }

@@ -15,7 +15,7 @@ import java.util.List;
  */
 public record SensorPair(List<Stretch> first, List<Stretch> second, double shift, double likeness) {
     private static final double GRID = 0.01;
-    private static final double LEAST_LIKENESS = 0.5;
+    private static final double LEAST_LIKENESS = 0.4;
     private static final int COARSE = 10;
     private static final int FEWEST = 16;
 
@@ -34,7 +34,7 @@ public record SensorPair(List<Stretch> first, List<Stretch> second, double shift
     }
 
     /**
-     * Of clocks of their own: the second is shifted to where the sizes of both, smoothed, are correlated most.
+     * Of clocks of their own: the second is shifted to where sudden changes in both coincide best, as at a release or a knock.
      *
      * @throws NoRingDownException if they are not alike anywhere
      */
@@ -116,7 +116,7 @@ public record SensorPair(List<Stretch> first, List<Stretch> second, double shift
         return stretch.values()[after - 1] + share * (stretch.values()[after] - stretch.values()[after - 1]);
     }
 
-    /** Sizes on a common grid from the first stretch's start; zero in gaps. */
+    /** Sizes of the second differences on a grid that begins with the first stretch, in which a release or a knock stands out; zero in gaps. */
     private static double[] sizes(List<Stretch> stretches) {
         double start = stretches.get(0).start();
         double end = stretches.get(stretches.size() - 1).end();
@@ -124,7 +124,8 @@ public record SensorPair(List<Stretch> first, List<Stretch> second, double shift
         for (Stretch stretch : stretches) {
             int from = (int) Math.ceil((stretch.start() - start) / GRID);
             for (int i = from; i < sizes.length && start + i * GRID <= stretch.end(); i++) {
-                sizes[i] = Math.abs(at(stretch, start + i * GRID));
+                double time = start + i * GRID;
+                sizes[i] = Math.abs(at(stretch, time + GRID) - 2 * at(stretch, time) + at(stretch, time - GRID));
             }
         }
         return sizes;

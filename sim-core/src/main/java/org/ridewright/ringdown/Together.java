@@ -17,6 +17,7 @@ import org.hipparchus.distribution.continuous.TDistribution;
  *
  * @param releases how many
  * @param frequency ride frequency (Hz)
+ * @param naturalFrequency ω/2π (Hz); the same for all however far each was pushed
  * @param dampingRatio ζ (1)
  * @param friction f (m/s²)
  * @param frictionLength F/k (m)
@@ -25,6 +26,7 @@ import org.hipparchus.distribution.continuous.TDistribution;
 public record Together(
         int releases,
         Estimate frequency,
+        Estimate naturalFrequency,
         Estimate dampingRatio,
         Estimate friction,
         Estimate frictionLength,
@@ -48,6 +50,7 @@ public record Together(
         return Optional.of(new Together(
                 releases.size(),
                 mean(releases, RingDown::frequency),
+                mean(releases, RingDown::naturalFrequency),
                 damping,
                 friction,
                 mean(releases, RingDown::frictionLength),

@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
@@ -102,7 +103,17 @@ public final class SearchRun {
         } catch (UncheckedIOException e) {
             throw e.getCause();
         } finally {
-            crew.shutdownNow();
+            // not interrupted: a run that is being kept is to be kept whole
+            finish(crew);
+        }
+    }
+
+    private static void finish(ExecutorService crew) {
+        crew.shutdown();
+        try {
+            crew.awaitTermination(1, TimeUnit.MINUTES);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
@@ -127,7 +138,7 @@ public final class SearchRun {
     private double[] worth(ExecutorService crew, ThreadLocal<Bench> bench, List<double[]> points) {
         List<Trial> trials = new ArrayList<>();
         for (double[] shares : points) {
-            long run = path.size() + trials.size();
+            long run = (long) path.size() + trials.size();
             trials.add(Schedules.at(run, "search", study.variants().get(0), method.factors(), shares));
         }
         int from = path.size();

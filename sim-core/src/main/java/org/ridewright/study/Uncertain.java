@@ -11,8 +11,7 @@ import org.ridewright.quantity.JointSpread;
 import org.ridewright.quantity.Spread;
 
 /**
- * What is uncertain in a scenario: blocks of values that are known together, each block standing at one place or, where a scenario names one
- * file twice, at several.
+ * What is uncertain in a scenario: blocks of values that are known together, such as those of one vehicle file.
  *
  * @param blocks each drawn by itself
  */
@@ -24,13 +23,12 @@ public record Uncertain(List<Block> blocks) {
     /**
      * Values known together.
      *
-     * @param prefixes what stands before each path; once for each place of the block
+     * @param prefix what stands before each path
      * @param joint spreads and correlation
      * @param chosen paths of the block that vary; the others stay as written
      */
-    public record Block(List<String> prefixes, JointSpread joint, Set<String> chosen) {
+    public record Block(String prefix, JointSpread joint, Set<String> chosen) {
         public Block {
-            prefixes = List.copyOf(prefixes);
             chosen = Set.copyOf(chosen);
         }
 
@@ -47,13 +45,13 @@ public record Uncertain(List<Block> blocks) {
         return blocks.stream().mapToInt(b -> b.joint().size()).sum();
     }
 
-    /** The first path of each value that varies, in order. */
+    /** The path of each value that varies, in order. */
     public List<String> paths() {
         List<String> paths = new ArrayList<>();
         for (Block block : blocks) {
             block.varying()
                     .forEach(i ->
-                            paths.add(block.prefixes().get(0) + block.joint().paths().get(i)));
+                            paths.add(block.prefix() + block.joint().paths().get(i)));
         }
         return paths;
     }
@@ -72,11 +70,9 @@ public record Uncertain(List<Block> blocks) {
         List<Factor> factors = new ArrayList<>();
         for (Block block : blocks) {
             for (int i : block.varying()) {
-                String path = block.joint().paths().get(i);
-                List<String> places =
-                        block.prefixes().stream().map(prefix -> prefix + path).toList();
+                String path = block.prefix() + block.joint().paths().get(i);
                 factors.add(new Factor.Tolerated(
-                        places.get(0), places, block.joint().spreads().get(i)));
+                        path, List.of(path), block.joint().spreads().get(i)));
             }
         }
         return factors;
@@ -108,9 +104,7 @@ public record Uncertain(List<Block> blocks) {
         for (Block block : blocks) {
             for (int i : block.varying()) {
                 String text = Spread.written(block.joint().spreads().get(i).kind(), values.get(next++));
-                for (String prefix : block.prefixes()) {
-                    texts.put(prefix + block.joint().paths().get(i), text);
-                }
+                texts.put(block.prefix() + block.joint().paths().get(i), text);
             }
         }
         return texts;

@@ -23,6 +23,7 @@ import org.ridewright.vehicle.Vehicle;
 class DocumentedExamplesTest {
     private static final String VEHICLES = SampleFiles.text(Path.of("..", "docs", "vehicle-file.md"));
     private static final String SCENARIOS = SampleFiles.text(Path.of("..", "docs", "scenario-file.md"));
+    private static final String MEASUREMENTS = SampleFiles.text(Path.of("..", "docs", "measurements-file.md"));
     /** An example that begins with the name of its file in a comment is a whole file. */
     private static final Pattern WHOLE = Pattern.compile("```yaml\n# (\\S+\\.yaml)\n(.*?)```", Pattern.DOTALL);
 
@@ -69,6 +70,23 @@ class DocumentedExamplesTest {
                 .allSatisfy(key -> assertThat(VEHICLES).containsPattern(asKey(key)));
         assertThat(keys("whole/every-key-scenario.yaml"))
                 .allSatisfy(key -> assertThat(SCENARIOS + VEHICLES).containsPattern(asKey(key)));
+    }
+
+    @Test
+    void everyKeyOfMeasurementsIsDescribed() {
+        assertThat(keys("measurements/every-fact.yaml"))
+                .hasSizeGreaterThan(60)
+                .allSatisfy(key -> assertThat(MEASUREMENTS + VEHICLES).containsPattern(asKey(key)));
+    }
+
+    @Test
+    void theExampleOfMeasurementsCanBeRead() throws IOException {
+        String example = examples(MEASUREMENTS).get("measured.yaml");
+        Path vehicle = Path.of("..", "scenarios", "vehicles", "phaeton.yaml");
+        Files.copy(vehicle, folder.resolve("phaeton.yaml"));
+        Path file = folder.resolve("measured.yaml");
+        Files.writeString(file, example);
+        assertThat(MeasurementsFile.read(file).facts()).hasSize(3);
     }
 
     /** The key as it stands in running text or in an example. */

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ridewright.fieldwork.Findings;
 import org.ridewright.road.RoadProfile;
 import org.ridewright.vehicle.BodyFigures;
 
@@ -66,6 +67,24 @@ class GarbledFilesTest {
             Path file = folder.resolve("garbled.yaml");
             Files.writeString(file, garbled(LINES, i, slip));
             refused += refusals(() -> BodyFigures.of(VehicleFile.read(file)));
+        }
+        assertThat(refused).isPositive();
+    }
+
+    @ParameterizedTest
+    @MethodSource("slips")
+    void garbledMeasurementsAreReadOrRefused(UnaryOperator<String> slip) throws IOException {
+        // logs are garbled in tests of their own
+        String whole = SampleFiles.text(SampleFiles.at("measurements/every-fact.yaml"))
+                .replaceAll("(?s)  - bounce log:.*?(?=  - words:)", "");
+        List<String> lines = whole.lines().toList();
+        int refused = 0;
+        for (int i = 0; i < lines.size(); i += 2) {
+            Path file = MeasurementsSample.in(folder, garbled(lines, i, slip));
+            refused += refusals(() -> Findings.of(MeasurementsFile.read(file)).forEach(found -> {
+                assertThat(found.value().value()).isFinite();
+                assertThat(found.fact().label()).isNotEmpty();
+            }));
         }
         assertThat(refused).isPositive();
     }
