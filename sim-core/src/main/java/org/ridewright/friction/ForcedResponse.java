@@ -80,7 +80,7 @@ public record ForcedResponse(
             double[] few = spread(SIMULATED);
             List<ForcedPoint> points = IntStream.range(0, few.length)
                     .parallel()
-                    .mapToObj(i -> new ForcedRun(model.equations(), model.rest(), row, amplitude, few[i]).run())
+                    .mapToObj(i -> new ForcedRun(model.equations(), model.rest(), row, 0, amplitude, few[i]).run())
                     .toList();
             curves.add(new Curve(amplitude, balanced, points));
         }

@@ -1,7 +1,9 @@
 package org.ridewright.friction;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
@@ -11,6 +13,7 @@ import org.ridewright.math.PolynomialRange;
 import org.ridewright.math.Sinusoid;
 import org.ridewright.solver.Problem;
 import org.ridewright.solver.RegimeSolver;
+import org.ridewright.solver.Solution;
 import org.ridewright.solver.Step;
 
 /**
@@ -24,9 +27,12 @@ public final class ForcedRun {
     /** Cycles over which the road grows: held springs damp next to nothing, so that what a quick beginning stirs up would stay. */
     private static final int GROWTH = 8;
 
-    private static final int MOST_STRETCHES = 14;
-    /** Change from one stretch to the next at which the motion counts as steady. */
+    private static final int MOST_STRETCHES = 30;
+    /** Change that is still to come at which the motion counts as steady, over the motion. */
     private static final double SETTLED = 2e-3;
+
+    /** Changes this small come from the solver and the ends of stretches alone. */
+    private static final double STEADY = 1e-5;
 
     private static final int SAMPLES_PER_CYCLE = 64;
     private static final int ROOM = 64;
@@ -34,6 +40,8 @@ public final class ForcedRun {
     private final Equations equations;
     private final StaticState rest;
     private final double[] row;
+    private final double ground;
+    private int contact = -1;
     private final double amplitude;
     private final double omega;
     private final List<Integer> leaves;
@@ -41,19 +49,25 @@ public final class ForcedRun {
 
     /**
      * @param row of the place on the coordinates; not modified
+     * @param ground part of the ground's own motion that is added: 0 for the place's motion, −1 for that against the ground
      * @param amplitude Y (m), > 0
      * @param frequency (Hz), > 0
      */
-    public ForcedRun(Equations equations, StaticState rest, double[] row, double amplitude, double frequency) {
+    public ForcedRun(Equations equations, StaticState rest, double[] row, double ground, double amplitude, double frequency) {
         this.equations = equations;
         this.rest = rest;
         this.row = row;
+        this.ground = ground;
         this.amplitude = amplitude;
         omega = 2 * Math.PI * frequency;
         leaves = new ArrayList<>();
         for (int e = 0; e < equations.elements().size(); e++) {
-            if (Leaves.rubs(equations.elements().get(e))) {
+            Element element = equations.elements().get(e);
+            if (Leaves.rubs(element)) {
                 leaves.add(e);
+            }
+            if (element.kind() == Element.Kind.CONTACT) {
+                contact = element.input();
             }
         }
     }
@@ -85,20 +99,19 @@ public final class ForcedRun {
         double[] q = rest.q();
         double[] v = new double[q.length];
         double[] s = new double[rest.friction().length];
-        Seen before = null;
-        Seen seen = null;
+        Deque<Seen> last = new ArrayDeque<>();
         boolean settled = false;
         for (int stretch = 0; stretch < MOST_STRETCHES && !settled; stretch++) {
-            before = seen;
-            seen = new Seen();
-            Seen now = seen;
+            Seen now = new Seen();
+            last.addFirst(now);
             Problem problem = new Problem(equations, heights(stretch == 0 ? first : later), q, v, s, length);
-            var solution = RegimeSolver.solve(problem, step -> take(step, now, length));
+            Solution solution = RegimeSolver.solve(problem, step -> take(step, now, length));
             q = solution.q();
             v = solution.v();
             s = solution.friction();
-            settled = before != null && alike(before, seen);
+            settled = isSettled(last);
         }
+        Seen seen = last.getFirst();
         return new ForcedPoint(
                 omega / (2 * Math.PI),
                 seen.harmonic() / amplitude,
@@ -108,9 +121,26 @@ public final class ForcedRun {
                 seen.off);
     }
 
-    private static boolean alike(Seen a, Seen b) {
-        return Math.abs(a.harmonic() - b.harmonic()) < SETTLED * b.harmonic()
-                && Math.abs(a.half() - b.half()) < SETTLED * b.half();
+    /** By the last three stretches. */
+    private static boolean isSettled(Deque<Seen> last) {
+        if (last.size() < 4) {
+            return false;
+        }
+        Seen[] s = last.stream().limit(3).toArray(Seen[]::new);
+        return isNear(s[2].harmonic(), s[1].harmonic(), s[0].harmonic())
+                && isNear(s[2].half(), s[1].half(), s[0].half());
+    }
+
+    /**
+     * Whether a sequence is near its end, changes shrinking by the same ratio each time: {@code d_2 ρ/(1 − ρ)} with {@code ρ = d_2/d_1} is still to come.
+     */
+    private static boolean isNear(double a, double b, double c) {
+        double first = Math.abs(b - a);
+        double second = Math.abs(c - b);
+        if (Math.max(first, second) < STEADY * c) {
+            return true;
+        }
+        return second < first && second * second / (first - second) < SETTLED * c && second < SETTLED * c;
     }
 
     /** Wheels on the moving ground; hitches and the like stand still, a speed by which slopes are divided is 1. */
@@ -135,6 +165,9 @@ public final class ForcedRun {
             if (row[i] != 0) {
                 step.addDisplacement(i, row[i], work);
             }
+        }
+        if (ground != 0) {
+            step.addHeight(contact, ground, work);
         }
         int degree = step.degree();
         seen.range.include(work, degree, step.end(), step.start(), step.h());

@@ -15,7 +15,7 @@ class LockThresholdTest {
 
     private static ForcedPoint shaken(VehicleModel model, double amplitude, double frequency) {
         double[] row = model.motionAt(model.centreOfMass()).rise();
-        return new ForcedRun(model.equations(), model.rest(), row, amplitude, frequency).run();
+        return new ForcedRun(model.equations(), model.rest(), row, 0, amplitude, frequency).run();
     }
 
     @ParameterizedTest
