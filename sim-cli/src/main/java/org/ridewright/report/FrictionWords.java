@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.ridewright.bounce.Count;
 import org.ridewright.bounce.Decay;
+import org.ridewright.bounce.Tremor;
 import org.ridewright.friction.BestBand;
 import org.ridewright.friction.Criterion;
 import org.ridewright.friction.ForcedPoint;
@@ -24,6 +25,9 @@ public final class FrictionWords {
     private static final double KILO = 1000;
     /** Part of the greatest loop below which an area is not compared by ratio. */
     private static final double LEAST_PART = 0.01;
+
+    /** A first swing less than this many times as wide as the tremor that is left is one of the tremor, as in a bounce test. */
+    private static final double TREMOR = 1.5;
 
     /** Fewer swings than this lie on any line. */
     private static final int FEWEST_SWINGS = 4;
@@ -201,7 +205,7 @@ public final class FrictionWords {
             words.append(" With the friction as written it swings too little for dampers of equal loss in the first cycle to be found.");
         }
         String shapes = RingDownFigures.rungs(each).stream()
-                .filter(r -> r.result().count().halfCycles() >= FEWEST_SWINGS)
+                .filter(r -> r.result().count().halfCycles() >= FEWEST_SWINGS && !onlyTrembles(r.result().count()))
                 .map(r -> "%s, %s".formatted(r.word(), shape(r.result().count().decay().orElseThrow())))
                 .collect(Collectors.joining("; "));
         if (!shapes.isEmpty()) {
@@ -218,17 +222,24 @@ public final class FrictionWords {
         };
     }
 
+    private static boolean onlyTrembles(Count count) {
+        Tremor left = count.left();
+        return !count.isHeld() && left.held() && left.visible() && count.swing(0) < 2 * TREMOR * left.halfWidth();
+    }
+
     private static String cycles(Count count) {
         double cycles = count.cycles();
         if (cycles == 0) {
             return "no cycle";
         }
-        String swings = cycles == 0.5 ? "half a cycle" : Numbers.brief(cycles) + (cycles == 1 ? " cycle" : " cycles");
         double tremor = count.left().halfWidth();
-        return count.left().held() && count.left().visible()
-                ? swings + " (then a tremor of ± %s on held springs)"
-                        .formatted(Numbers.brief(MILLI * tremor) + (count.motion().turns() ? " mrad" : " mm"))
-                : swings;
+        String width = Numbers.brief(MILLI * tremor) + (count.motion().turns() ? " mrad" : " mm");
+        boolean trembles = count.left().held() && count.left().visible();
+        if (onlyTrembles(count)) {
+            return "not at all but for a tremor of ± " + width + " on held springs";
+        }
+        String swings = cycles == 0.5 ? "half a cycle" : Numbers.brief(cycles) + (cycles == 1 ? " cycle" : " cycles");
+        return trembles ? swings + " (then a tremor of ± " + width + " on held springs)" : swings;
     }
 
     private static String forced(FrictionLab lab) {
@@ -245,7 +256,7 @@ public final class FrictionWords {
             for (int i = 0; i < curve.simulated().size(); i++) {
                 ForcedPoint point = curve.simulated().get(i);
                 double departure = Math.abs(curve.balancedAt(i) / point.harmonic() - 1);
-                if (point.settled() && !point.leaves() && Double.isFinite(departure)) {
+                if (point.settled() && !point.leaves() && point.locked() < 1 && Double.isFinite(departure)) {
                     departures.add(departure);
                 }
             }
@@ -253,7 +264,7 @@ public final class FrictionWords {
         departures.sort(Double::compare);
         String accuracy = departures.isEmpty()
                 ? ""
-                : " At the %d simulated points at which nothing lifts off, harmonic balance gives the body's motion within %s, half of them within %s."
+                : " At the %d simulated points at which leaves slide and nothing lifts off, harmonic balance gives the body's motion within %s, half of them within %s."
                         .formatted(
                                 departures.size(),
                                 Numbers.percent(departures.get(departures.size() - 1)),
@@ -333,7 +344,9 @@ public final class FrictionWords {
                 .formatted(
                         TradeFigures.speed(classes.get(0).speed()),
                         each,
-                        moves,
+                        lab.tradeOff().draws() == 1
+                                ? "One draw does not tell whether that is more than chance"
+                                : moves,
                         classes.get(0).road(),
                         classes.get(classes.size() - 1).road()));
     }

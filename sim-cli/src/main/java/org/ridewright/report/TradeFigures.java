@@ -24,6 +24,8 @@ import org.ridewright.friction.TradeOff;
 final class TradeFigures {
     private static final double KMH = 3.6;
     private static final double MILLI = 1000;
+    /** Of the lines of the two ends of a band from its middle (rows). */
+    private static final double APART = 0.13;
 
     private final FrictionLab lab;
     private final TradeOff trade;
@@ -161,7 +163,7 @@ final class TradeFigures {
                 slug("friction-rough"),
                 RingDownFigures.subject(lab) + ": rough roads with more or less friction",
                 ("The %s on random gravel at three speeds, and on roads of three classes at the middle speed, with friction from none to rusted: weighted vertical acceleration at the worst seat (ISO 2631-1, "
-                                + "r.m.s. over 6 s and a run-up of 2 m before them), and the time during which a spring is locked. %s")
+                                + "r.m.s. over 5 s and a run-up of 2 m before them), and the time during which a spring is locked. %s")
                         .formatted(lab.model().vehicle().name(), draws()),
                 32 + 62.0 * panels.size(),
                 panels.toArray(Panel[]::new)));
@@ -182,8 +184,8 @@ final class TradeFigures {
             best[i] = each.best().median();
             rows[i] = row;
             band.add(new double[] {each.from().median(), each.to().median(), row});
-            ends.add(new double[] {each.from().low(), each.from().high(), row});
-            ends.add(new double[] {each.to().low(), each.to().high(), row});
+            ends.add(new double[] {each.from().low(), each.from().high(), row + APART});
+            ends.add(new double[] {each.to().low(), each.to().high(), row - APART});
         }
         Collections.reverse(names);
         List<Series> series = new ArrayList<>();
@@ -201,7 +203,7 @@ final class TradeFigures {
                 slug("friction-best"),
                 RingDownFigures.subject(lab) + ": where friction is best",
                 ("By each criterion the frictions at which the %s rides within 5 %% of its least, half of the least difference that seated people notice (from memory). A band from edge to edge says that "
-                                + "friction does not matter; one that reaches only the left edge, the less the better; one that reaches only the right edge, the more the better. %s")
+                                + "friction does not matter; one that reaches only the left edge, the less the better; one that reaches only the right edge, the more the better. Lines: where nine tenths of the draws have the lower end of their band (upper line) and the upper end (lower line). %s")
                         .formatted(lab.model().vehicle().name(), draws()),
                 40 + 7.0 * bands.size(),
                 panel);

@@ -38,7 +38,7 @@ public record TradeOff(
         LoadCase load, List<Double> speeds, List<Double> factors, int draws, int uncertain, List<TradeLine> lines) {
     /** From none to rusted. */
     public static final List<Double> FACTORS =
-            List.of(0.0, 0.1, 0.2, Greasing.OILED, 0.6, 0.8, 1.0, 1.4, 1.9, Greasing.RUSTED);
+            List.of(0.0, 0.1, 0.2, Greasing.OILED, 0.7, 1.0, 1.6, Greasing.RUSTED);
 
     /** Draws unless another number is asked for. */
     public static final int USUAL_DRAWS = 10;

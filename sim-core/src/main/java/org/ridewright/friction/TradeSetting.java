@@ -25,7 +25,7 @@ final class TradeSetting {
     /** Over which a random road grows from level ground (m). */
     private static final double RUN_UP = 2;
     /** Riding time on a random road after the run-up (s). */
-    static final double RIDE = 6;
+    static final double RIDE = 5;
 
     private static final double SAMPLING_RATE = 200;
 
