@@ -46,11 +46,11 @@ class ArrowsTest {
                 arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
+                arguments("study", "ride comfort dynamics road vehicle quantity math"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments(
                         "friction",
                         "bounce modal ride comfort solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("study", "ride comfort dynamics quantity math"),
                 arguments(
                         "calibration",
                         "bounce ringdown fieldwork ride comfort measurement solver dynamics suspension wheel vehicle road quantity signal math"),

@@ -288,7 +288,7 @@ public final class CalibrationFigures {
         return new Series(
                 name,
                 IntStream.range(0, n).mapToDouble(i -> i + 1).toArray(),
-                IntStream.range(0, n).mapToDouble(value::applyAsDouble).toArray(),
+                IntStream.range(0, n).mapToDouble(value).toArray(),
                 style,
                 tone,
                 Trace.MARKS);

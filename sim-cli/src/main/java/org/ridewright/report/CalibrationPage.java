@@ -64,7 +64,6 @@ public final class CalibrationPage {
     }
 
     private static List<List<String>> values(CalibratedVehicle calibrated) {
-        Calibration fit = calibrated.fit();
         List<List<String>> rows = new ArrayList<>();
         for (int j = 0; j < calibrated.ofVehicle(); j++) {
             rows.add(row(calibrated, j, String.valueOf(j + 1)));

@@ -96,12 +96,7 @@ public final class CalibrationWords {
         answers.add(agreement(fit));
         fit.residuals().stream()
                 .filter(r -> r.datum().group().isBlank() && r.disagrees())
-                .forEach(r -> answers.add(
-                        "%s disagrees with the rest: %s measured, %s expected. Measure it again, or look for a slip."
-                                .formatted(
-                                        RideFigures.upperFirst(r.datum().label()),
-                                        observed(r),
-                                        number(r, r.predicted()))));
+                .forEach(r -> answers.add(disagreeing(fit, r)));
         for (int j = 0; j < calibrated.ofVehicle(); j++) {
             if (Math.abs(fit.move(j)) > 3) {
                 answers.add("The file's %s contradicts the measurements: %s in the file, %s now."
@@ -131,6 +126,15 @@ public final class CalibrationWords {
         return answers;
     }
 
+    private static String disagreeing(Calibration fit, Residual r) {
+        String what = RideFigures.upperFirst(r.datum().label());
+        String figures = observed(r) + " measured, " + number(r, r.predicted()) + " expected";
+        return fit.atRest()
+                ? what + " disagrees with the rest: " + figures + ". Measure it again, or look for a slip."
+                : what + " seems to disagree with the rest: " + figures
+                        + ". Counts change in steps with the vehicle, which may be all; if others disagree too, begin with those.";
+    }
+
     private static String agreement(Calibration fit) {
         double birge = fit.posterior().birge();
         String sum = "The least sum of squares is %s for %d data"
@@ -140,7 +144,8 @@ public final class CalibrationWords {
                     + ", more than their uncertainties allow (chance %s): something is off by more than was stated, and every interval was made %s times as wide."
                             .formatted(chance(fit.posterior()), Numbers.of(Math.sqrt(birge), 2));
         }
-        String within = "they agree with one another, with the file's tolerances and with the model within their uncertainties";
+        String within =
+                "they agree with one another, with the file's tolerances and with the model within their uncertainties";
         return fit.posterior().chanceOfMisfit() < HARDLY
                 ? sum + ": only just do " + within + " (chance " + chance(fit.posterior()) + ")."
                 : sum + ": " + within + ".";
@@ -165,10 +170,12 @@ public final class CalibrationWords {
     public static String named(String text, Vehicle vehicle) {
         String named = text;
         for (int i = 0; i < vehicle.axles().size(); i++) {
-            named = named.replace("axles[" + i + "]", "axles[" + vehicle.axles().get(i).name() + "]");
+            named = named.replace(
+                    "axles[" + i + "]", "axles[" + vehicle.axles().get(i).name() + "]");
         }
         for (int i = 0; i < vehicle.seats().size(); i++) {
-            named = named.replace("seats[" + i + "]", "seats[" + vehicle.seats().get(i).name() + "]");
+            named = named.replace(
+                    "seats[" + i + "]", "seats[" + vehicle.seats().get(i).name() + "]");
         }
         for (int i = 0; i < vehicle.loadCases().size(); i++) {
             named = named.replace(

@@ -68,11 +68,7 @@ final class SearchFigures {
         }
         AxisSpec axis = StudyFigures.axis(factor);
         Panel panel = levelled(
-                Panel.of(
-                                "",
-                                axis,
-                                StudyFigures.axis(question),
-                                series.toArray(Series[]::new))
+                Panel.of("", axis, StudyFigures.axis(question), series.toArray(Series[]::new))
                         .withLegend(LegendPlace.BELOW),
                 method);
         return Figure.stacked(

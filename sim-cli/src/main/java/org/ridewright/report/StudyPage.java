@@ -43,7 +43,8 @@ public final class StudyPage {
                 result.way().stream().filter(s -> s.outcome().hasFailed()).toList();
         model.put("runs", result.way().size());
         model.put("failed", failed.size());
-        model.put("reasons", List.of());
+        model.put(
+                "reasons", failed.stream().limit(1).map(SearchRun.Step::reason).toList());
         String names = String.join(
                 " and ", method.factors().stream().map(f -> f.name()).toList());
         model.put(

@@ -11,6 +11,7 @@ import org.ridewright.figure.Field;
 import org.ridewright.figure.Figure;
 import org.ridewright.figure.LegendPlace;
 import org.ridewright.figure.LineStyle;
+import org.ridewright.figure.Marker;
 import org.ridewright.figure.Panel;
 import org.ridewright.figure.Series;
 import org.ridewright.figure.Tone;
@@ -84,11 +85,10 @@ final class SweepFigures {
                             .as(x.length <= 30 ? Trace.LINE_AND_MARKS : Trace.LINE));
                 }
             }
-            marks(series, from, q, sweep.study().asWritten(factor(0)));
             if (series.isEmpty()) {
                 series.add(new Series("no ride", x, nothing(x), LineStyle.SOLID, Tone.INK, Trace.MARKS));
             }
-            panels.add(panel("", axis(0), StudyFigures.axis(question), series));
+            panels.add(panel("", axis(0), StudyFigures.axis(question), series).withMarkers(marker(0)));
         }
         return figure(question, "swept", panels, 1, 82, "against " + factor(0).name());
     }
@@ -116,7 +116,8 @@ final class SweepFigures {
             if (series.isEmpty()) {
                 series.add(new Series("no ride", x, nothing(x), LineStyle.SOLID, Tone.INK, Trace.MARKS));
             }
-            panels.add(panel(tests.size() > 1 ? tests.get(t) : "", axis(other), StudyFigures.axis(question), series));
+            panels.add(panel(tests.size() > 1 ? tests.get(t) : "", axis(other), StudyFigures.axis(question), series)
+                    .withMarkers(marker(other)));
         }
         return figure(
                 question,
@@ -217,20 +218,10 @@ final class SweepFigures {
         return figure(question, "swept", panels, 1, 30 + 7.0 * n, "for each " + first.name() + " and " + second.name());
     }
 
-    /** The answers as written, where they stand on the axis. */
-    private void marks(List<Series> series, int from, int q, OptionalDouble base) {
-        if (base.isEmpty()) {
-            return;
-        }
-        double[] answers = IntStream.range(from, Math.min(tests.size(), from + LINES))
-                .mapToDouble(t -> sweep.asWritten(t, q))
-                .filter(Double::isFinite)
-                .toArray();
-        if (answers.length > 0) {
-            double[] x = new double[answers.length];
-            Arrays.fill(x, base.getAsDouble());
-            series.add(new Series(AS_WRITTEN, x, answers, LineStyle.SOLID, Tone.RUST, Trace.MARKS));
-        }
+    /** Where the scenario as written stands on the axis; nowhere if it cannot be said. */
+    private List<Marker> marker(int value) {
+        OptionalDouble base = sweep.study().asWritten(factor(value));
+        return base.isPresent() ? List.of(new Marker(base.getAsDouble(), AS_WRITTEN)) : List.of();
     }
 
     private static Panel panel(String title, AxisSpec x, AxisSpec y, List<Series> series) {
@@ -241,8 +232,7 @@ final class SweepFigures {
     private Figure figure(Question question, String kind, List<Panel> panels, int columns, double height, String how) {
         int rows = (panels.size() + columns - 1) / columns;
         String what = RideFigures.upperFirst(question.title()) + " " + how;
-        String written =
-                sweep.study().asWritten(factor(0)).isPresent() ? " The mark shows the vehicle as written." : "";
+        String written = sweep.study().asWritten(factor(0)).isPresent() ? " What stands in the files is marked." : "";
         return new Figure(
                 StudyFigures.file(kind, question),
                 what,

@@ -31,12 +31,7 @@ record BounceEvidence(BounceCount fact, BounceTest test, List<Datum> data) imple
         }
         fact.toRest()
                 .ifPresent(rest -> data.add(new Datum(
-                        fact.label() + ": cycles to rest",
-                        "",
-                        rest.value(),
-                        rest.tolerance(),
-                        fact.keepBack(),
-                        "")));
+                        fact.label() + ": cycles to rest", "", rest.value(), rest.tolerance(), fact.keepBack(), "")));
         if (data.isEmpty()) {
             throw new CalibrationException(String.format(
                     Locale.ROOT,

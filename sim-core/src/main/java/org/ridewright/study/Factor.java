@@ -31,7 +31,8 @@ public sealed interface Factor {
 
     /** Whether {@link #shown} is a multiple of what stands in the files. */
     default boolean isMultiple() {
-        return this instanceof Multiple || (this instanceof Listed listed && listed.words().get(0).startsWith("×"));
+        return this instanceof Multiple
+                || (this instanceof Listed listed && listed.words().get(0).startsWith("×"));
     }
 
     /** Whether equal ratios are equal steps. */

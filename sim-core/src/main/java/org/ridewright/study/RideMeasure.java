@@ -62,7 +62,7 @@ public enum RideMeasure {
     /** Greatest unweighted vertical acceleration. */
     PEAK(
             "peak",
-            "greatest vertical acceleration, up or down",
+            "peak vertical acceleration, up or down",
             "m/s²",
             Worse.HIGH,
             Places.SEATS_AND_POINTS,

@@ -42,7 +42,12 @@ public final class SearchRun {
      * @param shares of the ranges; empty for the scenario as written
      * @param worth answer to the first question, worst of all ride tests; NaN where a ride failed
      */
-    public record Step(Trial trial, double[] shares, Outcome outcome, double worth) {}
+    public record Step(Trial trial, double[] shares, Outcome outcome, double worth) {
+        /** Why it could not be ridden in full; empty if it could. */
+        public String reason() {
+            return outcome.reason();
+        }
+    }
 
     /**
      * @param way all runs, in order
