@@ -63,7 +63,8 @@ final class FrictionCommand implements Callable<Integer> {
     @Option(
             names = "--load",
             paramLabel = "NAME",
-            description = "Load case of everything but the loops; the middle one of those with somebody aboard unless stated.")
+            description =
+                    "Load case of everything but the loops; the middle one of those with somebody aboard unless stated.")
     private String load;
 
     @Option(

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ridewright.figure.AxisSpec;
 import org.ridewright.figure.Figure;
-import org.ridewright.figure.Level;
 import org.ridewright.figure.LegendPlace;
+import org.ridewright.figure.Level;
 import org.ridewright.figure.LineStyle;
 import org.ridewright.figure.Panel;
 import org.ridewright.figure.Series;
@@ -48,7 +48,12 @@ final class ForcedFigures {
         for (ForcedResponse.Curve curve : forced.curves()) {
             List<Series> series = new ArrayList<>();
             series.add(new Series(
-                    "friction left out", forced.fine(), clipped(forced.sliding()), LineStyle.DOT, Tone.TEAL, Trace.LINE));
+                    "friction left out",
+                    forced.fine(),
+                    clipped(forced.sliding()),
+                    LineStyle.DOT,
+                    Tone.TEAL,
+                    Trace.LINE));
             series.add(new Series(
                     "friction that never lets go",
                     forced.fine(),
@@ -57,8 +62,7 @@ final class ForcedFigures {
                     Tone.NAVY,
                     Trace.LINE));
             double[] balanced = clipped(curve.balanced());
-            series.add(
-                    new Series("harmonic balance", forced.fine(), balanced, LineStyle.SOLID, Tone.INK, Trace.LINE));
+            series.add(new Series("harmonic balance", forced.fine(), balanced, LineStyle.SOLID, Tone.INK, Trace.LINE));
             addMarks(series, "simulated", curve, false, Tone.RUST);
             addMarks(series, "simulated, something lifts off", curve, true, Tone.AMBER);
             panels.add(Panel.of(
@@ -121,8 +125,12 @@ final class ForcedFigures {
                 locked.add(Series.line(
                                 locked.size(),
                                 "road of " + waves(curve.amplitude()),
-                                shown.stream().mapToDouble(ForcedPoint::frequency).toArray(),
-                                shown.stream().mapToDouble(p -> 100 * p.locked()).toArray())
+                                shown.stream()
+                                        .mapToDouble(ForcedPoint::frequency)
+                                        .toArray(),
+                                shown.stream()
+                                        .mapToDouble(p -> 100 * p.locked())
+                                        .toArray())
                         .as(Trace.LINE_AND_MARKS));
             }
         }

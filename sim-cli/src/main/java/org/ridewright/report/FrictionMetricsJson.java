@@ -68,7 +68,10 @@ public final class FrictionMetricsJson {
             Count count = rung.result().count();
             ObjectNode one = rungs.addObject().put("springs", rung.word());
             boolean damper = each.damper().filter(d -> d == rung).isPresent();
-            JsonNumbers.put(one, damper ? "damping over limit of friction (s/m)" : "friction over that as written", rung.scale());
+            JsonNumbers.put(
+                    one,
+                    damper ? "damping over limit of friction (s/m)" : "friction over that as written",
+                    rung.scale());
             JsonNumbers.put(one, "cycles", count.cycles());
             JsonNumbers.put(one, "ride frequency (Hz)", count.frequency().orElse(Double.NaN));
             ArrayNode turns = one.putArray("turning points (" + count.motion().unit() + ")");
@@ -108,7 +111,11 @@ public final class FrictionMetricsJson {
         for (TradeLine line : lab.tradeOff().lines()) {
             ObjectNode one = lines.addObject();
             one.put("criterion", line.criterion().title())
-                    .put("unit", line.criterion().unit().isEmpty() ? "1" : line.criterion().unit())
+                    .put(
+                            "unit",
+                            line.criterion().unit().isEmpty()
+                                    ? "1"
+                                    : line.criterion().unit())
                     .put("road", line.road());
             JsonNumbers.put(one, "speed (m/s)", line.speed());
             ArrayNode draws = one.putArray("by draw and friction");

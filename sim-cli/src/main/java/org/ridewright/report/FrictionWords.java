@@ -170,7 +170,8 @@ public final class FrictionWords {
         double worstArea = 0;
         double worstRate = 0;
         for (SpringLoops spring : lab.loops()) {
-            double most = spring.points().stream().mapToDouble(LoopPoint::area).max().orElse(0);
+            double most =
+                    spring.points().stream().mapToDouble(LoopPoint::area).max().orElse(0);
             for (LoopPoint p : spring.points()) {
                 if (p.area() > LEAST_PART * most) {
                     worstArea = Math.max(worstArea, Math.abs(p.balancedArea() / p.area() - 1));
@@ -195,18 +196,23 @@ public final class FrictionWords {
         StringBuilder words = new StringBuilder("Let go from %s mm, %s swings %s."
                 .formatted(
                         Numbers.brief(MILLI * lab.settings().depth()),
-                        each.kind().word().equals("roll") ? "the side" : "the " + each.kind().word(),
+                        each.kind().word().equals("roll")
+                                ? "the side"
+                                : "the " + each.kind().word(),
                         counts));
         if (each.damper().isPresent()) {
             Rung damper = each.damper().get();
             words.append(" Dampers that take as much of the first cycle as the friction as written let it swing %s."
                     .formatted(cycles(damper.result().count())));
         } else {
-            words.append(" With the friction as written it swings too little for dampers of equal loss in the first cycle to be found.");
+            words.append(
+                    " With the friction as written it swings too little for dampers of equal loss in the first cycle to be found.");
         }
         String shapes = RingDownFigures.rungs(each).stream()
-                .filter(r -> r.result().count().halfCycles() >= FEWEST_SWINGS && !onlyTrembles(r.result().count()))
-                .map(r -> "%s, %s".formatted(r.word(), shape(r.result().count().decay().orElseThrow())))
+                .filter(r -> r.result().count().halfCycles() >= FEWEST_SWINGS
+                        && !onlyTrembles(r.result().count()))
+                .map(r -> "%s, %s"
+                        .formatted(r.word(), shape(r.result().count().decay().orElseThrow())))
                 .collect(Collectors.joining("; "));
         if (!shapes.isEmpty()) {
             words.append(" Swings shrink: ").append(shapes).append(".");
@@ -285,9 +291,11 @@ public final class FrictionWords {
             case LESS -> "the less friction, the better, up to " + spread(band.to()) + " within 5 %";
             case MORE -> "the more friction, the better, from " + spread(band.from()) + " on within 5 %";
             case BETWEEN -> "friction is best from %s to %s".formatted(spread(band.from()), spread(band.to()));
-            case OPEN -> "the draws do not agree on where friction is best (median from × %s to × %s)"
-                    .formatted(
-                            Numbers.brief(band.from().median()), Numbers.brief(band.to().median()));
+            case OPEN ->
+                "the draws do not agree on where friction is best (median from × %s to × %s)"
+                        .formatted(
+                                Numbers.brief(band.from().median()),
+                                Numbers.brief(band.to().median()));
         };
     }
 
@@ -309,7 +317,8 @@ public final class FrictionWords {
         double from = bands.stream().mapToDouble(b -> b.from().median()).max().orElse(0);
         double to = bands.stream().mapToDouble(b -> b.to().median()).min().orElse(0);
         String shared = from <= to
-                ? "In the median, × %s to × %s serves all of these speeds".formatted(Numbers.brief(from), Numbers.brief(to))
+                ? "In the median, × %s to × %s serves all of these speeds"
+                        .formatted(Numbers.brief(from), Numbers.brief(to))
                 : "No one friction is within 5 % of the best at all of these speeds";
         long within = bands.stream().filter(b -> b.holds(1)).count();
         return "%s; that as written is within 5 %% of the best at %s of %d."
@@ -344,9 +353,7 @@ public final class FrictionWords {
                 .formatted(
                         TradeFigures.speed(classes.get(0).speed()),
                         each,
-                        lab.tradeOff().draws() == 1
-                                ? "One draw does not tell whether that is more than chance"
-                                : moves,
+                        lab.tradeOff().draws() == 1 ? "One draw does not tell whether that is more than chance" : moves,
                         classes.get(0).road(),
                         classes.get(classes.size() - 1).road()));
     }

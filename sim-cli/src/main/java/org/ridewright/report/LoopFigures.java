@@ -32,8 +32,9 @@ final class LoopFigures {
 
     private LoopFigures(FrictionLab lab) {
         this.lab = lab;
-        lab.loops().forEach(each -> springs.computeIfAbsent(each.spring(), s -> new ArrayList<>())
-                .add(each));
+        lab.loops()
+                .forEach(each -> springs.computeIfAbsent(each.spring(), s -> new ArrayList<>())
+                        .add(each));
     }
 
     static List<Figure> of(FrictionLab lab) {
@@ -113,7 +114,14 @@ final class LoopFigures {
         double omega = 2 * Math.PI * DAMPER_FREQUENCY;
         AxisSpec x = AxisSpec.of("Amplitude of travel", "mm").logarithmic();
         List<Panel> panels = List.of(
-                panel("Lost in a cycle", x, AxisSpec.of("Area of the loop", "J").logarithmic(), loads, LoopPoint::balancedArea, LoopPoint::area, true),
+                panel(
+                        "Lost in a cycle",
+                        x,
+                        AxisSpec.of("Area of the loop", "J").logarithmic(),
+                        loads,
+                        LoopPoint::balancedArea,
+                        LoopPoint::area,
+                        true),
                 panel(
                         "Viscous damper that loses as much at " + Numbers.brief(DAMPER_FREQUENCY) + " Hz",
                         x,
@@ -165,7 +173,10 @@ final class LoopFigures {
         for (int i = 0; i < loads.size(); i++) {
             List<LoopPoint> points = loads.get(i).points();
             series.add(Series.line(
-                    i, loads.get(i).loadCase() + ", harmonic balance", amplitudes(points), values(points, balanced, least)));
+                    i,
+                    loads.get(i).loadCase() + ", harmonic balance",
+                    amplitudes(points),
+                    values(points, balanced, least)));
             series.add(Series.marks(
                     i, loads.get(i).loadCase() + ", simulated", amplitudes(points), values(points, simulated, least)));
         }
@@ -182,8 +193,7 @@ final class LoopFigures {
                     amplitudes(points),
                     values(points, p -> p.secantRate() / KILO, Double.NEGATIVE_INFINITY)));
         }
-        return Panel.of(
-                        "Secant rate", x, AxisSpec.of("Rate", "N/mm").from(0), series.toArray(Series[]::new))
+        return Panel.of("Secant rate", x, AxisSpec.of("Rate", "N/mm").from(0), series.toArray(Series[]::new))
                 .withLegend(LegendPlace.SHARED);
     }
 

@@ -58,7 +58,8 @@ final class RingDownFigures {
             panels.add(Panel.of(
                             RideFigures.upperFirst(each.kind().word()),
                             AxisSpec.of("Time from letting go", "s").between(-0.2, SHOWN),
-                            AxisSpec.of(RideFigures.upperFirst(each.kind().counted().title()), unit(each)),
+                            AxisSpec.of(
+                                    RideFigures.upperFirst(each.kind().counted().title()), unit(each)),
                             series.toArray(Series[]::new))
                     .withLegend(LegendPlace.SHARED));
         }
@@ -111,7 +112,8 @@ final class RingDownFigures {
                 panels.add(Panel.of(
                                 RideFigures.upperFirst(each.kind().word()),
                                 AxisSpec.of("Half cycle, by its number", ""),
-                                AxisSpec.of("Swing from turn to turn", unit(each)).from(0),
+                                AxisSpec.of("Swing from turn to turn", unit(each))
+                                        .from(0),
                                 series.toArray(Series[]::new))
                         .withLegend(LegendPlace.SHARED));
             }

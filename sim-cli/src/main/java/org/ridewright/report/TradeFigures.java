@@ -83,14 +83,25 @@ final class TradeFigures {
         for (TradeLine line : lines) {
             double[] x = line.factors();
             double scale = factor(criterion);
-            double[] low = IntStream.range(0, x.length).mapToDouble(i -> scale * line.at(i).low()).toArray();
-            double[] high = IntStream.range(0, x.length).mapToDouble(i -> scale * line.at(i).high()).toArray();
-            double[] median = IntStream.range(0, x.length).mapToDouble(i -> scale * line.at(i).median()).toArray();
+            double[] low = IntStream.range(0, x.length)
+                    .mapToDouble(i -> scale * line.at(i).low())
+                    .toArray();
+            double[] high = IntStream.range(0, x.length)
+                    .mapToDouble(i -> scale * line.at(i).high())
+                    .toArray();
+            double[] median = IntStream.range(0, x.length)
+                    .mapToDouble(i -> scale * line.at(i).median())
+                    .toArray();
             Series drawn = Series.line(series.size(), name(line), x, median).as(Trace.LINE_AND_MARKS);
             series.add(drawn);
             if (trade.draws() > 1) {
                 areas.add(new Series(
-                        name(line) + ", 90 % of draws", joined(x, x), joined(low, high), LineStyle.SOLID, drawn.tone(), Trace.AREA));
+                        name(line) + ", 90 % of draws",
+                        joined(x, x),
+                        joined(low, high),
+                        LineStyle.SOLID,
+                        drawn.tone(),
+                        Trace.AREA));
             }
         }
         List<Series> all = new ArrayList<>(series);
@@ -154,7 +165,11 @@ final class TradeFigures {
         }
         List<TradeLine> classes = FrictionWords.classes(trade);
         if (!classes.isEmpty()) {
-            panels.add(panel("Roads of ISO 8608 classes, " + speed(classes.get(0).speed()), Criterion.WEIGHTED, classes, LegendPlace.BELOW));
+            panels.add(panel(
+                    "Roads of ISO 8608 classes, " + speed(classes.get(0).speed()),
+                    Criterion.WEIGHTED,
+                    classes,
+                    LegendPlace.BELOW));
         }
         if (panels.isEmpty()) {
             return Optional.empty();

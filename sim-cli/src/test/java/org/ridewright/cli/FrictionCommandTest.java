@@ -22,7 +22,8 @@ class FrictionCommandTest {
             load cases:
               - {name: driver, aboard: [{person: driver, mass: 80 kg, seat: box}]}
             """;
-    private static final String DRY = CART.formatted("friction: {share of load: 0.06}", "friction: {share of load: 0.06}");
+    private static final String DRY =
+            CART.formatted("friction: {share of load: 0.06}", "friction: {share of load: 0.06}");
 
     @TempDir
     private Path folder;
@@ -47,7 +48,9 @@ class FrictionCommandTest {
                 .isEqualTo(ExitCode.DONE);
         assertThat(out.toString()).contains("Loops.", "Let go from 25 mm", "Sinusoidal road.", "Gravel.", "Report: ");
         String page = Files.readString(folder.resolve("out/report.html"));
-        assertThat(page).contains("<svg", "Test &lt;cart&gt;", "oiled", "With one draw").doesNotContain("Test <cart>");
+        assertThat(page)
+                .contains("<svg", "Test &lt;cart&gt;", "oiled", "With one draw")
+                .doesNotContain("Test <cart>");
         assertThat(Files.readString(folder.resolve("out/metrics.json")))
                 .contains("\"ring-downs\"", "\"trade-off\"", "\"amplitude below which no leaf slides (m)\"");
         assertThat(folder.resolve("out/figures/test-cart-friction-best.png")).isNotEmptyFile();
@@ -55,7 +58,8 @@ class FrictionCommandTest {
 
     @Test
     void springsWithoutFrictionLeaveNothingToVary() throws IOException {
-        assertThat(execute(CART.formatted("mount height: 0.7 m", "mount height: 0.7 m"))).isNotEqualTo(ExitCode.DONE);
+        assertThat(execute(CART.formatted("mount height: 0.7 m", "mount height: 0.7 m")))
+                .isNotEqualTo(ExitCode.DONE);
         assertThat(err.toString()).contains("no dry friction in its springs");
         assertThat(folder.resolve("out")).doesNotExist();
     }

@@ -100,10 +100,9 @@ public final class VehicleModel {
      * @throws RideException if no position of rest is found
      */
     public VehicleModel withLaws(UnaryOperator<Element> change) {
-        Equations changed = equations.withElements(
-                equations.elements().stream().map(change).toList());
-        return new VehicleModel(
-                this, changed, StaticEquilibrium.solve(changed, new double[changed.inputs()], 0));
+        Equations changed =
+                equations.withElements(equations.elements().stream().map(change).toList());
+        return new VehicleModel(this, changed, StaticEquilibrium.solve(changed, new double[changed.inputs()], 0));
     }
 
     /** As the other, on ground of which at most the rate is stated (N/m). */

@@ -38,14 +38,18 @@ public record BestBand(TradeLine line, Spread best, Spread from, Spread to, Verd
     /** Of a criterion of which less is better. */
     public static BestBand of(TradeLine line) {
         if (!line.criterion().lessIsBetter()) {
-            throw new IllegalArgumentException("there is no best of " + line.criterion().title());
+            throw new IllegalArgumentException(
+                    "there is no best of " + line.criterion().title());
         }
         double[] f = line.factors();
         Ends[] ends = Arrays.stream(line.values()).map(v -> ends(f, v)).toArray(Ends[]::new);
         double most = f[f.length - 1];
         double begins = share(ends, most, true);
         double stops = share(ends, most, false);
-        double flat = (double) Arrays.stream(ends).filter(e -> e.from() == f[0] && e.to() == most).count() / ends.length;
+        double flat = (double) Arrays.stream(ends)
+                        .filter(e -> e.from() == f[0] && e.to() == most)
+                        .count()
+                / ends.length;
         return new BestBand(
                 line,
                 Spread.of(Arrays.stream(ends).mapToDouble(Ends::best).toArray()),
@@ -56,7 +60,10 @@ public record BestBand(TradeLine line, Spread best, Spread from, Spread to, Verd
 
     /** Share of the draws whose band begins above no friction, or ends below the most. */
     private static double share(Ends[] ends, double most, boolean begin) {
-        return (double) Arrays.stream(ends).filter(e -> begin ? e.from() > 0 : e.to() < most).count() / ends.length;
+        return (double) Arrays.stream(ends)
+                        .filter(e -> begin ? e.from() > 0 : e.to() < most)
+                        .count()
+                / ends.length;
     }
 
     private static Verdict verdict(double begins, double stops, double flat) {

@@ -23,12 +23,7 @@ import org.ridewright.modal.RoadInput;
  * @param curves one for each amplitude of the road
  */
 public record ForcedResponse(
-        VehicleModel model,
-        double[] fine,
-        double[] sliding,
-        double[] locked,
-        double[] threshold,
-        List<Curve> curves) {
+        VehicleModel model, double[] fine, double[] sliding, double[] locked, double[] threshold, List<Curve> curves) {
     /** Road amplitudes unless others are asked for (m). */
     public static final List<Double> USUAL = List.of(0.001, 0.003, 0.010);
 

@@ -53,7 +53,8 @@ public final class ForcedRun {
      * @param amplitude Y (m), > 0
      * @param frequency (Hz), > 0
      */
-    public ForcedRun(Equations equations, StaticState rest, double[] row, double ground, double amplitude, double frequency) {
+    public ForcedRun(
+            Equations equations, StaticState rest, double[] row, double ground, double amplitude, double frequency) {
         this.equations = equations;
         this.rest = rest;
         this.row = row;

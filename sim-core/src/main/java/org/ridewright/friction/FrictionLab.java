@@ -42,8 +42,7 @@ public record FrictionLab(
      * @param depth from which the body is let go (m)
      * @param draws of vehicle and gravel, at least 1
      */
-    public record Settings(
-            String load, List<Double> speeds, List<Double> amplitudes, double depth, int draws) {
+    public record Settings(String load, List<Double> speeds, List<Double> amplitudes, double depth, int draws) {
         public Settings {
             speeds = List.copyOf(speeds);
             amplitudes = List.copyOf(amplitudes);
@@ -73,8 +72,9 @@ public record FrictionLab(
             loops.addAll(SpringLoops.of(VehicleModel.assemble(vehicle, load, Ground.UNYIELDING, false)));
         }
         if (loops.isEmpty()) {
-            throw new RideException("'" + vehicle.name() + "' has no dry friction in its springs; there is nothing to vary. "
-                    + "State a friction, such as {share of load: 0.05}, in one of them");
+            throw new RideException(
+                    "'" + vehicle.name() + "' has no dry friction in its springs; there is nothing to vary. "
+                            + "State a friction, such as {share of load: 0.05}, in one of them");
         }
         LoadCase load = vehicle.loadCase(settings.load()).orElseThrow();
         VehicleModel rolling = VehicleModel.assemble(vehicle, load, Ground.UNYIELDING, false);

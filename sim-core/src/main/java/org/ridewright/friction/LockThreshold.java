@@ -35,8 +35,8 @@ public final class LockThreshold {
                 model, LinearModel.of(model, Condition.LOCKED), RoadInput.both(Double.POSITIVE_INFINITY));
         for (int e : Leaves.of(model)) {
             Element element = model.equations().elements().get(e);
-            springs.add(new Spring(
-                    element.row(), yields(element.law(), model.rest().compression()[e])));
+            springs.add(
+                    new Spring(element.row(), yields(element.law(), model.rest().compression()[e])));
         }
     }
 
@@ -61,7 +61,8 @@ public final class LockThreshold {
         double least = Double.POSITIVE_INFINITY;
         for (Spring spring : springs) {
             least = Math.min(
-                    least, spring.travel() / FrequencyResponse.of(spring.row(), q).norm());
+                    least,
+                    spring.travel() / FrequencyResponse.of(spring.row(), q).norm());
         }
         return least;
     }

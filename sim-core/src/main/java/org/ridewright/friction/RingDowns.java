@@ -60,9 +60,7 @@ public record RingDowns(BounceKind kind, double depth, List<Rung> rungs, Optiona
             if (greasing.factor() == 1) {
                 damper = EqualDamper.find(model, test, result)
                         .map(scale -> new Rung(
-                                "damper of equal loss",
-                                scale,
-                                test.run(Leaves.damped(model, scale), SAMPLING_RATE)));
+                                "damper of equal loss", scale, test.run(Leaves.damped(model, scale), SAMPLING_RATE)));
             }
         }
         return new RingDowns(kind, depth, rungs, damper);

@@ -37,15 +37,13 @@ import org.ridewright.wheel.Ground;
 public record TradeOff(
         LoadCase load, List<Double> speeds, List<Double> factors, int draws, int uncertain, List<TradeLine> lines) {
     /** From none to rusted. */
-    public static final List<Double> FACTORS =
-            List.of(0.0, 0.1, 0.2, Greasing.OILED, 0.7, 1.0, 1.6, Greasing.RUSTED);
+    public static final List<Double> FACTORS = List.of(0.0, 0.1, 0.2, Greasing.OILED, 0.7, 1.0, 1.6, Greasing.RUSTED);
 
     /** Draws unless another number is asked for. */
     public static final int USUAL_DRAWS = 10;
 
     /** Classes of roads at the middle speed. */
-    public static final List<RoughnessClass> CLASSES =
-            List.of(RoughnessClass.B, RoughnessClass.C, RoughnessClass.D);
+    public static final List<RoughnessClass> CLASSES = List.of(RoughnessClass.B, RoughnessClass.C, RoughnessClass.D);
 
     public TradeOff {
         speeds = List.copyOf(speeds);
@@ -76,18 +74,19 @@ public record TradeOff(
      * @param loadCase name
      * @throws org.ridewright.dynamics.RideException if a vehicle cannot stand or ride
      */
-    public static TradeOff of(VehicleDraws vehicles, String loadCase, List<Double> speeds, int draws, Progress progress) {
+    public static TradeOff of(
+            VehicleDraws vehicles, String loadCase, List<Double> speeds, int draws, Progress progress) {
         List<Test> tests = tests(speeds);
         int levels = FACTORS.size();
         Seen[][] seen = new Seen[tests.size()][draws * levels];
         long all = (long) tests.size() * draws * levels;
         AtomicLong done = new AtomicLong();
-        List<Vehicle> drawn = IntStream.range(0, draws).mapToObj(vehicles::vehicle).toList();
+        List<Vehicle> drawn =
+                IntStream.range(0, draws).mapToObj(vehicles::vehicle).toList();
         IntStream.range(0, draws * levels).parallel().forEach(i -> {
             Vehicle vehicle = drawn.get(i / levels);
             VehicleModel model = Leaves.greased(
-                    VehicleModel.assemble(
-                            vehicle, vehicle.loadCase(loadCase).orElseThrow(), Ground.UNYIELDING, false),
+                    VehicleModel.assemble(vehicle, vehicle.loadCase(loadCase).orElseThrow(), Ground.UNYIELDING, false),
                     FACTORS.get(i % levels));
             for (int t = 0; t < tests.size(); t++) {
                 seen[t][i] = ride(model, tests.get(t), 1 + i / levels);
@@ -123,8 +122,7 @@ public record TradeOff(
     }
 
     private static Seen ride(VehicleModel model, Test test, long seed) {
-        Set<Wanted> wanted =
-                test.plank() ? EnumSet.of(Wanted.PEAKS, Wanted.SWINGS) : EnumSet.of(Wanted.SEAT);
+        Set<Wanted> wanted = test.plank() ? EnumSet.of(Wanted.PEAKS, Wanted.SWINGS) : EnumSet.of(Wanted.SEAT);
         Road road = test.of().road(seed);
         Measured measured = RideBench.measure(
                 TradeSetting.run(road, test.speed()), model, road, TradeSetting.speed(test.speed()), wanted);
@@ -143,9 +141,10 @@ public record TradeOff(
             case PLANK_PEAK -> peak(measured);
             case WEIGHTED -> weighted(measured);
             case PITCH_AFTER -> swing(measured, "pitch", Measured.Swing::after);
-            case CYCLES -> Math.max(
-                    swing(measured, "heave", Measured.Swing::cycles),
-                    model.vehicle().layout().pitches() ? swing(measured, "pitch", Measured.Swing::cycles) : 0);
+            case CYCLES ->
+                Math.max(
+                        swing(measured, "heave", Measured.Swing::cycles),
+                        model.vehicle().layout().pitches() ? swing(measured, "pitch", Measured.Swing::cycles) : 0);
             case LOCKED -> locked(model, measured);
         };
     }

@@ -32,10 +32,10 @@ final class TradeSetting {
     private TradeSetting() {}
 
     static Road plank() {
-        Obstacle.Lie lie =
-                new Obstacle.Lie(length(PLANK_AT), Obstacle.Side.BOTH, Measure.of(0, QuantityKind.ANGLE), 1, Optional.empty());
-        Obstacle plank = new Obstacle.Plank(
-                lie, length(PLANK_HEIGHT), length(PLANK_LENGTH), new Obstacle.Shape.Rectangular());
+        Obstacle.Lie lie = new Obstacle.Lie(
+                length(PLANK_AT), Obstacle.Side.BOTH, Measure.of(0, QuantityKind.ANGLE), 1, Optional.empty());
+        Obstacle plank =
+                new Obstacle.Plank(lie, length(PLANK_HEIGHT), length(PLANK_LENGTH), new Obstacle.Shape.Rectangular());
         return new Road("plank", List.of(plank), Optional.empty());
     }
 

@@ -31,8 +31,7 @@ class LockThresholdTest {
     void twiceTheFrictionHoldsOnTwiceTheRoadWhereTheLimitIsTheSameAtEveryLoad() {
         VehicleModel model = OneDegree.with("{constant: 100 N, locked rate: 2 times}");
         VehicleModel rusted = Leaves.greased(model, 2);
-        assertThat(new LockThreshold(rusted).at(2))
-                .isCloseTo(2 * new LockThreshold(model).at(2), within(1e-12));
+        assertThat(new LockThreshold(rusted).at(2)).isCloseTo(2 * new LockThreshold(model).at(2), within(1e-12));
     }
 
     @Test

@@ -42,9 +42,7 @@ class ForcedFrictionTest {
         for (ReferenceTable.Row row :
                 ReferenceTable.read("friction_oscillator_forced.csv").rows()) {
             double share = row.number("F_over_F0");
-            if (row.given("X_closed").isEmpty()
-                    || share < LEAST
-                    || Math.abs(row.number("r") - 1) < NEAREST - 1e-9) {
+            if (row.given("X_closed").isEmpty() || share < LEAST || Math.abs(row.number("r") - 1) < NEAREST - 1e-9) {
                 continue;
             }
             double omega = row.number("r") * Math.sqrt(RATE / MASS);
