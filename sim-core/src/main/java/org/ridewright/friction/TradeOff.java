@@ -1,9 +1,11 @@
 package org.ridewright.friction;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.ToDoubleFunction;
@@ -66,7 +68,7 @@ public record TradeOff(
     }
 
     /** What one ride showed, by criterion; NaN where there is none. */
-    private record Seen(double[] values) {}
+    private record Seen(Map<Criterion, Double> values) {}
 
     /**
      * Rides them all, on every core; the numbers are the same whatever the number of cores.
@@ -126,9 +128,9 @@ public record TradeOff(
         Road road = test.of().road(seed);
         Measured measured = RideBench.measure(
                 TradeSetting.run(road, test.speed()), model, road, TradeSetting.speed(test.speed()), wanted);
-        double[] values = new double[Criterion.values().length];
+        Map<Criterion, Double> values = new EnumMap<>(Criterion.class);
         for (Criterion criterion : Criterion.values()) {
-            values[criterion.ordinal()] = value(model, measured, criterion, test.plank());
+            values.put(criterion, value(model, measured, criterion, test.plank()));
         }
         return new Seen(values);
     }
@@ -197,7 +199,7 @@ public record TradeOff(
         int levels = FACTORS.size();
         double[][] values = new double[draws][levels];
         for (int i = 0; i < seen.length; i++) {
-            values[i / levels][i % levels] = seen[i].values()[criterion.ordinal()];
+            values[i / levels][i % levels] = seen[i].values().get(criterion);
         }
         double[] factors = FACTORS.stream().mapToDouble(Double::doubleValue).toArray();
         return new TradeLine(criterion, test.road(), test.speed(), factors, values);

@@ -3,6 +3,7 @@ package org.ridewright.friction;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -67,12 +68,20 @@ public final class VehicleDraws {
             }
             Map<String, String> texts = new LinkedHashMap<>(spread.texts(w));
             texts.keySet().removeAll(kept);
-            try {
-                return document.with(texts);
-            } catch (UnfitValueException unfit) {
-                continue;
+            Optional<Vehicle> drawn = fitting(texts);
+            if (drawn.isPresent()) {
+                return drawn.get();
             }
         }
         throw new RideException("of " + MOST_TRIES + " vehicles within the tolerances none can be; check them");
+    }
+
+    /** None where no such vehicle can be. */
+    private Optional<Vehicle> fitting(Map<String, String> texts) {
+        try {
+            return Optional.of(document.with(texts));
+        } catch (UnfitValueException unfit) {
+            return Optional.empty();
+        }
     }
 }
