@@ -67,7 +67,7 @@ public final class FrictionMetricsJson {
         for (Rung rung : RingDownFigures.rungs(each)) {
             Count count = rung.result().count();
             ObjectNode one = rungs.addObject().put("springs", rung.word());
-            boolean damper = each.damper().filter(d -> d == rung).isPresent();
+            boolean damper = !each.rungs().contains(rung);
             JsonNumbers.put(
                     one,
                     damper ? "damping over limit of friction (s/m)" : "friction over that as written",

@@ -189,8 +189,7 @@ public final class FrictionWords {
     }
 
     private static String ringDown(FrictionLab lab, RingDowns each) {
-        String counts = RingDownFigures.rungs(each).stream()
-                .filter(r -> each.damper().filter(d -> d == r).isEmpty())
+        String counts = each.rungs().stream()
                 .map(r -> cycles(r.result().count()) + " " + r.word())
                 .collect(Collectors.joining(", "));
         StringBuilder words = new StringBuilder("Let go from %s mm, %s swings %s."
