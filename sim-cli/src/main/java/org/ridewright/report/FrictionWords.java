@@ -274,7 +274,7 @@ public final class FrictionWords {
                                 departures.size(),
                                 Numbers.percent(departures.get(departures.size() - 1)),
                                 Numbers.percent(departures.get(departures.size() / 2)));
-        return ("Sinusoidal road. Between %s and %s Hz, a road of less than about ± %s mm moves no leaf at any frequency; the spring that lets go first does so near %s Hz.%s")
+        return "Sinusoidal road. Between %s and %s Hz, a road of less than about ± %s mm moves no leaf at any frequency; the spring that lets go first does so near %s Hz.%s"
                 .formatted(
                         Numbers.of(forced.fine()[0], 2),
                         Numbers.of(forced.fine()[forced.fine().length - 1], 2),
