@@ -49,6 +49,9 @@ class ArrowsTest {
                 arguments("study", "ride comfort dynamics road vehicle quantity math"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments(
+                        "friction",
+                        "bounce modal ride comfort solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments(
                         "calibration",
                         "bounce ringdown fieldwork ride comfort measurement solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("narrowing", "modal ride comfort dynamics suspension wheel road vehicle quantity"),

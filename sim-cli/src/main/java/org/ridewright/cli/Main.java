@@ -19,6 +19,7 @@ import picocli.CommandLine.ScopeType;
             CheckCommand.class,
             FieldSheetCommand.class,
             BounceCommand.class,
+            FrictionCommand.class,
             ModesCommand.class,
             LoadsCommand.class,
             CalibrateCommand.class

@@ -2,6 +2,7 @@ package org.ridewright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ridewright.dynamics.PointMotion;
 import org.ridewright.dynamics.SeatPlace;
 import org.ridewright.dynamics.VehicleModel;
@@ -98,7 +99,8 @@ final class ModeSketch {
                 List.of(),
                 bands,
                 LegendPlace.NONE,
-                true);
+                true,
+                Optional.empty());
     }
 
     /** Displacement of a point of the body in the mode: forward, left, up (m, before scaling). */

@@ -40,6 +40,11 @@ final class Numbers {
         return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString().replace('-', '−');
     }
 
+    /** Two significant digits, of which a nought behind the point is left out: 5, 5.5, 11. */
+    static String brief(double value) {
+        return of(value, 2).replaceFirst("\\.0$", "");
+    }
+
     /** A share in per cent. */
     static String percent(double share) {
         return of(100 * share, 2) + " %";

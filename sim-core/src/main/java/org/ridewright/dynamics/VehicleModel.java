@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.ridewright.quantity.Measure;
 import org.ridewright.vehicle.Connection;
 import org.ridewright.vehicle.GappedStage;
@@ -65,14 +66,14 @@ public final class VehicleModel {
         rest = StaticEquilibrium.solve(equations, new double[equations.inputs()], 0);
     }
 
-    private VehicleModel(VehicleModel other, StaticState rest) {
+    private VehicleModel(VehicleModel other, Equations equations, StaticState rest) {
         vehicle = other.vehicle;
         loadCase = other.loadCase;
         body = other.body;
         coordinates = other.coordinates;
         geometry = other.geometry;
         masses = other.masses;
-        equations = other.equations;
+        this.equations = equations;
         wheels = other.wheels;
         stageNames = other.stageNames;
         seats = other.seats;
@@ -88,7 +89,20 @@ public final class VehicleModel {
     public VehicleModel settled(int settled) {
         return settled == 0
                 ? this
-                : new VehicleModel(this, StaticEquilibrium.solve(equations, new double[equations.inputs()], settled));
+                : new VehicleModel(
+                        this, equations, StaticEquilibrium.solve(equations, new double[equations.inputs()], settled));
+    }
+
+    /**
+     * The same vehicle with other force laws, standing with its friction unstressed; {@link #vehicle} still describes the laws that were.
+     *
+     * @param change gives each element with the law that it is to have; name, kind and row have to stay
+     * @throws RideException if no position of rest is found
+     */
+    public VehicleModel withLaws(UnaryOperator<Element> change) {
+        Equations changed =
+                equations.withElements(equations.elements().stream().map(change).toList());
+        return new VehicleModel(this, changed, StaticEquilibrium.solve(changed, new double[changed.inputs()], 0));
     }
 
     /** As the other, on ground of which at most the rate is stated (N/m). */

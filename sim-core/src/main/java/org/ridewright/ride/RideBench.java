@@ -59,6 +59,17 @@ public final class RideBench {
         return new RideTest(scenario, test.file(), model, test.road(), test.plan()).measure(wanted);
     }
 
+    /**
+     * Rides an assembled vehicle and measures what is wanted.
+     *
+     * @param scenario whose start, duration and points hold; its vehicles and roads are not looked at
+     * @throws RideException if it cannot ride there
+     */
+    public static Measured measure(
+            Scenario scenario, VehicleModel model, Road road, SpeedPlan plan, Set<Wanted> wanted) {
+        return new RideTest(scenario, model.vehicle().name(), model, road, plan).measure(wanted);
+    }
+
     private VehicleModel model(Test test, boolean braked) {
         Ground ground = new Ground(test.road().groundRate(), test.road().groundDamping());
         Optional<Assembled> known = kept.stream()

@@ -43,6 +43,20 @@ public record FrictionLaw(
         return new FrictionLaw(share, constant, new double[] {1}, new double[] {Double.NaN}, length);
     }
 
+    /**
+     * The same with another limit at every load; the rates at which it gives before it slides stay.
+     *
+     * @param factor of S, ≥ 0; 0: no friction at all
+     */
+    public FrictionLaw times(double factor) {
+        if (!(factor >= 0)) {
+            throw new IllegalArgumentException("friction can be multiplied by 0 or more, got " + factor);
+        }
+        return factor == 0
+                ? NONE
+                : new FrictionLaw(factor * share, factor * constant, limitShares, lockedRates, envelopeLength);
+    }
+
     @Override
     public double[] limitShares() {
         return limitShares.clone();

@@ -1,0 +1,154 @@
+package org.ridewright.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.ridewright.bounce.Count;
+import org.ridewright.friction.BestBand;
+import org.ridewright.friction.ForcedPoint;
+import org.ridewright.friction.ForcedResponse;
+import org.ridewright.friction.FrictionLab;
+import org.ridewright.friction.LoopPoint;
+import org.ridewright.friction.RingDowns;
+import org.ridewright.friction.RingDowns.Rung;
+import org.ridewright.friction.SpringLoops;
+import org.ridewright.friction.TradeLine;
+
+/** Every number of the friction laboratory for other programs, SI units; a value that does not exist is null. */
+public final class FrictionMetricsJson {
+    private FrictionMetricsJson() {}
+
+    /** The numbers. */
+    public static String render(FrictionLab lab) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("vehicle", lab.model().vehicle().name());
+        root.put("load case", lab.model().loadCase().name());
+        ArrayNode answer = root.putArray("answer");
+        FrictionWords.answers(lab).forEach(answer::add);
+        ArrayNode loops = root.putArray("loops");
+        lab.loops().forEach(each -> loop(loops.addObject(), each));
+        ArrayNode ringDowns = root.putArray("ring-downs");
+        lab.ringDowns().forEach(each -> ringDown(ringDowns.addObject(), each));
+        forced(root.putObject("sinusoidal road"), lab.forced());
+        trade(root.putObject("trade-off"), lab);
+        try {
+            return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("numbers could not be written as JSON", e);
+        }
+    }
+
+    private static void loop(ObjectNode node, SpringLoops loops) {
+        node.put("spring", loops.spring()).put("load case", loops.loadCase());
+        JsonNumbers.put(node, "load (N)", loops.load());
+        JsonNumbers.put(node, "limit of friction (N)", loops.limit());
+        ArrayNode points = node.putArray("points");
+        for (LoopPoint p : loops.points()) {
+            ObjectNode point = points.addObject();
+            JsonNumbers.put(point, "amplitude (m)", p.amplitude());
+            JsonNumbers.put(point, "area, simulated (J)", p.area());
+            JsonNumbers.put(point, "area, harmonic balance (J)", p.balancedArea());
+            JsonNumbers.put(point, "rate in step, simulated (N/m)", p.firstHarmonicRate());
+            JsonNumbers.put(point, "rate in step, harmonic balance (N/m)", p.balancedRate());
+            JsonNumbers.put(point, "secant rate, simulated (N/m)", p.secantRate());
+            JsonNumbers.put(
+                    point,
+                    "damper of equal loss at 2 Hz, simulated (N s/m)",
+                    p.damper(2 * Math.PI * LoopFigures.DAMPER_FREQUENCY));
+        }
+    }
+
+    private static void ringDown(ObjectNode node, RingDowns each) {
+        node.put("pressed", each.kind().word());
+        JsonNumbers.put(node, "depth (m)", each.depth());
+        ArrayNode rungs = node.putArray("let go");
+        for (Rung rung : RingDownFigures.rungs(each)) {
+            Count count = rung.result().count();
+            ObjectNode one = rungs.addObject().put("springs", rung.word());
+            boolean damper = !each.rungs().contains(rung);
+            JsonNumbers.put(
+                    one,
+                    damper ? "damping over limit of friction (s/m)" : "friction over that as written",
+                    rung.scale());
+            JsonNumbers.put(one, "cycles", count.cycles());
+            JsonNumbers.put(one, "ride frequency (Hz)", count.frequency().orElse(Double.NaN));
+            ArrayNode turns = one.putArray("turning points (" + count.motion().unit() + ")");
+            count.turningPoints().forEach(t -> turns.add(t.value()));
+            count.decay().ifPresent(d -> one.put("swings shrink", d.shape().word()));
+        }
+    }
+
+    private static void forced(ObjectNode node, ForcedResponse forced) {
+        array(node, "frequencies (Hz)", forced.fine());
+        array(node, "amplitude below which no leaf slides (m)", forced.threshold());
+        array(node, "body over road, friction left out", forced.sliding());
+        array(node, "body over road, locked", forced.locked());
+        ArrayNode curves = node.putArray("amplitudes");
+        for (ForcedResponse.Curve curve : forced.curves()) {
+            ObjectNode one = curves.addObject();
+            JsonNumbers.put(one, "amplitude (m)", curve.amplitude());
+            array(one, "body over road, harmonic balance", curve.balanced());
+            ArrayNode points = one.putArray("simulated");
+            for (ForcedPoint p : curve.simulated()) {
+                ObjectNode point = points.addObject();
+                JsonNumbers.put(point, "frequency (Hz)", p.frequency());
+                JsonNumbers.put(point, "body over road, first harmonic", p.harmonic());
+                JsonNumbers.put(point, "body over road, half of greatest less least", p.amplitude());
+                JsonNumbers.put(point, "share of time locked", p.locked());
+                point.put("steady", p.settled()).put("something lifts off", p.leaves());
+            }
+        }
+    }
+
+    private static void trade(ObjectNode node, FrictionLab lab) {
+        node.put("draws", lab.tradeOff().draws());
+        node.put("values drawn within tolerances", lab.tradeOff().uncertain());
+        ArrayNode factors = node.putArray("friction over that as written");
+        lab.tradeOff().factors().forEach(factors::add);
+        ArrayNode lines = node.putArray("lines");
+        for (TradeLine line : lab.tradeOff().lines()) {
+            ObjectNode one = lines.addObject();
+            one.put("criterion", line.criterion().title())
+                    .put(
+                            "unit",
+                            line.criterion().unit().isEmpty()
+                                    ? "1"
+                                    : line.criterion().unit())
+                    .put("road", line.road());
+            JsonNumbers.put(one, "speed (m/s)", line.speed());
+            ArrayNode draws = one.putArray("by draw and friction");
+            for (double[] row : line.values()) {
+                ArrayNode values = draws.addArray();
+                for (double value : row) {
+                    values.add(value);
+                }
+            }
+            if (line.criterion().lessIsBetter()) {
+                BestBand band = BestBand.of(line);
+                one.put("verdict", FrictionWords.verdict(band));
+                spread(one.putObject("least at"), band.best());
+                spread(one.putObject("within 5 % from"), band.from());
+                spread(one.putObject("within 5 % to"), band.to());
+            }
+        }
+    }
+
+    private static void spread(ObjectNode node, TradeLine.Spread spread) {
+        JsonNumbers.put(node, "5 %", spread.low());
+        JsonNumbers.put(node, "50 %", spread.median());
+        JsonNumbers.put(node, "95 %", spread.high());
+    }
+
+    private static void array(ObjectNode node, String name, double[] values) {
+        ArrayNode array = node.putArray(name);
+        for (double value : values) {
+            if (Double.isFinite(value)) {
+                array.add(value);
+            } else {
+                array.addNull();
+            }
+        }
+    }
+}

@@ -1,0 +1,254 @@
+package org.ridewright.report;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.ridewright.figure.AxisSpec;
+import org.ridewright.figure.Figure;
+import org.ridewright.figure.LegendPlace;
+import org.ridewright.figure.LineStyle;
+import org.ridewright.figure.Marker;
+import org.ridewright.figure.Panel;
+import org.ridewright.figure.Series;
+import org.ridewright.figure.Tone;
+import org.ridewright.figure.Trace;
+import org.ridewright.friction.BestBand;
+import org.ridewright.friction.Criterion;
+import org.ridewright.friction.FrictionLab;
+import org.ridewright.friction.TradeLine;
+import org.ridewright.friction.TradeOff;
+
+/** What more or less friction makes of a ride, and where it is best. */
+final class TradeFigures {
+    private static final double KMH = 3.6;
+    private static final double MILLI = 1000;
+    /** Of the lines of the two ends of a band from its middle (rows). */
+    private static final double APART = 0.13;
+
+    private final FrictionLab lab;
+    private final TradeOff trade;
+    private final AxisSpec axis;
+
+    private TradeFigures(FrictionLab lab) {
+        this.lab = lab;
+        trade = lab.tradeOff();
+        axis = AxisSpec.of("Friction over that as written", "")
+                .between(0, 1.03 * trade.factors().get(trade.factors().size() - 1));
+    }
+
+    static List<Figure> of(FrictionLab lab) {
+        TradeFigures figures = new TradeFigures(lab);
+        List<Figure> all = new ArrayList<>();
+        all.add(figures.plank());
+        figures.rough().ifPresent(all::add);
+        if (!FrictionWords.bands(lab).isEmpty()) {
+            all.add(figures.best());
+        }
+        return all;
+    }
+
+    static String speed(double metresPerSecond) {
+        return Numbers.brief(KMH * metresPerSecond) + " km/h";
+    }
+
+    /** Name of a line among others of its criterion. */
+    static String name(TradeLine line) {
+        return line.road().startsWith("class") ? line.road() : speed(line.speed());
+    }
+
+    private String slug(String what) {
+        return RideName.slug(lab.model().vehicle().name()) + "-" + what;
+    }
+
+    private double factor(Criterion criterion) {
+        return criterion == Criterion.PITCH_AFTER ? MILLI : criterion == Criterion.LOCKED ? 100 : 1;
+    }
+
+    private AxisSpec upright(Criterion criterion) {
+        return switch (criterion) {
+            case PLANK_PEAK -> AxisSpec.of("Greatest acceleration", "m/s²").from(0);
+            case WEIGHTED -> AxisSpec.of("Weighted acceleration", "m/s²").from(0);
+            case PITCH_AFTER -> AxisSpec.of("Greatest pitch", "mrad").from(0);
+            case CYCLES -> AxisSpec.of("Cycles", "").from(0);
+            case LOCKED -> AxisSpec.of("Time locked", "%").between(0, 105);
+        };
+    }
+
+    /** Median lines, and where there is something to tell apart the area in which nine tenths of the draws lie. */
+    private Panel panel(String title, Criterion criterion, List<TradeLine> lines, LegendPlace legend) {
+        List<Series> areas = new ArrayList<>();
+        List<Series> series = new ArrayList<>();
+        for (TradeLine line : lines) {
+            double[] x = line.factors();
+            double scale = factor(criterion);
+            double[] low = IntStream.range(0, x.length)
+                    .mapToDouble(i -> scale * line.at(i).low())
+                    .toArray();
+            double[] high = IntStream.range(0, x.length)
+                    .mapToDouble(i -> scale * line.at(i).high())
+                    .toArray();
+            double[] median = IntStream.range(0, x.length)
+                    .mapToDouble(i -> scale * line.at(i).median())
+                    .toArray();
+            Series drawn = Series.line(series.size(), name(line), x, median).as(Trace.LINE_AND_MARKS);
+            series.add(drawn);
+            if (trade.draws() > 1) {
+                areas.add(new Series(
+                        name(line) + ", 90 % of draws",
+                        joined(x, x),
+                        joined(low, high),
+                        LineStyle.SOLID,
+                        drawn.tone(),
+                        Trace.AREA));
+            }
+        }
+        List<Series> all = new ArrayList<>(series);
+        all.addAll(areas);
+        return Panel.of(title, axis, upright(criterion), all.toArray(Series[]::new))
+                .withMarkers(List.of(new Marker(1, "as written")))
+                .withLegend(legend);
+    }
+
+    /** There and back. */
+    private static double[] joined(double[] there, double[] back) {
+        int n = there.length;
+        double[] out = new double[2 * n];
+        for (int i = 0; i < n; i++) {
+            out[i] = there[i];
+            out[2 * n - 1 - i] = back[i];
+        }
+        return out;
+    }
+
+    private Figure plank() {
+        List<Panel> panels = new ArrayList<>();
+        for (Criterion criterion : List.of(Criterion.PLANK_PEAK, Criterion.PITCH_AFTER, Criterion.CYCLES)) {
+            List<TradeLine> lines = trade.lines(criterion, "plank");
+            if (!lines.isEmpty()) {
+                panels.add(panel(RideFigures.upperFirst(criterion.title()), criterion, lines, LegendPlace.SHARED));
+            }
+        }
+        return Figure.stacked(
+                slug("friction-plank"),
+                RingDownFigures.subject(lab) + ": a plank with more or less friction",
+                ("The %s over a plank 25 mm high and 200 mm long, square-edged, under both wheels, at three speeds, with friction from none to rusted: greatest vertical acceleration at the worst place, "
+                                + "greatest pitch once the last axle is down, and cycles of heave or pitch until the body stays within 1 mm or 1 mrad, as far as the 3 s after the last axle go. "
+                                + "%s With much friction the body trembles on upon held springs, which hardly anything damps in a description with few sliders; leaves of a real pack let go one by one.")
+                        .formatted(lab.model().vehicle().name(), draws()),
+                26 + 52.0 * panels.size(),
+                panels.toArray(Panel[]::new));
+    }
+
+    private String draws() {
+        if (trade.draws() == 1) {
+            return "One vehicle, as written.";
+        }
+        return "Lines are medians of %d draws, areas hold nine tenths of them; each draw has %s."
+                .formatted(
+                        trade.draws(),
+                        trade.uncertain() > 0
+                                ? "a vehicle within its tolerances and a random road of its own, the friction being left as written"
+                                : "a random road of its own");
+    }
+
+    private Optional<Figure> rough() {
+        List<Panel> panels = new ArrayList<>();
+        List<TradeLine> gravel = trade.lines(Criterion.WEIGHTED, "gravel");
+        if (!gravel.isEmpty()) {
+            panels.add(panel("Gravel", Criterion.WEIGHTED, gravel, LegendPlace.BELOW));
+        }
+        List<TradeLine> locked = trade.lines(Criterion.LOCKED, "gravel");
+        if (!locked.isEmpty()) {
+            panels.add(panel("Gravel: time locked, mean of the springs", Criterion.LOCKED, locked, LegendPlace.BELOW));
+        }
+        List<TradeLine> classes = FrictionWords.classes(trade);
+        if (!classes.isEmpty()) {
+            panels.add(panel(
+                    "Roads of ISO 8608 classes, " + speed(classes.get(0).speed()),
+                    Criterion.WEIGHTED,
+                    classes,
+                    LegendPlace.BELOW));
+        }
+        if (panels.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Figure.stacked(
+                slug("friction-rough"),
+                RingDownFigures.subject(lab) + ": rough roads with more or less friction",
+                ("The %s on random gravel at three speeds, and on roads of three classes at the middle speed, with friction from none to rusted: weighted vertical acceleration at the worst seat (ISO 2631-1, "
+                                + "r.m.s. over 5 s and a run-up of 2 m before them), and the time during which a spring is locked. %s")
+                        .formatted(lab.model().vehicle().name(), draws()),
+                32 + 62.0 * panels.size(),
+                panels.toArray(Panel[]::new)));
+    }
+
+    private Figure best() {
+        List<BestBand> bands = FrictionWords.bands(lab);
+        List<String> names = new ArrayList<>();
+        List<double[]> band = new ArrayList<>();
+        List<double[]> ends = new ArrayList<>();
+        double[] best = new double[bands.size()];
+        double[] rows = new double[bands.size()];
+        for (int i = 0; i < bands.size(); i++) {
+            BestBand each = bands.get(i);
+            // the first stands at the top
+            int row = bands.size() - 1 - i;
+            names.add(FrictionWords.brief(each));
+            best[i] = each.best().median();
+            rows[i] = row;
+            band.add(new double[] {each.from().median(), each.to().median(), row});
+            ends.add(new double[] {each.from().low(), each.from().high(), row + APART});
+            ends.add(new double[] {each.to().low(), each.to().high(), row - APART});
+        }
+        Collections.reverse(names);
+        List<Series> series = new ArrayList<>();
+        series.add(boxes("within 5 % of the least, median of the draws", band, 0.3, Trace.AREA, Tone.NAVY));
+        boolean spread = ends.stream().anyMatch(e -> e[1] > e[0]);
+        if (spread) {
+            series.add(segments("where nine tenths of the draws have its ends", ends));
+        }
+        series.add(new Series("least, median of the draws", best, rows, LineStyle.SOLID, Tone.RUST, Trace.MARKS));
+        AxisSpec named = AxisSpec.named("", names);
+        Panel panel = Panel.of("", axis, named, series.toArray(Series[]::new))
+                .withMarkers(List.of(new Marker(1, "as written")))
+                .withLegend(LegendPlace.BELOW);
+        return Figure.stacked(
+                slug("friction-best"),
+                RingDownFigures.subject(lab) + ": where friction is best",
+                ("By each criterion the frictions at which the %s rides within 5 %% of its least, half of the least difference that seated people notice (from memory). A band from edge to edge says that "
+                                + "friction does not matter; one that reaches only the left edge, the less the better; one that reaches only the right edge, the more the better. Lines: where nine tenths of the draws have the lower end of their band (upper line) and the upper end (lower line). %s")
+                        .formatted(lab.model().vehicle().name(), draws()),
+                40 + 7.0 * bands.size(),
+                panel);
+    }
+
+    private static Series boxes(String name, List<double[]> each, double half, Trace trace, Tone tone) {
+        List<Double> x = new ArrayList<>();
+        List<Double> y = new ArrayList<>();
+        for (double[] e : each) {
+            // a band of no width is still seen
+            double to = Math.max(e[1], e[0] + 0.01);
+            x.addAll(List.of(e[0], to, to, e[0], e[0]));
+            y.addAll(List.of(e[2] - half, e[2] - half, e[2] + half, e[2] + half, Double.NaN));
+        }
+        return new Series(name, array(x), array(y), LineStyle.SOLID, tone, trace);
+    }
+
+    private static Series segments(String name, List<double[]> each) {
+        List<Double> x = new ArrayList<>();
+        List<Double> y = new ArrayList<>();
+        for (double[] e : each) {
+            if (e[1] > e[0]) {
+                x.addAll(List.of(e[0], e[1], e[1]));
+                y.addAll(List.of(e[2], e[2], Double.NaN));
+            }
+        }
+        return new Series(name, array(x), array(y), LineStyle.SOLID, Tone.INK, Trace.LINE);
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

@@ -1,0 +1,74 @@
+package org.ridewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FrictionCommandTest {
+    private static final String CART = """
+            vehicle: Test <cart>
+            body: {mass: 250 kg, centre of mass: {behind front axle: 0.8 m, above ground: 1 m}, outline: {length: 2 m, width: 1.2 m, height: 0.6 m}}
+            axles:
+              - {name: front, kind: beam, track: 1.4 m, unsprung mass: 70 kg, wheels: {diameter: 1 m, tyre: iron}, springs: [{name: spring, kind: half-elliptic leaf, apart: 0.9 m, rate: 20 kN/m, %s}]}
+              - {name: rear, behind front axle: 1.6 m, kind: beam, track: 1.4 m, unsprung mass: 70 kg, wheels: {diameter: 1.2 m, tyre: iron}, springs: [{name: spring, kind: half-elliptic leaf, apart: 0.9 m, rate: 22 kN/m, %s}]}
+            seats: [{name: box, at: {behind front axle: 0.4 m, above ground: 1.5 m}, cushion: in good condition}]
+            load cases:
+              - {name: driver, aboard: [{person: driver, mass: 80 kg, seat: box}]}
+            """;
+    private static final String DRY =
+            CART.formatted("friction: {share of load: 0.06}", "friction: {share of load: 0.06}");
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int execute(String yaml, String... more) throws IOException {
+        Path file = folder.resolve("vehicle.yaml");
+        Files.writeString(file, yaml);
+        String[] fixed = {
+            "friction", file.toString(), "--into", folder.resolve("out").toString()
+        };
+        return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
+                .execute(Stream.concat(Stream.of(fixed), Stream.of(more)).toArray(String[]::new));
+    }
+
+    @Test
+    void aDryCartGetsLoopsRingDownsWavesAndItsBestFriction() throws IOException {
+        assertThat(execute(DRY, "--draws", "1", "--speed", "9 km/h", "--amplitude", "3 mm"))
+                .as(err.toString())
+                .isEqualTo(ExitCode.DONE);
+        assertThat(out.toString()).contains("Loops.", "Let go from 25 mm", "Sinusoidal road.", "Gravel.", "Report: ");
+        String page = Files.readString(folder.resolve("out/report.html"));
+        assertThat(page)
+                .contains("<svg", "Test &lt;cart&gt;", "oiled", "With one draw")
+                .doesNotContain("Test <cart>");
+        assertThat(Files.readString(folder.resolve("out/metrics.json")))
+                .contains("\"ring-downs\"", "\"trade-off\"", "\"amplitude below which no leaf slides (m)\"");
+        assertThat(folder.resolve("out/figures/test-cart-friction-best.png")).isNotEmptyFile();
+    }
+
+    @Test
+    void springsWithoutFrictionLeaveNothingToVary() throws IOException {
+        assertThat(execute(CART.formatted("mount height: 0.7 m", "mount height: 0.7 m")))
+                .isNotEqualTo(ExitCode.DONE);
+        assertThat(err.toString()).contains("no dry friction in its springs");
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
+    void optionsThatCannotBeAreRefused() throws IOException {
+        assertThat(execute(DRY, "--draws", "0")).isEqualTo(2);
+        assertThat(execute(DRY, "--load", "nobody")).isEqualTo(2);
+        assertThat(execute(DRY, "--depth", "−1 mm")).isEqualTo(2);
+        assertThat(err.toString()).contains("--draws must be from 1", "no load case 'nobody'", "--depth");
+    }
+}

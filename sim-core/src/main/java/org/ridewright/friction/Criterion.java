@@ -1,0 +1,43 @@
+package org.ridewright.friction;
+
+/** What is asked of a ride with more or less friction. */
+public enum Criterion {
+    /** Greatest vertical acceleration, up or down, at the worst seat. */
+    PLANK_PEAK("peak over the plank", "m/s²", true),
+    /** Weighted vertical r.m.s. at the worst seat, ISO 2631-1. */
+    WEIGHTED("weighted acceleration", "m/s²", true),
+    /** Greatest pitch from rest after the last axle has left the plank. */
+    PITCH_AFTER("pitch after the last axle's hit", "rad", true),
+    /**
+     * Cycles of heave or pitch, whichever takes more, after the last axle has left the plank until the body stays within 1 mm or 1 mrad, as far as
+     * the run goes.
+     */
+    CYCLES("cycles to rest", "", true),
+    /** Share of the time during which a spring is locked, mean of the springs that rub. */
+    LOCKED("time locked", "", false);
+
+    private final String title;
+    private final String unit;
+    private final boolean lessIsBetter;
+
+    Criterion(String title, String unit, boolean lessIsBetter) {
+        this.title = title;
+        this.unit = unit;
+        this.lessIsBetter = lessIsBetter;
+    }
+
+    /** What it is, in words. */
+    public String title() {
+        return title;
+    }
+
+    /** Unit of its numbers. */
+    public String unit() {
+        return unit;
+    }
+
+    /** Whether it has a best, which is its least; the others are no good or ill in themselves. */
+    public boolean lessIsBetter() {
+        return lessIsBetter;
+    }
+}

@@ -1,0 +1,14 @@
+package org.ridewright.friction;
+
+/**
+ * Steady motion over a sinusoidal road, simulated.
+ *
+ * @param frequency (Hz)
+ * @param harmonic first harmonic of the motion over the road's amplitude
+ * @param amplitude half of greatest less least over the road's amplitude
+ * @param locked share of the time during which every spring that rubs is locked
+ * @param settled whether one stretch of cycles was like the one before
+ * @param leaves whether something that only pushes was off for a moment
+ */
+public record ForcedPoint(
+        double frequency, double harmonic, double amplitude, double locked, boolean settled, boolean leaves) {}
