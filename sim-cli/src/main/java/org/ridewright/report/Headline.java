@@ -17,6 +17,7 @@ public final class Headline {
     public static final List<String> HEADS = List.of(
             "Ride test",
             "Where",
+            "Rides",
             "Peak (m/s²)",
             "MTVV (m/s²)",
             "VDV (m/s^1.75)",
@@ -71,7 +72,7 @@ public final class Headline {
         for (UncertainRide ride : rides) {
             byPlace(ride.ride()).forEach((place, values) -> {
                 List<String> row =
-                        new ArrayList<>(List.of(RideName.of(ride.ride()).words(), place));
+                        new ArrayList<>(List.of(RideName.of(ride.ride()).words(), place, String.valueOf(ride.draws())));
                 for (String name : List.of("peak", "MTVV", "VDV", "r.m.s.", "travel", "least load")) {
                     row.add(cell(values.get(name), ride.numbers().get(key(place, name))));
                 }
