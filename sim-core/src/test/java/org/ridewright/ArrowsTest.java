@@ -47,7 +47,8 @@ class ArrowsTest {
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("io", "uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
+                arguments("study", "ride comfort dynamics quantity math"),
+                arguments("io", "study uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

@@ -11,6 +11,7 @@ import org.ridewright.io.InputProblem;
 import org.ridewright.io.MeasurementsFile;
 import org.ridewright.io.RoadFile;
 import org.ridewright.io.ScenarioFile;
+import org.ridewright.io.StudyFile;
 import org.ridewright.io.VehicleFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -73,6 +74,7 @@ final class CheckCommand implements Callable<Integer> {
             case MEASUREMENTS -> {
                 return FindingsTable.lines(MeasurementsFile.read(file));
             }
+            case STUDY -> StudyFile.read(file, "");
         }
         return List.of();
     }

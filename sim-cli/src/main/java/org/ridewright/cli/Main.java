@@ -18,7 +18,8 @@ import picocli.CommandLine.ScopeType;
             CheckCommand.class,
             BounceCommand.class,
             ModesCommand.class,
-            LoadsCommand.class
+            LoadsCommand.class,
+            StudyCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,

@@ -14,6 +14,8 @@ public enum FileKind {
     SCENARIO("scenario"),
     /** Has the key {@code measurements}, or {@code facts} and nothing that a vehicle has. */
     MEASUREMENTS("measurements"),
+    /** Has the key {@code study}. */
+    STUDY("study"),
     /** Has the key {@code road} or {@code roads}, and neither of the others nor {@code vehicles}. */
     ROAD("road");
 
@@ -59,6 +61,9 @@ public enum FileKind {
     static Optional<FileKind> told(Node top) {
         if (keys(top).contains(MEASUREMENTS.key) || keys(top).contains(FACTS)) {
             return Optional.of(MEASUREMENTS);
+        }
+        if (keys(top).contains(STUDY.key)) {
+            return Optional.of(STUDY);
         }
         boolean vehicle = keys(top).contains(VEHICLE.key);
         boolean scenario = keys(top).contains(SCENARIO.key);

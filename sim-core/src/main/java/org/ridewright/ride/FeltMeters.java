@@ -2,9 +2,11 @@ package org.ridewright.ride;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.ridewright.comfort.Axis;
 import org.ridewright.comfort.AxisMeter;
 import org.ridewright.comfort.AxisVibration;
@@ -43,25 +45,37 @@ final class FeltMeters implements StepListener {
     private record Felt(Position position, Axis axis, ReadOff readOff) {}
 
     FeltMeters(SeatPlace seat, ReadOffs readOffs, Window window, double duration) {
+        this(seat, readOffs, window, duration, EnumSet.allOf(Wanted.class));
+    }
+
+    /** @param wanted the seat's vertical motion is always measured; other axes, feet, backrest, floor, sickness and kinds of motion where they are wanted */
+    FeltMeters(SeatPlace seat, ReadOffs readOffs, Window window, double duration, Set<Wanted> wanted) {
+        boolean whole = wanted.contains(Wanted.WHOLE_RIDER);
+        boolean kinds = wanted.contains(Wanted.KINDS_OF_MOTION);
         this.window = window;
         rate = duration > LONG ? RATE_OF_LONG_RIDES : RATE;
-        add(Position.SEAT, readOffs.seat(seat));
+        boolean sideways = whole || wanted.contains(Wanted.ALL_AXES);
+        add(Position.SEAT, readOffs.seat(seat), sideways);
         vertical = felt.size() - 1;
-        add(Position.FEET, readOffs.feet(seat));
-        readOffs.backrest(seat).ifPresent(xyz -> add(Position.BACKREST, xyz));
-        readOffs.rollAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.ROLL, r)));
-        readOffs.pitchAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.PITCH, r)));
+        if (whole || wanted.contains(Wanted.FEET)) {
+            add(Position.FEET, readOffs.feet(seat), sideways);
+        }
+        if (whole) {
+            readOffs.backrest(seat).ifPresent(xyz -> add(Position.BACKREST, xyz, true));
+            readOffs.rollAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.ROLL, r)));
+            readOffs.pitchAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.PITCH, r)));
+        }
         meters = felt.stream()
-                .map(f -> meter(f.position(), f.axis(), f.axis() == Axis.Z && f.position() != Position.BACKREST))
+                .map(f -> meter(f.position(), f.axis(), kinds && f.axis() == Axis.Z && f.position() != Position.BACKREST))
                 .toArray(AxisMeter[]::new);
         List<ReadOff> sampled = new ArrayList<>(felt.stream().map(Felt::readOff).toList());
-        if (seat.element() >= 0) {
+        if (whole && seat.element() >= 0) {
             floor = Optional.of(meter(Position.SEAT, Axis.Z, false));
             sampled.add(readOffs.floor(seat));
         } else {
             floor = Optional.empty();
         }
-        sickness = window.length() < SHORTEST_SICKENING
+        sickness = !whole || window.length() < SHORTEST_SICKENING
                 ? Optional.empty()
                 : Optional.of(new MotionSicknessMeter(window, rate, 0, StartUp.AT_REST));
         sampler = new EvenSampler(sampled, rate, duration, this::accept);
@@ -71,9 +85,11 @@ final class FeltMeters implements StepListener {
         return new AxisMeter(position, axis, window, rate, 0, StartUp.AT_REST, kinds);
     }
 
-    private void add(Position position, List<ReadOff> xyz) {
-        felt.add(new Felt(position, Axis.X, xyz.get(0)));
-        felt.add(new Felt(position, Axis.Y, xyz.get(1)));
+    private void add(Position position, List<ReadOff> xyz, boolean sideways) {
+        if (sideways) {
+            felt.add(new Felt(position, Axis.X, xyz.get(0)));
+            felt.add(new Felt(position, Axis.Y, xyz.get(1)));
+        }
         felt.add(new Felt(position, Axis.Z, xyz.get(2)));
     }
 

@@ -78,7 +78,7 @@ public final class RideRunner {
         }
     }
 
-    private static List<LoadCase> loadCases(Scenario.Entrant entrant) {
+    static List<LoadCase> loadCases(Scenario.Entrant entrant) {
         Vehicle vehicle = entrant.vehicle();
         if (entrant.loadCases().isEmpty()) {
             return vehicle.loadCases();

@@ -95,6 +95,12 @@ final class RideTest {
                 : named;
     }
 
+    /** Only what is wanted of the run, for those who ride many; the rest of the result is empty or not a number. */
+    Measured measure(Set<Wanted> wanted) {
+        return new LightRun(model, travel, points(), span(), duration, Heights.lastContact(axles))
+                .measure(wanted, problem(), file, road, plan, axles, window);
+    }
+
     RideResult run() {
         ReadOffs readOffs = new ReadOffs(model);
         List<Scenario.Point> points = points();
@@ -108,7 +114,7 @@ final class RideTest {
         List<PathOfVibration> ways = span().map(span -> PathOfVibration.of(model, points, span, duration))
                 .orElse(List.of());
         RangeRecorder ranges = new RangeRecorder(ranged(readOffs, points));
-        TimeRecorder times = new TimeRecorder(model.equations(), new Draught(model.wheels(), travel));
+        TimeRecorder times = new TimeRecorder(model.equations(), Optional.of(new Draught(model.wheels(), travel)));
         TiltWatch tilt = new TiltWatch(model);
         Optional<FreerRun> freer = freerRun(points);
         Solution solution = RegimeSolver.solve(problem(), step -> {
@@ -352,7 +358,7 @@ final class RideTest {
                 times.locked(e) / duration);
     }
 
-    private static String kind(Element.Kind kind) {
+    static String kind(Element.Kind kind) {
         return switch (kind) {
             case SPRING, LINKAGE -> "spring";
             case DAMPER -> "damper";
@@ -367,20 +373,20 @@ final class RideTest {
     }
 
     /** A contact only pushes; what lies below zero is the round-off at which it is switched. */
-    private static RideResult.Peak load(RideResult.Peak peak) {
+    static RideResult.Peak load(RideResult.Peak peak) {
         return new RideResult.Peak(Math.max(0, peak.value()), peak.at());
     }
 
-    private static RideResult.Peak greatest(PolynomialRange range) {
+    static RideResult.Peak greatest(PolynomialRange range) {
         return new RideResult.Peak(range.greatest(), range.greatestAt());
     }
 
     /** The extreme that is farther from zero. */
-    private static RideResult.Peak furthest(PolynomialRange range) {
+    static RideResult.Peak furthest(PolynomialRange range) {
         return range.greatest() >= -range.least() ? greatest(range) : least(range);
     }
 
-    private static RideResult.Peak least(PolynomialRange range) {
+    static RideResult.Peak least(PolynomialRange range) {
         return new RideResult.Peak(range.least(), range.leastAt());
     }
 }

@@ -1,6 +1,7 @@
 package org.ridewright.ride;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.ridewright.dynamics.Equations;
 import org.ridewright.solver.Step;
 import org.ridewright.solver.StepListener;
@@ -15,7 +16,7 @@ final class TimeRecorder implements StepListener {
     private final double[] off;
     private final double[] locked;
     private final double[][] stageOn;
-    private final Draught draught;
+    private final Optional<Draught> draught;
     private final double[] work = new double[SampleRecorder.ROOM];
     private double impulse;
     /** Impulse at the beginning of each of the last eighths of a spell, as a ring. */
@@ -25,7 +26,8 @@ final class TimeRecorder implements StepListener {
     private int part;
     private double greatestImpulse;
 
-    TimeRecorder(Equations equations, Draught draught) {
+    /** @param draught whose impulse is kept; absent: it is not */
+    TimeRecorder(Equations equations, Optional<Draught> draught) {
         int count = equations.elements().size();
         off = new double[count];
         locked = new double[count];
@@ -52,8 +54,12 @@ final class TimeRecorder implements StepListener {
                 }
             }
         }
+        draught.ifPresent(d -> impulse(d, step));
+    }
+
+    private void impulse(Draught pull, Step step) {
         Arrays.fill(work, 0);
-        int degree = draught.polynomial(step, work);
+        int degree = pull.polynomial(step, work);
         double power = step.end();
         double sum = 0;
         for (int k = 0; k <= degree; k++) {
@@ -64,7 +70,7 @@ final class TimeRecorder implements StepListener {
         for (double before : earlier) {
             greatestImpulse = Math.max(greatestImpulse, Math.abs(impulse - before));
         }
-        while (step.start() + dt >= nextPart) {
+        while (step.start() + step.duration() >= nextPart) {
             part = (part + 1) % PARTS;
             earlier[part] = impulse;
             nextPart += SPELL / PARTS;
