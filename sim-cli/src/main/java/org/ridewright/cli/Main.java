@@ -19,7 +19,8 @@ import picocli.CommandLine.ScopeType;
             BounceCommand.class,
             ModesCommand.class,
             LoadsCommand.class,
-            StudyCommand.class
+            StudyCommand.class,
+            WhyCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
