@@ -48,7 +48,8 @@ class ArrowsTest {
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("study", "ride comfort dynamics quantity math"),
-                arguments("io", "study uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
+                arguments("why", "study uncertainty ride comfort dynamics vehicle road quantity"),
+                arguments("io", "why study uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

@@ -70,7 +70,7 @@ public final class WhyFigures {
                         + findings.draws() + " draws within the tolerances; lines, where nine tenths of them lie. An interval that holds 0 does "
                         + "not tell whether the number rises or falls."
                         + (shares()
-                                ? " Marks, the share of each in what all exchanges do together, the mean over all orders"
+                                ? " Marks, the share of each in what all exchanges do together, the mean over all orders; shares add up to that"
                                         + (basis.whole() ? " (median of the draws)." : " (vehicle as written).")
                                 : "")
                         + " Last panels: by how much two exchanges together do more than the sum of each alone.",
@@ -178,7 +178,7 @@ public final class WhyFigures {
         names.forEach(name -> upwards.add(0, name));
         return Panel.of(
                         title,
-                        AxisSpec.of("Change of " + StudyFigures.name(findings.questions().get(q)), "%"),
+                        AxisSpec.of("Change of " + findings.questions().get(q).name().replace("a_w", "a_{w}"), "%"),
                         AxisSpec.named("", upwards),
                         series.toArray(Series[]::new))
                 .withMarkers(List.of(new Marker(0, "")))

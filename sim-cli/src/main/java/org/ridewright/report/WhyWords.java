@@ -53,14 +53,16 @@ public final class WhyWords {
                 .skip(1)
                 .filter(i -> most.largerThan(findings.alone(t, 0, i)) < SURE)
                 .toList();
-        String does = swap(findings, first) + ", " + effect(most, number);
-        if (level.isEmpty()) {
-            return findings.swaps().get(first).name() + " matters most" + (order.size() > 1 ? "" : " of one") + ": "
-                    + does + ".";
+        String does = swap(findings, first) + " " + effect(most, number);
+        List<String> rivals =
+                level.stream().map(i -> findings.swaps().get(i).name()).toList();
+        if (order.size() == 1) {
+            return does + ".";
         }
-        return findings.swaps().get(first).name() + " leads, but that it matters more than "
-                + joined(level.stream().map(i -> findings.swaps().get(i).name()).toList(), "or")
-                + " cannot be told: " + does + ".";
+        return level.isEmpty()
+                ? "of all exchanges one does most: " + does + "."
+                : "of all exchanges one does most: " + does + ". That this is more than "
+                        + joined(rivals, "or") + (rivals.size() > 1 ? " do" : " does") + " cannot be told.";
     }
 
     /** By the size of what they do to the first number, the largest first. */
@@ -80,7 +82,7 @@ public final class WhyWords {
         for (int i : order) {
             Part part = findings.alone(t, 0, i);
             switch (part.verdict()) {
-                case LOWERS, RAISES -> told.add(swap(findings, i) + ", " + effect(part, "it"));
+                case LOWERS, RAISES -> told.add(swap(findings, i) + " " + effect(part, "it"));
                 case UNTOLD -> untold.add(findings.swaps().get(i).name() + " (" + signed(part.interval()) + ")");
                 case NOTHING -> nothing.add(findings.swaps().get(i).name());
             }
@@ -153,7 +155,7 @@ public final class WhyWords {
                 }
                 if (!raised.isEmpty() && !lowered.isEmpty()) {
                     sentences.add("Give and take on " + findings.tests().get(t) + ": " + swap(findings, i)
-                            + ", would lower " + joined(lowered, "and") + " and raise " + joined(raised, "and") + ".");
+                            + " would lower " + joined(lowered, "and") + " and raise " + joined(raised, "and") + ".");
                 }
             }
         }
@@ -171,7 +173,7 @@ public final class WhyWords {
 
     private static String swap(WhyFindings findings, int i) {
         Swap swap = findings.swaps().get(i);
-        return swap.name() + ", " + swap.alternative();
+        return swap.alternative();
     }
 
     static String number(Question question) {
@@ -187,7 +189,9 @@ public final class WhyWords {
         double small = Math.min(Math.abs(interval.low()), Math.abs(interval.high()));
         double large = Math.max(Math.abs(interval.low()), Math.abs(interval.high()));
         int decimals = decimals(interval);
-        return range(Numbers.fixed(100 * small, decimals), Numbers.fixed(100 * large, decimals));
+        String least = Numbers.fixed(100 * small, decimals);
+        String most = Numbers.fixed(100 * large, decimals);
+        return least.chars().noneMatch(c -> c >= '1' && c <= '9') ? "up to " + most + " %" : range(least, most);
     }
 
     /** An interval with signs. */
@@ -208,7 +212,8 @@ public final class WhyWords {
     }
 
     static int decimals(Interval interval) {
-        return Math.max(Math.abs(interval.low()), Math.abs(interval.high())) >= 0.1 ? 0 : 1;
+        double large = Math.max(Math.abs(interval.low()), Math.abs(interval.high()));
+        return large >= 0.1 ? 0 : large >= 0.01 ? 1 : 2;
     }
 
     private static String joined(List<String> words, String with) {

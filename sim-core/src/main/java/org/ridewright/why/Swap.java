@@ -9,7 +9,7 @@ import org.ridewright.quantity.UnfitValueException;
  * An ingredient of a vehicle with its alternative.
  *
  * @param name of the ingredient, as in {@code friction}
- * @param alternative what takes its place, in a few words
+ * @param alternative what takes its place, in a few words that can begin a sentence: {@code pneumatic tyres on the same wheels}
  * @param changes that make the swap, at least one
  */
 public record Swap(String name, String alternative, List<Change> changes) {
@@ -37,7 +37,7 @@ public record Swap(String name, String alternative, List<Change> changes) {
                     part.substring(0, equals).strip(), part.substring(equals + 1).strip()));
         }
         String words = changes.stream().map(Change::words).collect(Collectors.joining("; "));
-        return new Swap(name, words, changes);
+        return new Swap(name, name + " with " + words, changes);
     }
 
     /** All changes, as options of the command write them. */

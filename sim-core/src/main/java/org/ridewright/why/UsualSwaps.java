@@ -92,7 +92,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
         UsualSwaps all() {
             add(
                     NAMES.get(0),
-                    "a third of it, as of springs cleaned and oiled",
+                    "0.3 of the friction, as of springs cleaned and oiled,",
                     scaled(
                             "(axles\\[\\d+]\\.springs\\[\\d+]|connections\\[\\d+]\\.tips\\[\\d+])\\.friction\\."
                                     + "(share of load|half loop height|constant)",
@@ -100,7 +100,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     "none of its springs has dry friction");
             List<Change> smaller = new ArrayList<>(scaled("axles\\[\\d+]\\.wheels?\\.diameter", SMALLER));
             smaller.addAll(scaled("axles\\[\\d+]\\.wheels?\\.spin inertia", SMALLER_INERTIA));
-            add(NAMES.get(1), "wheels smaller by 30 %, as heavy as before", smaller, "no diameter is written");
+            add(NAMES.get(1), "wheels smaller by 30 % and as heavy as before", smaller, "no diameter is written");
             tyres();
             twist();
             cushions();
@@ -176,7 +176,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     changes.addAll(scaled("connections\\[" + c + "]\\.rate", STIFFER));
                 }
             }
-            add(NAMES.get(3), "ten times as stiff", changes, "nothing in the file twists between its axles");
+            add(NAMES.get(3), "a frame ten times as stiff in twist", changes, "nothing in the file twists between its axles");
         }
 
         private void cushions() {
@@ -235,7 +235,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                             : changes.isEmpty() ? Optional.of("it lies midway between the axles already") : Optional.empty();
             add(
                     NAMES.get(5),
-                    "load midway between the first axle and the last",
+                    "the load midway between the first axle and the last",
                     reason.isPresent() ? List.of() : changes,
                     reason.orElse(""));
         }
@@ -244,7 +244,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
             boolean any = vehicle.axles().stream().anyMatch(a -> !a.dampers().isEmpty());
             add(
                     NAMES.get(6),
-                    "worn, their damping × 0.3",
+                    "dampers worn to 0.3 of their damping",
                     scaled("axles\\[\\d+]\\.dampers\\[\\d+]\\.(damping|bump|rebound)", WORN),
                     any ? "its dampers are tables, for which there is no usual alternative" : "it has no dampers");
         }
