@@ -28,6 +28,9 @@ public final class WhyRun {
     /** Share of the draws that may be lost. */
     private static final double MOST_LOST = 0.5;
 
+    /** Draws that may be replaced however few there are. */
+    private static final int FEWEST_TRIES = 10;
+
     private final SwappedRides source;
     private final List<Question> questions;
     private final Set<Wanted> wanted = EnumSet.noneOf(Wanted.class);
@@ -118,7 +121,7 @@ public final class WhyRun {
             return true;
         } catch (UnfitValueException unfit) {
             replaced++;
-            if (replaced > draws) {
+            if (replaced > Math.max(FEWEST_TRIES, draws)) {
                 UnfitValueException refusal = new UnfitValueException(
                         "of the vehicles drawn within the tolerances more than half cannot be; make the tolerances narrower. The last was refused so: "
                                 + unfit.getMessage());
