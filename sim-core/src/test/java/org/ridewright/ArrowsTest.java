@@ -46,8 +46,12 @@ class ArrowsTest {
                 arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
+                arguments("study", "ride comfort dynamics road vehicle quantity math"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("study", "ride comfort dynamics quantity math"),
+                arguments(
+                        "calibration",
+                        "bounce ringdown fieldwork ride comfort measurement solver dynamics suspension wheel vehicle road quantity signal math"),
+                arguments("narrowing", "modal ride comfort dynamics suspension wheel road vehicle quantity"),
                 arguments("why", "study uncertainty ride comfort dynamics vehicle road quantity"),
                 arguments("io", "why study uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }

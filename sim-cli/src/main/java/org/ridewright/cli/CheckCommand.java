@@ -71,10 +71,10 @@ final class CheckCommand implements Callable<Integer> {
             case VEHICLE -> VehicleFile.read(file);
             case SCENARIO -> ScenarioFile.read(file);
             case ROAD -> RoadFile.read(file);
+            case STUDY -> StudyFile.read(file, "");
             case MEASUREMENTS -> {
                 return FindingsTable.lines(MeasurementsFile.read(file));
             }
-            case STUDY -> StudyFile.read(file, "");
         }
         return List.of();
     }

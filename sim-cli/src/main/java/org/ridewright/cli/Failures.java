@@ -8,6 +8,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
+import org.ridewright.calibration.CalibrationException;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.io.InputException;
 import org.ridewright.io.InputProblem;
@@ -53,7 +54,7 @@ final class Failures implements IExecutionExceptionHandler {
             }
             err.println(told.count() + "; nothing was run.");
             return ExitCode.BAD_INPUT;
-        } else if (failure instanceof UnfitValueException) {
+        } else if (failure instanceof UnfitValueException || failure instanceof CalibrationException) {
             err.println(failure.getMessage());
             return ExitCode.BAD_INPUT;
         } else if (failure instanceof RideException) {

@@ -49,18 +49,6 @@ final class LogReading {
             description = "Samples per second of a log without times, or whose times are not to be trusted.")
     private Double rate;
 
-    /** Whether any of these was given. */
-    boolean isUsed() {
-        return time != null
-                || x != null
-                || y != null
-                || z != null
-                || sensor != null
-                || unit != null
-                || timeUnit != null
-                || rate != null;
-    }
-
     /** The rate is beyond what can be, if it was given and is not positive. */
     boolean hasBadRate() {
         return rate != null && !(rate > 0 && rate <= 1e9);

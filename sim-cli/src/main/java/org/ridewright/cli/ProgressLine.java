@@ -36,7 +36,8 @@ final class ProgressLine implements Runs.Progress {
         }
         drawn = now;
         int full = (int) (of == 0 ? WIDTH : WIDTH * done / of);
-        draw("[" + "#".repeat(full) + " ".repeat(WIDTH - full) + "] " + done + " of " + of + " runs" + left(done, of, now));
+        draw("[" + "#".repeat(full) + " ".repeat(WIDTH - full) + "] " + done + " of " + of + " runs"
+                + left(done, of, now));
     }
 
     private String left(long done, long of, long now) {

@@ -2,6 +2,7 @@ package org.ridewright.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.BitSet;
 import java.util.List;
@@ -11,8 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ridewright.io.ResultFolder;
 import org.ridewright.io.StudyFile;
-import org.ridewright.study.Finished;
 import org.ridewright.study.Findings;
+import org.ridewright.study.Finished;
 import org.ridewright.study.Journal;
 import org.ridewright.study.Method;
 import org.ridewright.study.Part;
@@ -29,8 +30,9 @@ import picocli.CommandLine.Spec;
 /** Rides a study and writes a report. */
 @Command(
         name = "study",
-        description = "Rides a study, many runs that answer one question, and writes report, figures, a table of all runs and "
-                + "numbers into a folder. Interrupted, it goes on from where it was when it is started again.",
+        description =
+                "Rides a study, many runs that answer one question, and writes report, figures, a table of all runs and "
+                        + "numbers into a folder. Interrupted, it goes on from where it was when it is started again.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class StudyCommand implements Callable<Integer> {
@@ -42,8 +44,9 @@ final class StudyCommand implements Callable<Integer> {
     @Option(
             names = "--into",
             paramLabel = "FOLDER",
-            description = "Where the results go; results/<name of the study file> unless stated. Finished runs are kept beside "
-                    + "it, in FOLDER.runs.")
+            description =
+                    "Where the results go; results/<name of the study file> unless stated. Finished runs are kept beside "
+                            + "it, in FOLDER.runs.")
     private Path folder;
 
     @Option(
@@ -94,8 +97,10 @@ final class StudyCommand implements Callable<Integer> {
             return ExitCode.FAILED_RUN;
         }
         if (!which.isWhole()) {
-            spec.commandLine().getOut().println("Part " + which.number() + "/" + which.of() + " of '" + study.name()
-                    + "' is ridden. Once all are, --join makes the report.");
+            spec.commandLine()
+                    .getOut()
+                    .println("Part " + which.number() + "/" + which.of() + " of '" + study.name()
+                            + "' is ridden. Once all are, --join makes the report.");
             return ExitCode.DONE;
         }
         return report(study, target, journals);
@@ -106,6 +111,13 @@ final class StudyCommand implements Callable<Integer> {
         try (Journal journal = Journal.open(journals.of(which), study.name());
                 Watch watch = new Watch()) {
             return Runs.ride(study, which, done, journal, crew, watch.progress(), watch.stop());
+        } catch (FileSystemException toldWithItsFile) {
+            throw toldWithItsFile;
+        } catch (IOException full) {
+            throw new IOException(
+                    full.getMessage() + "; the runs that were finished are kept in " + journals.of(which)
+                            + ", and the same command goes on from there",
+                    full);
         }
     }
 
@@ -202,8 +214,7 @@ final class StudyCommand implements Callable<Integer> {
         private void tellInterrupted() {
             line.clear();
             PrintWriter err = spec.commandLine().getErr();
-            err.println("Interrupted: " + done + " of " + of
-                    + " runs are kept; the same command goes on from there.");
+            err.println("Interrupted: " + done + " of " + of + " runs are kept; the same command goes on from there.");
             err.flush();
         }
 

@@ -72,7 +72,8 @@ record StudyJournals(Path folder) {
         int of = parts;
         lacking.forEach((part, count) -> words.add(count + " of part " + part + "/" + of));
         long missing = lacking.values().stream().mapToLong(Integer::longValue).sum();
-        String list = String.join(", ", words.subList(0, Math.min(words.size(), 8))) + (words.size() > 8 ? ", ..." : "");
+        String list =
+                String.join(", ", words.subList(0, Math.min(words.size(), 8))) + (words.size() > 8 ? ", ..." : "");
         return missing + " of " + runs + " runs are missing" + (parts == 1 ? "" : ": " + list);
     }
 }

@@ -18,7 +18,8 @@ final class StudyTable {
         List<String> lines = lines(StudySummary.of(findings));
         if (findings.failed() > 0) {
             lines.add("");
-            lines.add(findings.failed() + " of " + findings.runs() + " runs could not be ridden in full; runs.csv says why.");
+            lines.add(findings.failed() + " of " + findings.runs()
+                    + " runs could not be ridden in full; runs.csv says why.");
         }
         return lines;
     }

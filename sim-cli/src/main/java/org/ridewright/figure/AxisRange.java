@@ -19,7 +19,8 @@ final class AxisRange {
      */
     static Scale ofX(Panel panel) {
         boolean tight = panel.series().stream()
-                .allMatch(s -> s.trace().filled() || (s.runsForward() && !s.trace().marked()));
+                .allMatch(s ->
+                        s.trace().filled() || (s.runsForward() && !s.trace().marked()));
         boolean across = panel.series().stream().anyMatch(s -> s.trace() == Trace.BARS_ACROSS);
         DoubleStream foot = across && !panel.x().log() ? DoubleStream.of(0) : DoubleStream.empty();
         return of(panel.x(), DoubleStream.concat(values(panel, Series::x), foot), tight ? 0 : ROOM, across);

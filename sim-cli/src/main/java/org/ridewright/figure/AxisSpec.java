@@ -52,8 +52,7 @@ public record AxisSpec(
      * @return the axis, with room for half a thing at either end
      */
     public static AxisSpec named(String quantity, List<String> names) {
-        return new AxisSpec(
-                quantity, "", OptionalDouble.of(-0.5), OptionalDouble.of(names.size() - 0.5), false, names);
+        return new AxisSpec(quantity, "", OptionalDouble.of(-0.5), OptionalDouble.of(names.size() - 0.5), false, names);
     }
 
     /**

@@ -39,14 +39,14 @@ final class Bars {
             double[] x = bars.get(s).x();
             double[] y = bars.get(s).y();
             for (int i = 0; i < x.length; i++) {
-                double foot = placed.sheetX(clamped(placed.x(), placed.x().log() ? placed.x().min() : 0));
+                double foot = placed.sheetX(
+                        clamped(placed.x(), placed.x().log() ? placed.x().min() : 0));
                 double head = placed.sheetX(clamped(placed.x(), x[i]));
                 double low = placed.sheetY(clamped(placed.y(), y[i] + offset));
                 double high = placed.sheetY(clamped(placed.y(), y[i] + offset + width));
                 if (foot != head && !Double.isNaN(y[i])) {
                     sheet.fill(
-                            new Rectangle2D.Double(
-                                    Math.min(foot, head), high, Math.abs(head - foot), low - high),
+                            new Rectangle2D.Double(Math.min(foot, head), high, Math.abs(head - foot), low - high),
                             bars.get(s).tone().tint(0.55));
                 }
             }

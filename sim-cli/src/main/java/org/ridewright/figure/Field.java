@@ -35,7 +35,10 @@ public final class Field {
         this.x = x.clone();
         this.y = y.clone();
         this.z = Arrays.stream(z).map(double[]::clone).toArray(double[][]::new);
-        if (x.length < 2 || y.length < 2 || z.length != x.length || Arrays.stream(z).anyMatch(r -> r.length != y.length)) {
+        if (x.length < 2
+                || y.length < 2
+                || z.length != x.length
+                || Arrays.stream(z).anyMatch(r -> r.length != y.length)) {
             throw new IllegalArgumentException("field '%s' needs ≥ 2 × 2 values on its grid, got %d × %d places"
                     .formatted(quantity, x.length, y.length));
         }
@@ -43,8 +46,16 @@ public final class Field {
     }
 
     private double[] round() {
-        double least = Arrays.stream(z).flatMapToDouble(Arrays::stream).filter(Double::isFinite).min().orElse(0);
-        double most = Arrays.stream(z).flatMapToDouble(Arrays::stream).filter(Double::isFinite).max().orElse(1);
+        double least = Arrays.stream(z)
+                .flatMapToDouble(Arrays::stream)
+                .filter(Double::isFinite)
+                .min()
+                .orElse(0);
+        double most = Arrays.stream(z)
+                .flatMapToDouble(Arrays::stream)
+                .filter(Double::isFinite)
+                .max()
+                .orElse(1);
         if (!(most > least)) {
             return new double[] {least, least == 0 ? 1 : least + Math.abs(least)};
         }
@@ -57,7 +68,8 @@ public final class Field {
                 if (last - first <= MOST_BANDS) {
                     List<Double> all = new ArrayList<>();
                     for (long k = first; k <= last; k++) {
-                        all.add(step.multiply(BigDecimal.valueOf(k), MathContext.DECIMAL64).doubleValue());
+                        all.add(step.multiply(BigDecimal.valueOf(k), MathContext.DECIMAL64)
+                                .doubleValue());
                     }
                     return all.stream().mapToDouble(Double::doubleValue).toArray();
                 }

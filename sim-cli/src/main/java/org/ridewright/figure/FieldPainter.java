@@ -154,7 +154,9 @@ final class FieldPainter {
         }
         for (int l = 0; l < levels.length; l++) {
             double middle = plot.getMaxY() - l * step;
-            double baseline = Math.max(plot.getY() + 0.72 * PrintStyle.TICK_LABEL, Math.min(plot.getMaxY(), middle + 0.36 * PrintStyle.TICK_LABEL));
+            double baseline = Math.max(
+                    plot.getY() + 0.72 * PrintStyle.TICK_LABEL,
+                    Math.min(plot.getMaxY(), middle + 0.36 * PrintStyle.TICK_LABEL));
             sheet.text(labels.get(l), NUMBER, left + BAR + PrintStyle.GAP, baseline, Sheet.Anchor.START);
         }
         String title = field.unit().isBlank() ? field.quantity() : field.quantity() + ", " + field.unit();

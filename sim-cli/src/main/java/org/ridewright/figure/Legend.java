@@ -101,11 +101,9 @@ record Legend(List<List<Series>> rows) {
 
     private static void paintEntry(Sheet sheet, Series series, double x, double baseline) {
         double middle = baseline - 0.33 * PrintStyle.LEGEND_TEXT;
-        if (series.trace().ownInk()) {
+        if (series.trace().ownInk() && series.trace() != Trace.KEY) {
             double height = 0.7 * PrintStyle.LEGEND_TEXT;
-            sheet.fill(
-                    new Rectangle2D.Double(x, baseline - height, sampleWidth(series), height),
-                    Areas.colour(series));
+            sheet.fill(new Rectangle2D.Double(x, baseline - height, sampleWidth(series), height), Areas.colour(series));
         } else if (series.trace() != Trace.MARKS && series.trace() != Trace.KEY) {
             sheet.line(
                     x,

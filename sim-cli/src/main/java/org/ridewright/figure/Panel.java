@@ -63,6 +63,34 @@ public record Panel(
     }
 
     /**
+     * A panel without a field.
+     *
+     * @param title what this panel shows
+     * @param x horizontal axis
+     * @param y vertical axis
+     * @param series curves
+     * @param markers vertical lines
+     * @param levels horizontal reference lines
+     * @param guides slanted reference lines
+     * @param bands shaded strips
+     * @param legend where the series are named
+     * @param equalScale whether a length in x is printed as long as the same length in y
+     */
+    public Panel(
+            String title,
+            AxisSpec x,
+            AxisSpec y,
+            List<Series> series,
+            List<Marker> markers,
+            List<Level> levels,
+            List<Guide> guides,
+            List<Band> bands,
+            LegendPlace legend,
+            boolean equalScale) {
+        this(title, x, y, series, markers, levels, guides, bands, legend, equalScale, Optional.empty());
+    }
+
+    /**
      * A panel without markers; its series are named below it when there is more than one.
      *
      * @param title what this panel shows
@@ -73,7 +101,18 @@ public record Panel(
      */
     public static Panel of(String title, AxisSpec x, AxisSpec y, Series... series) {
         LegendPlace place = series.length > 1 ? LegendPlace.BELOW : LegendPlace.NONE;
-        return new Panel(title, x, y, List.of(series), List.of(), List.of(), List.of(), List.of(), place, false, Optional.empty());
+        return new Panel(
+                title,
+                x,
+                y,
+                List.of(series),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                place,
+                false,
+                Optional.empty());
     }
 
     /**

@@ -103,7 +103,11 @@ final class PanelPainter {
             upright(0, FRAME_LINE, PrintStyle.ZERO);
         }
         boolean marked = placed.panel().levels().stream().anyMatch(l -> l.y() == 0);
-        if (!marked && !namedY && !placed.y().log() && placed.y().min() < 0 && placed.y().max() > 0) {
+        if (!marked
+                && !namedY
+                && !placed.y().log()
+                && placed.y().min() < 0
+                && placed.y().max() > 0) {
             level(0, FRAME_LINE, PrintStyle.ZERO);
         }
     }

@@ -75,7 +75,7 @@ final class PngFormat {
         return image;
     }
 
-    private static void draw(Graphics2D g, Ink ink) {
+    static void draw(Graphics2D g, Ink ink) {
         if (ink instanceof Ink.Stroked line) {
             g.setClip(line.clip());
             g.setColor(line.colour());

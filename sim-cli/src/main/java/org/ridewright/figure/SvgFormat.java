@@ -42,18 +42,20 @@ final class SvgFormat {
      * @return the document, without an XML declaration so that it can stand inside a page
      */
     static String write(Sheet sheet, Figure figure) {
+        return write(sheet, figure.fileName(), figure.widthMm(), figure.heightMm(), figure.title(), figure.caption());
+    }
+
+    /** The same of a sheet that is no figure; its size in millimetres. */
+    static String write(Sheet sheet, String fileName, double widthMm, double heightMm, String title, String caption) {
         // names inside the file are unlike those of other figures on the same page
-        SvgFormat format = new SvgFormat(sheet, figure.fileName().replace('.', '-') + "-");
+        SvgFormat format = new SvgFormat(sheet, fileName.replace('.', '-') + "-");
         for (Ink ink : sheet.inks()) {
             format.draw(ink);
         }
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\" role=\"img\">\n"
                         .formatted(
-                                millimetres(figure.widthMm()),
-                                millimetres(figure.heightMm()),
-                                fine(sheet.width()),
-                                fine(sheet.height()))
-                + "<title>" + escaped(figure.title()) + "</title>\n<desc>" + escaped(figure.caption()) + "</desc>\n"
+                                millimetres(widthMm), millimetres(heightMm), fine(sheet.width()), fine(sheet.height()))
+                + "<title>" + escaped(title) + "</title>\n<desc>" + escaped(caption) + "</desc>\n"
                 + "<defs>\n" + format.definitions + "</defs>\n"
                 + "<path fill=\"#fff\" d=\"M0 0h%sv%sH0z\"/>\n".formatted(fine(sheet.width()), fine(sheet.height()))
                 + format.body + "</svg>\n";

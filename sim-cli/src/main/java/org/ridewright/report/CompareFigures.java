@@ -60,7 +60,8 @@ final class CompareFigures {
         return new Figure(
                 StudyFigures.file("compare", question) + (from == 0 ? "" : "-" + (from / PANELS + 1)),
                 title,
-                title + ". Bars: as written." + (drawn ? " Lines: 90 % of " + findings.method().draws() + " draws from the tolerances." : ""),
+                title + ". Bars: as written."
+                        + (drawn ? " Lines: 90 % of " + findings.method().draws() + " draws from the tolerances." : ""),
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,

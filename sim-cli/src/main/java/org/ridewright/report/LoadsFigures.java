@@ -70,15 +70,15 @@ final class LoadsFigures {
         }
         // bars grow from nothing; only a hitch that holds the vehicle down goes below
         boolean below = bars.stream().anyMatch(b -> Arrays.stream(b.y()).anyMatch(y -> y < 0));
-        AxisSpec load = below ? AxisSpec.of("Load", "kN") : AxisSpec.of("Load", "kN").from(0);
+        AxisSpec load =
+                below ? AxisSpec.of("Load", "kN") : AxisSpec.of("Load", "kN").from(0);
         return Figure.stacked(
                 RideName.slug(vehicle.name()) + "-axle-loads",
                 vehicle.name() + ": what axles" + (all.get(0).hitches().isEmpty() ? "" : " and hitches") + " carry",
                 "Load that stands on each axle of the " + vehicle.name() + ", wheels and axle included, by load case: "
                         + numbered(all) + ".",
                 80,
-                Panel.of("", cases(all), load, bars.toArray(Series[]::new))
-                        .withLegend(LegendPlace.BELOW));
+                Panel.of("", cases(all), load, bars.toArray(Series[]::new)).withLegend(LegendPlace.BELOW));
     }
 
     private static void bar(List<Series> bars, String name, List<Standing> all, double[] values) {
@@ -111,6 +111,7 @@ final class LoadsFigures {
         if (panels.isEmpty()) {
             return Optional.empty();
         }
+        int rows = (panels.size() + 1) / 2;
         return Optional.of(new Figure(
                 RideName.slug(vehicle.name()) + "-spring-travel",
                 vehicle.name() + ": where the springs stand between their stops",
@@ -120,7 +121,7 @@ final class LoadsFigures {
                 panels,
                 panels.size() > 1 ? 2 : 1,
                 Figure.PAGE_WIDTH_MM,
-                12 + 72.0 * ((panels.size() + 1) / 2)));
+                12 + 72.0 * rows));
     }
 
     private static void add(List<Series> lines, List<Standing> all, int spring) {

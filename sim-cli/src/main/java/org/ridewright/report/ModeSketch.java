@@ -98,8 +98,7 @@ final class ModeSketch {
                 List.of(),
                 bands,
                 LegendPlace.NONE,
-                true,
-                java.util.Optional.empty());
+                true);
     }
 
     /** Displacement of a point of the body in the mode: forward, left, up (m, before scaling). */

@@ -38,7 +38,8 @@ final class RankFigures {
                 int test = t;
                 int asked = q;
                 int[] ranked = ranked(
-                        findings.factors().size(), f -> findings.effects(test, asked).size(f));
+                        findings.factors().size(),
+                        f -> findings.effects(test, asked).size(f));
                 figures.add(figure(
                         findings,
                         question,
@@ -46,7 +47,8 @@ final class RankFigures {
                         "How far each value moves the " + question.title(),
                         "Twice the mean size of the change when a value jumps over half of its range, or over half of what its tolerance "
                                 + "lets it be, with 90 % intervals: Morris screening with " + findings.trajectories()
-                                + " trajectories." + left(ranked.length, findings.factors().size()),
+                                + " trajectories."
+                                + left(ranked.length, findings.factors().size()),
                         screened(findings, question, t, q, ranked),
                         ranked.length));
             }
@@ -70,7 +72,8 @@ final class RankFigures {
         series.add(new Series("mean size of the effect", x, y, LineStyle.SOLID, Tone.NAVY, Trace.BARS_ACROSS));
         add(series, intervals, "90 % interval", Tone.INK);
         AxisSpec axis = AxisSpec.of(
-                "Effect on " + question.name().replace("a_w", "a_{w}"), StudyFigures.unit(question.measure().unit()));
+                "Effect on " + question.name().replace("a_w", "a_{w}"),
+                StudyFigures.unit(question.measure().unit()));
         return Panel.of("", axis, names(findings.factors(), ranked), series.toArray(Series[]::new))
                 .withLegend(LegendPlace.BELOW);
     }
@@ -84,7 +87,8 @@ final class RankFigures {
                 int test = t;
                 int asked = q;
                 int[] ranked = ranked(
-                        findings.factors().size(), f -> findings.indices(test, asked).total(f));
+                        findings.factors().size(),
+                        f -> findings.indices(test, asked).total(f));
                 figures.add(figure(
                         findings,
                         question,

@@ -26,8 +26,7 @@ public final class RunsCsv implements Closeable {
     /** @param heads of what varies, with units */
     public RunsCsv(Path file, Study study, List<String> heads) throws IOException {
         BufferedWriter writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
-        CSVFormat format =
-                CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get();
+        CSVFormat format = CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get();
         printer = new CSVPrinter(writer, format);
         questions = study.questions().size();
         List<String> head = new ArrayList<>(List.of("run", "role"));

@@ -44,7 +44,9 @@ final class SearchFigures {
         if (!steps.isEmpty()) {
             series.add(new Series(
                     "runs of the search",
-                    steps.stream().mapToDouble(s -> factor.shown(factor.at(s.shares()[0]))).toArray(),
+                    steps.stream()
+                            .mapToDouble(s -> factor.shown(factor.at(s.shares()[0])))
+                            .toArray(),
                     steps.stream().mapToDouble(SearchRun.Step::worth).toArray(),
                     LineStyle.SOLID,
                     Tone.NAVY,
@@ -61,13 +63,12 @@ final class SearchFigures {
             series.add(mark(found(method), factor.shown(factor.at(best.shares()[0])), best.worth(), Tone.RUST));
         }
         if (series.isEmpty()) {
-            series.add(new Series("no ride", new double[] {0}, new double[] {Double.NaN}, LineStyle.SOLID, Tone.INK, Trace.MARKS));
+            series.add(new Series(
+                    "no ride", new double[] {0}, new double[] {Double.NaN}, LineStyle.SOLID, Tone.INK, Trace.MARKS));
         }
         AxisSpec axis = StudyFigures.axis(factor);
-        boolean byRatio = factor instanceof Factor.Range range && range.byRatio()
-                || factor instanceof Factor.Multiple multiple && multiple.byRatio();
         Panel panel = levelled(
-                Panel.of("", byRatio ? axis.logarithmic() : axis, StudyFigures.axis(question), series.toArray(Series[]::new))
+                Panel.of("", axis, StudyFigures.axis(question), series.toArray(Series[]::new))
                         .withLegend(LegendPlace.BELOW),
                 method);
         return Figure.stacked(
@@ -145,7 +146,8 @@ final class SearchFigures {
 
     private static boolean better(Method.Search method, double a, double b) {
         if (method.target().isPresent()) {
-            return Math.abs(a - method.target().get()) < Math.abs(b - method.target().get());
+            return Math.abs(a - method.target().get())
+                    < Math.abs(b - method.target().get());
         }
         return method.least() ? a < b : a > b;
     }

@@ -50,9 +50,7 @@ final class SpreadFigures {
     private Figure bands(Question question, int q, Method.Swept along) {
         double[] x = findings.axis();
         Factor factor = along.factor();
-        boolean byRatio = factor instanceof Factor.Range range && range.byRatio()
-                || factor instanceof Factor.Multiple multiple && multiple.byRatio();
-        AxisSpec axis = byRatio ? StudyFigures.axis(factor).logarithmic() : StudyFigures.axis(factor);
+        AxisSpec axis = StudyFigures.axis(factor);
         double[] ends = ends(q);
         List<Panel> panels = new ArrayList<>();
         for (int t = 0; t < findings.tests().size(); t++) {
@@ -80,7 +78,8 @@ final class SpreadFigures {
         }
         int columns = panels.size() > 1 ? 2 : 1;
         int rows = (panels.size() + columns - 1) / columns;
-        String title = RideFigures.upperFirst(question.title()) + " against " + factor.name() + ", as far as tolerances let it be known";
+        String title = RideFigures.upperFirst(question.title()) + " against " + factor.name()
+                + ", as far as tolerances let it be known";
         return new Figure(
                 StudyFigures.file("bands", question),
                 title,
@@ -181,7 +180,8 @@ final class SpreadFigures {
         addMarks(series, AS_WRITTEN, written, at, Tone.RUST);
         String title = RideFigures.upperFirst(question.title()) + ", as far as tolerances let it be known";
         if (series.isEmpty()) {
-            series.add(new Series("no ride", new double[] {0}, new double[] {Double.NaN}, LineStyle.SOLID, Tone.INK, Trace.MARKS));
+            series.add(new Series(
+                    "no ride", new double[] {0}, new double[] {Double.NaN}, LineStyle.SOLID, Tone.INK, Trace.MARKS));
         }
         Panel panel = Panel.of(
                         "", StudyFigures.axis(question), AxisSpec.named("", names), series.toArray(Series[]::new))
@@ -197,9 +197,8 @@ final class SpreadFigures {
     }
 
     private static void addMarks(List<Series> series, String name, double[] x, double[] y, Tone tone) {
-        int[] kept = IntStream.range(0, x.length)
-                .filter(i -> Double.isFinite(x[i]))
-                .toArray();
+        int[] kept =
+                IntStream.range(0, x.length).filter(i -> Double.isFinite(x[i])).toArray();
         if (kept.length > 0) {
             series.add(new Series(
                     name,

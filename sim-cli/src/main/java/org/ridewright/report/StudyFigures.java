@@ -46,7 +46,9 @@ public final class StudyFigures {
 
     /** Axis of what varies. */
     static AxisSpec axis(Factor factor) {
-        return AxisSpec.of(RideFigures.upperFirst(factor.name()), unit(factor.unit()));
+        AxisSpec axis = AxisSpec.of(
+                RideFigures.upperFirst(factor.name()), factor.isMultiple() ? "times as written" : unit(factor.unit()));
+        return factor.isByRatio() ? axis.logarithmic() : axis;
     }
 
     /** Name of an answer as figures print it: a symbol stays as it is, with its index below the line. */

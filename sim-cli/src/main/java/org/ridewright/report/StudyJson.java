@@ -32,7 +32,8 @@ public final class StudyJson {
         ObjectNode root = root(findings.study(), findings.runs(), findings.failed());
         ArrayNode tests = root.putArray("ride tests as written");
         for (int t = 0; t < findings.base().size(); t++) {
-            ObjectNode test = tests.addObject().put("ride test", findings.tests().get(t));
+            ObjectNode test =
+                    tests.addObject().put("ride test", findings.tests().get(t));
             List<String> labels = findings.base().get(t).labels();
             test.put("vehicle", labels.get(0)).put("load case", labels.get(1));
             test.put("road", labels.get(2)).put("speed", labels.get(3));
@@ -40,7 +41,10 @@ public final class StudyJson {
             for (int q = 0; q < findings.study().questions().size(); q++) {
                 Question question = findings.study().questions().get(q);
                 JsonNumbers.value(
-                        values, question.name(), findings.asWritten(t, q), question.measure().unit());
+                        values,
+                        question.name(),
+                        findings.asWritten(t, q),
+                        question.measure().unit());
             }
         }
         if (findings instanceof SweepFindings sweep) {
@@ -74,11 +78,7 @@ public final class StudyJson {
             ArrayNode values = at.putArray("values");
             for (int f = 0; f < method.factors().size(); f++) {
                 Factor factor = method.factors().get(f);
-                JsonNumbers.value(
-                        values,
-                        factor.name(),
-                        factor.shown(factor.at(best.shares()[f])),
-                        factor.unit());
+                JsonNumbers.value(values, factor.name(), factor.shown(factor.at(best.shares()[f])), factor.unit());
             }
             JsonNumbers.put(at, sought.name(), best.worth());
         }
@@ -199,7 +199,8 @@ public final class StudyJson {
     private static void uncertainty(ObjectNode root, UncertaintyFindings findings) {
         findings.method()
                 .along()
-                .ifPresent(along -> root.put("along", along.factor().name()).put("unit", along.factor().unit()));
+                .ifPresent(along -> root.put("along", along.factor().name())
+                        .put("unit", along.factor().unit()));
         ArrayNode answers = root.putArray("answers");
         double[] axis = findings.axis();
         for (int t = 0; t < findings.tests().size(); t++) {
@@ -223,8 +224,8 @@ public final class StudyJson {
             for (int q = 0; q < findings.study().questions().size(); q++) {
                 ArrayNode effects = answer(answers, findings, t, q).putArray("effects over the whole range");
                 for (int f = 0; f < findings.factors().size(); f++) {
-                    ObjectNode node =
-                            effects.addObject().put("value", findings.factors().get(f).name());
+                    ObjectNode node = effects.addObject()
+                            .put("value", findings.factors().get(f).name());
                     estimate(node, "mean size", findings.effects(t, q).size(f));
                     estimate(node, "mean", findings.effects(t, q).mean(f));
                     estimate(node, "standard deviation", findings.effects(t, q).deviation(f));
@@ -243,8 +244,8 @@ public final class StudyJson {
                 node.put("points used", findings.indices(t, q).used());
                 ArrayNode indices = node.putArray("Sobol' indices");
                 for (int f = 0; f < findings.factors().size(); f++) {
-                    ObjectNode each =
-                            indices.addObject().put("value", findings.factors().get(f).name());
+                    ObjectNode each = indices.addObject()
+                            .put("value", findings.factors().get(f).name());
                     estimate(each, "first order", findings.indices(t, q).first(f));
                     estimate(each, "total", findings.indices(t, q).total(f));
                 }

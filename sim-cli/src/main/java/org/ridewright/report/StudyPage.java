@@ -43,7 +43,8 @@ public final class StudyPage {
                 result.way().stream().filter(s -> s.outcome().hasFailed()).toList();
         model.put("runs", result.way().size());
         model.put("failed", failed.size());
-        model.put("reasons", List.of());
+        model.put(
+                "reasons", failed.stream().limit(1).map(SearchRun.Step::reason).toList());
         String names = String.join(
                 " and ", method.factors().stream().map(f -> f.name()).toList());
         model.put(
@@ -52,7 +53,8 @@ public final class StudyPage {
                         + method.target()
                                 .map(t -> study.questions().get(0).title() + " is " + Numbers.of(t) + " "
                                         + study.questions().get(0).measure().unit())
-                                .orElse(study.questions().get(0).title() + " is " + (method.least() ? "least" : "greatest"))
+                                .orElse(study.questions().get(0).title() + " is "
+                                        + (method.least() ? "least" : "greatest"))
                         + ".");
         model.put(
                 "note",
@@ -79,10 +81,9 @@ public final class StudyPage {
             questions.add(List.of(
                     question.name(),
                     RideFigures.upperFirst(question.title())
-                            + (question.place().isEmpty()
-                                            && question.measure().places()
-                                                    != RideMeasure.Places.VEHICLE
-                                    ? ", the worst " + question.measure().places().called()
+                            + (question.place().isEmpty() && question.measure().places() != RideMeasure.Places.VEHICLE
+                                    ? ", the worst "
+                                            + question.measure().places().called()
                                     : ""),
                     question.measure().unit()));
         }
@@ -92,29 +93,31 @@ public final class StudyPage {
 
     private static String asked(Findings findings) {
         String answers = String.join(
-                ", ",
-                findings.study().questions().stream().map(Question::name).toList());
+                ", ", findings.study().questions().stream().map(Question::name).toList());
         if (findings instanceof SweepFindings sweep) {
             return "How " + answers + " depends on "
                     + String.join(
                             " and ",
                             sweep.swept().stream()
-                                    .map(s -> s.factor().name() + " (" + s.coordinates().size() + " steps)")
+                                    .map(s -> s.factor().name() + " ("
+                                            + s.coordinates().size() + " steps)")
                                     .toList())
                     + ".";
         } else if (findings instanceof CompareFindings compare) {
             return "How " + String.join(", ", compare.things()) + " compare in " + answers + ".";
         } else if (findings instanceof UncertaintyFindings uncertainty) {
             return "How well " + answers + " can be known, "
-                    + uncertainty.method().uncertain().paths().size() + " values being uncertain as their tolerances say ("
-                    + uncertainty.method().draws() + " draws, " + uncertainty.method().kind().word() + ").";
+                    + uncertainty.method().uncertain().paths().size()
+                    + " values being uncertain as their tolerances say ("
+                    + uncertainty.method().draws() + " draws, "
+                    + uncertainty.method().kind().word() + ").";
         } else if (findings instanceof ScreeningFindings screening) {
             return "Which of " + screening.factors().size() + " values move " + answers + " most ("
                     + screening.trajectories() + " trajectories).";
         }
         IndexFindings indices = (IndexFindings) findings;
-        return "Where the uncertainty of " + answers + " comes from, " + indices.factors().size() + " values varying ("
-                + indices.draws() + " points).";
+        return "Where the uncertainty of " + answers + " comes from, "
+                + indices.factors().size() + " values varying (" + indices.draws() + " points).";
     }
 
     private static String leftOut(Findings findings) {

@@ -91,7 +91,8 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         double high = values[most[0]][most[1]];
         String of = RideFigures.upperFirst(question.title()) + (test.isEmpty() ? "" : " (" + test + ")");
         if (high - low <= 1e-9 * Math.max(Math.abs(low), Math.abs(high))) {
-            return of + " is " + with(low, question) + " whatever " + sweep.swept().get(0).factor().name() + " is.";
+            return of + " is " + with(low, question) + " whatever "
+                    + sweep.swept().get(0).factor().name() + " is.";
         }
         return of + " is least, " + with(low, question) + ", at " + place(sweep, least) + ", and greatest, "
                 + with(high, question) + ", at " + place(sweep, most) + ".";
@@ -136,7 +137,8 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
             int judged = 0;
             for (int r = 0; r < compare.rows().size(); r++) {
                 int best = compare.best(r, q);
-                List<String> row = new ArrayList<>(List.of(question.name(), compare.rows().get(r)));
+                List<String> row =
+                        new ArrayList<>(List.of(question.name(), compare.rows().get(r)));
                 for (int th = 0; th < compare.things().size(); th++) {
                     row.add(cell(compare, th, r, q, best, question));
                 }
@@ -172,7 +174,8 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         List<String> parts = new ArrayList<>();
         for (int th = 0; th < wins.length; th++) {
             if (wins[th] > 0) {
-                parts.add(compare.things().get(th) + (judged == 1 ? "" : " in " + wins[th] + " of " + judged + " tests"));
+                parts.add(
+                        compare.things().get(th) + (judged == 1 ? "" : " in " + wins[th] + " of " + judged + " tests"));
             }
         }
         String text = "Best in " + question.title() + ": " + String.join(", ", parts) + ".";
@@ -231,7 +234,8 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         List<String> heads = new ArrayList<>(List.of("Answer", "Ride test"));
         if (along) {
             heads.add("At");
-            sentences.add("At each " + findings.method().along().get().factor().name() + ", 90 % of the draws lie within the wide band.");
+            sentences.add("At each " + findings.method().along().get().factor().name()
+                    + ", 90 % of the draws lie within the wide band.");
         }
         heads.addAll(along ? List.of("5 %", "Median", "95 %") : List.of("As written", "5 %", "Median", "95 %"));
         return new StudySummary(heads, rows, 2, sentences);
@@ -239,7 +243,9 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
 
     private static String where(UncertaintyFindings findings, int slot) {
         Factor factor = findings.method().along().orElseThrow().factor();
-        return at(factor, findings.axis()[slot]).substring(factor.name().length()).strip();
+        return at(factor, findings.axis()[slot])
+                .substring(factor.name().length())
+                .strip();
     }
 
     private static StudySummary screening(ScreeningFindings findings) {
@@ -251,7 +257,8 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
                 int test = t;
                 int asked = q;
                 int[] ranked = RankFigures.ranked(
-                        findings.factors().size(), f -> findings.effects(test, asked).size(f));
+                        findings.factors().size(),
+                        f -> findings.effects(test, asked).size(f));
                 for (int f : ranked) {
                     Estimate size = findings.effects(t, q).size(f);
                     rows.add(List.of(
@@ -282,7 +289,13 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
     }
 
     private static String strongest(
-            Question question, String test, List<Factor> factors, int[] ranked, Estimate first, Estimate second, String verb) {
+            Question question,
+            String test,
+            List<Factor> factors,
+            int[] ranked,
+            Estimate first,
+            Estimate second,
+            String verb) {
         if (!(first.value() > 0)) {
             return "Nothing that varied " + verb + " " + question.name() + (test.isEmpty() ? "." : " (" + test + ").");
         }
@@ -291,8 +304,8 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
                 + (test.isEmpty() ? "" : " (" + test + ")") + " most"
                 + (clear
                         ? "."
-                        : ", but not by more than the intervals leave open: " + factors.get(ranked[1]).name()
-                                + " may matter as much.");
+                        : ", but not by more than the intervals leave open: "
+                                + factors.get(ranked[1]).name() + " may matter as much.");
     }
 
     private static String interval(Estimate estimate) {
@@ -308,7 +321,8 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
                 int test = t;
                 int asked = q;
                 int[] ranked = RankFigures.ranked(
-                        findings.factors().size(), f -> findings.indices(test, asked).total(f));
+                        findings.factors().size(),
+                        f -> findings.indices(test, asked).total(f));
                 for (int f : ranked) {
                     Estimate total = findings.indices(t, q).total(f);
                     Estimate first = findings.indices(t, q).first(f);
@@ -399,7 +413,8 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
                     ? RideFigures.upperFirst(of) + " meets " + with(target, question) + " at " + where + " ("
                             + with(best.worth(), question) + ")."
                     : RideFigures.upperFirst(of) + " does not meet " + with(target, question)
-                            + " as far as the search looked; it comes nearest, " + with(best.worth(), question) + ", at "
+                            + " as far as the search looked; it comes nearest, " + with(best.worth(), question)
+                            + ", at "
                             + where + ".";
         }
         return RideFigures.upperFirst(of) + " is " + (method.least() ? "least" : "greatest") + ", "

@@ -11,6 +11,7 @@ import org.ridewright.figure.Field;
 import org.ridewright.figure.Figure;
 import org.ridewright.figure.LegendPlace;
 import org.ridewright.figure.LineStyle;
+import org.ridewright.figure.Marker;
 import org.ridewright.figure.Panel;
 import org.ridewright.figure.Series;
 import org.ridewright.figure.Tone;
@@ -67,10 +68,7 @@ final class SweepFigures {
     }
 
     private AxisSpec axis(int value) {
-        AxisSpec axis = StudyFigures.axis(factor(value));
-        boolean byRatio = factor(value) instanceof Factor.Range range && range.byRatio()
-                || factor(value) instanceof Factor.Multiple multiple && multiple.byRatio();
-        return byRatio ? axis.logarithmic() : axis;
+        return StudyFigures.axis(factor(value));
     }
 
     /** The ride tests as lines, several panels where they are many. */
@@ -87,10 +85,10 @@ final class SweepFigures {
                             .as(x.length <= 30 ? Trace.LINE_AND_MARKS : Trace.LINE));
                 }
             }
-            marks(series, from, q, sweep.study().asWritten(factor(0)));
-            if (!series.isEmpty()) {
-                panels.add(panel("", axis(0), StudyFigures.axis(question), series));
+            if (series.isEmpty()) {
+                series.add(new Series("no ride", x, nothing(x), LineStyle.SOLID, Tone.INK, Trace.MARKS));
             }
+            panels.add(panel("", axis(0), StudyFigures.axis(question), series).withMarkers(marker(0)));
         }
         return figure(question, "swept", panels, 1, 82, "against " + factor(0).name());
     }
@@ -110,10 +108,16 @@ final class SweepFigures {
             List<Series> series = new ArrayList<>();
             for (int w = 0; w < Math.min(LINES, listed.words().size()); w++) {
                 double[] y = worded == 0 ? z[w] : column(z, w);
-                series.add(Series.line(w, listed.words().get(w), picked(x, order), picked(y, order))
-                        .as(x.length <= 30 ? Trace.LINE_AND_MARKS : Trace.LINE));
+                if (Arrays.stream(y).anyMatch(Double::isFinite)) {
+                    series.add(Series.line(w, listed.words().get(w), picked(x, order), picked(y, order))
+                            .as(x.length <= 30 ? Trace.LINE_AND_MARKS : Trace.LINE));
+                }
             }
-            panels.add(panel(tests.size() > 1 ? tests.get(t) : "", axis(other), StudyFigures.axis(question), series));
+            if (series.isEmpty()) {
+                series.add(new Series("no ride", x, nothing(x), LineStyle.SOLID, Tone.INK, Trace.MARKS));
+            }
+            panels.add(panel(tests.size() > 1 ? tests.get(t) : "", axis(other), StudyFigures.axis(question), series)
+                    .withMarkers(marker(other)));
         }
         return figure(
                 question,
@@ -185,12 +189,12 @@ final class SweepFigures {
         List<Series> series = new ArrayList<>();
         for (int t = 0; t < Math.min(LINES, tests.size()); t++) {
             double[] values = column(sweep.values(t, q), 0);
-            series.add(Series.line(t, tests.get(t), zeros(values), gaps(values, n)).as(Trace.BARS_ACROSS));
+            series.add(
+                    Series.line(t, tests.get(t), zeros(values), gaps(values, n)).as(Trace.BARS_ACROSS));
         }
         AxisSpec names = AxisSpec.named(RideFigures.upperFirst(listed.name()), reversed(listed.words()));
         Panel panel = panel("", StudyFigures.axis(question), names, series);
-        return figure(
-                question, "swept", List.of(panel), 1, 30 + 7.0 * n * series.size(), "for each " + listed.name());
+        return figure(question, "swept", List.of(panel), 1, 30 + 7.0 * n * series.size(), "for each " + listed.name());
     }
 
     private Figure grid(Question question, int q, Factor.Listed first) {
@@ -214,20 +218,10 @@ final class SweepFigures {
         return figure(question, "swept", panels, 1, 30 + 7.0 * n, "for each " + first.name() + " and " + second.name());
     }
 
-    /** The answers as written, where they stand on the axis. */
-    private void marks(List<Series> series, int from, int q, OptionalDouble base) {
-        if (base.isEmpty()) {
-            return;
-        }
-        double[] answers = IntStream.range(from, Math.min(tests.size(), from + LINES))
-                .mapToDouble(t -> sweep.asWritten(t, q))
-                .filter(Double::isFinite)
-                .toArray();
-        if (answers.length > 0) {
-            double[] x = new double[answers.length];
-            Arrays.fill(x, base.getAsDouble());
-            series.add(new Series(AS_WRITTEN, x, answers, LineStyle.SOLID, Tone.RUST, Trace.MARKS));
-        }
+    /** Where the scenario as written stands on the axis; nowhere if it cannot be said. */
+    private List<Marker> marker(int value) {
+        OptionalDouble base = sweep.study().asWritten(factor(value));
+        return base.isPresent() ? List.of(new Marker(base.getAsDouble(), AS_WRITTEN)) : List.of();
     }
 
     private static Panel panel(String title, AxisSpec x, AxisSpec y, List<Series> series) {
@@ -238,7 +232,7 @@ final class SweepFigures {
     private Figure figure(Question question, String kind, List<Panel> panels, int columns, double height, String how) {
         int rows = (panels.size() + columns - 1) / columns;
         String what = RideFigures.upperFirst(question.title()) + " " + how;
-        String written = sweep.study().asWritten(factor(0)).isPresent() ? " The mark shows the vehicle as written." : "";
+        String written = sweep.study().asWritten(factor(0)).isPresent() ? " What stands in the files is marked." : "";
         return new Figure(
                 StudyFigures.file(kind, question),
                 what,
@@ -250,9 +244,7 @@ final class SweepFigures {
     }
 
     private String failed() {
-        return sweep.failed() == 0
-                ? ""
-                : " Gaps are runs that could not be ridden; the table of runs says why.";
+        return sweep.failed() == 0 ? "" : " Gaps are runs that could not be ridden; the table of runs says why.";
     }
 
     /** Places in order of size. */
@@ -266,6 +258,12 @@ final class SweepFigures {
 
     private static double[] picked(double[] values, double[] order) {
         return Arrays.stream(order).map(i -> values[(int) i]).toArray();
+    }
+
+    private static double[] nothing(double[] x) {
+        double[] none = new double[x.length];
+        Arrays.fill(none, Double.NaN);
+        return none;
     }
 
     private static double[] column(double[][] z, int j) {

@@ -17,11 +17,11 @@ import org.ridewright.figure.Figure;
 import org.ridewright.figure.FigureFiles;
 
 /** Fills the templates of pages; every text is escaped, drawings are not. */
-final class Templates {
+public final class Templates {
     private Templates() {}
 
     /** The page of a template beside this class. */
-    static String render(String name, Map<String, Object> model) {
+    public static String render(String name, Map<String, Object> model) {
         StringWriter out = new StringWriter();
         try {
             template(name).process(model, out);

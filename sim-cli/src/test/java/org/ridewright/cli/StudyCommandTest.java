@@ -61,7 +61,8 @@ class StudyCommandTest {
     }
 
     private int study(String into, String... options) {
-        List<String> all = new ArrayList<>(List.of("study", folder.resolve("study").toString(), "--into"));
+        List<String> all =
+                new ArrayList<>(List.of("study", folder.resolve("study").toString(), "--into"));
         all.add(folder.resolve(into).toString());
         all.addAll(List.of(options));
         return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
@@ -76,9 +77,11 @@ class StudyCommandTest {
     @ValueSource(
             strings = {
                 "sweep: {" + SPEED + ", steps: 4}\n",
-                "sweep: [{" + SPEED + ", steps: 3}, {vary: \"road.obstacles[0].plank.height\", from: 10 mm, to: 40 mm, steps: 3}]\n",
+                "sweep: [{" + SPEED
+                        + ", steps: 3}, {vary: \"road.obstacles[0].plank.height\", from: 10 mm, to: 40 mm, steps: 3}]\n",
                 "sweep: {vary: \"vehicles[0].vehicle.axles[0].wheels.path\", values: [disc, footprint]}\n",
-                "sweep: [{vary: \"vehicles[0].vehicle.axles[0].wheels.path\", values: [disc, footprint]}, {" + SPEED + ", steps: 3}]\n",
+                "sweep: [{vary: \"vehicles[0].vehicle.axles[0].wheels.path\", values: [disc, footprint]}, {" + SPEED
+                        + ", steps: 3}]\n",
                 "compare: {between: load cases, draws: 4}\n",
                 "compare: {variants: [{called: as it is}, {called: soft, with: {\"vehicles[0].vehicle.axles[0].springs[0].rate\": × 0.5}}]}\n",
                 "uncertainty: {draws: 6, along: {" + SPEED + ", steps: 3}}\n",
@@ -87,19 +90,21 @@ class StudyCommandTest {
                 "sensitivity: {method: sobol indices, draws: 8}\n",
                 "search: {vary: {" + SPEED + "}, best: least, runs: 14}\n",
                 "search: {vary: {" + SPEED + "}, target: 5, runs: 14}\n",
-                "search: {vary: [{" + SPEED + "}, {vary: \"vehicles[0].vehicle.axles[0].springs[0].rate\", called: spring, from: × 0.5, to: × 2}], best: least, runs: 20}\n"
+                "search: {vary: [{" + SPEED
+                        + "}, {vary: \"vehicles[0].vehicle.axles[0].springs[0].rate\", called: spring, from: × 0.5, to: × 2}], best: least, runs: 20}\n"
             })
     void everyMethodLeavesAReportFiguresATableAndNumbers(String method) throws IOException {
         write(HEAD + method);
 
         assertThat(study("results")).as(err.toString()).isZero();
         assertThat(out.toString()).contains("Report: ");
-        assertThat(read("results/report.html")).contains("<svg", "What was asked").doesNotContain("NaN");
+        assertThat(read("results/report.html"))
+                .contains("<svg", "What was asked")
+                .doesNotContain("NaN");
         assertThat(read("results/runs.csv")).startsWith("run,role,").contains("peak (m/s²),swing (m),failure\n");
         assertThat(read("results/study.json")).contains("\"study\" : \"Test\"");
         try (Stream<Path> figures = Files.list(folder.resolve("results/figures"))) {
-            assertThat(figures.map(f -> f.toString().replaceFirst(".*\\.", "")))
-                    .contains("svg", "png", "pdf");
+            assertThat(figures.map(f -> f.toString().replaceFirst(".*\\.", ""))).contains("svg", "png", "pdf");
         }
     }
 
@@ -133,8 +138,10 @@ class StudyCommandTest {
         long ridden = Files.size(folder.resolve("results.runs/part-1-of-2.journal"));
         assertThat(study("results")).isZero();
 
-        assertThat(Files.size(folder.resolve("results.runs/part-1-of-2.journal"))).isEqualTo(ridden);
-        assertThat(Files.readAllLines(folder.resolve("results.runs/whole.journal"))).hasSize(1 + 10);
+        assertThat(Files.size(folder.resolve("results.runs/part-1-of-2.journal")))
+                .isEqualTo(ridden);
+        assertThat(Files.readAllLines(folder.resolve("results.runs/whole.journal")))
+                .hasSize(1 + 10);
     }
 
     @Test
@@ -144,7 +151,8 @@ class StudyCommandTest {
         byte[] table = Files.readAllBytes(folder.resolve("results/runs.csv"));
         study("results");
 
-        assertThat(Files.readAllBytes(folder.resolve("results.runs/whole.journal"))).isEqualTo(journal);
+        assertThat(Files.readAllBytes(folder.resolve("results.runs/whole.journal")))
+                .isEqualTo(journal);
         assertThat(Files.readAllBytes(folder.resolve("results/runs.csv"))).isEqualTo(table);
         assertThat(study("results", "--afresh")).isZero();
         assertThat(Files.readAllBytes(folder.resolve("results/runs.csv"))).isEqualTo(table);
@@ -186,7 +194,8 @@ class StudyCommandTest {
         assertThat(study("results")).isZero();
         assertThat(out.toString()).contains("1 of 4 runs could not be ridden");
         assertThat(Files.readAllLines(folder.resolve("results/runs.csv")))
-                .anySatisfy(row -> assertThat(row).startsWith("1,level,0.0,,,,,,,").contains("speeds[0]"));
+                .anySatisfy(
+                        row -> assertThat(row).startsWith("1,level,0.0,,,,,,,").contains("speeds[0]"));
     }
 
     @Test

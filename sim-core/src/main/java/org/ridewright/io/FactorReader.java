@@ -20,8 +20,8 @@ import org.ridewright.study.Method;
 final class FactorReader {
     private static final Pattern TIMES = Pattern.compile("[×x]\\s*([0-9.]+(?:[eE][-+]?[0-9]+)?)");
     private static final Pattern AMOUNT = Pattern.compile("([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*([^0-9\\s].*)?");
-    private static final Words<Boolean> SPACINGS = Words.of(
-            "a spacing of steps", List.of(false, true), byRatio -> byRatio ? "logarithmic" : "linear");
+    private static final Words<Boolean> SPACINGS =
+            Words.of("a spacing of steps", List.of(false, true), byRatio -> byRatio ? "logarithmic" : "linear");
     private static final int MOST_STEPS = 10_000;
     private static final int USUAL_STEPS = 11;
 
@@ -96,14 +96,7 @@ final class FactorReader {
         Unit unit = Unit.of(from.get(), low.get()).same(Unit.of(to.get(), high.get()), kind);
         return checked(
                 part,
-                new Factor.Range(
-                        name,
-                        unit.name(),
-                        paths,
-                        unit.of(low.get()),
-                        unit.of(high.get()),
-                        byRatio,
-                        false));
+                new Factor.Range(name, unit.name(), paths, unit.of(low.get()), unit.of(high.get()), byRatio, false));
     }
 
     private Optional<Factor> multiples(
@@ -145,8 +138,8 @@ final class FactorReader {
                                 text,
                                 number
                                         ? "is no whole number, as " + paths.get(0) + " must be"
-                                        : "is an end of a range, but " + paths.get(0) + " is a word, '" + value.written()
-                                                + "'",
+                                        : "is an end of a range, but " + paths.get(0) + " is a word, '"
+                                                + value.written() + "'",
                                 number ? "a whole number in digits" : "'values', a list of words",
                                 number ? "write a whole number" : "write values: [" + value.written() + ", ...]");
                 return Optional.empty();
@@ -162,7 +155,8 @@ final class FactorReader {
         Node node = part.node("to").orElseThrow();
         String text = ((Node.Scalar) node).text();
         if (!(from < to)) {
-            part.reading().problem(node, text, "is not above 'from'", "the upper end of the range", "exchange the ends");
+            part.reading()
+                    .problem(node, text, "is not above 'from'", "the upper end of the range", "exchange the ends");
             return Optional.empty();
         }
         boolean byRatio = part.wordIfAny("spacing", SPACINGS).orElse(false);
@@ -233,7 +227,8 @@ final class FactorReader {
                 .map(w -> Double.valueOf(w.strip().replaceFirst("^[×x]\\s*", "")))
                 .toList();
         List<String> texts = numbers.stream().map(n -> "× " + n).toList();
-        return Optional.of(new Method.Swept(new Factor.Listed(name, "1", paths, texts, numbers), counting(numbers.size())));
+        return Optional.of(
+                new Method.Swept(new Factor.Listed(name, "1", paths, texts, numbers), counting(numbers.size())));
     }
 
     private Optional<Method.Swept> listedMeasures(
@@ -320,13 +315,14 @@ final class FactorReader {
             return Optional.of(base.document().value(path));
         } catch (UnfitValueException none) {
             part.node("vary")
-                    .ifPresent(node -> part.reading()
-                            .problem(
-                                    node,
-                                    "",
-                                    VariantReader.oneLine(none),
-                                    "the path of a value of the base, its vehicle files included",
-                                    "correct the path; './ridewright check' of the base says whether that is in order"));
+                    .ifPresent(
+                            node -> part.reading()
+                                    .problem(
+                                            node,
+                                            "",
+                                            VariantReader.oneLine(none),
+                                            "the path of a value of the base, its vehicle files included",
+                                            "correct the path; './ridewright check' of the base says whether that is in order"));
             return Optional.empty();
         }
     }
@@ -339,7 +335,9 @@ final class FactorReader {
     private record Unit(String name, double inSi) {
         static Unit of(String text, Measure measure) {
             Matcher amount = AMOUNT.matcher(text.strip());
-            String unit = amount.matches() && amount.group(2) != null ? amount.group(2).strip() : "";
+            String unit = amount.matches() && amount.group(2) != null
+                    ? amount.group(2).strip()
+                    : "";
             boolean plain = !unit.isEmpty() && !unit.matches(".*[±(\\[].*") && !unit.matches(".*\\d\\s.*");
             return plain ? of(unit, measure.kind()) : ofSi(measure.kind());
         }

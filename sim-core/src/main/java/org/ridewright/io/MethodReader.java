@@ -20,8 +20,8 @@ final class MethodReader {
             "what is compared",
             List.of(Method.By.VEHICLES, Method.By.LOAD_CASES),
             by -> by == Method.By.VEHICLES ? "vehicles" : "load cases");
-    private static final Words<Boolean> SENSITIVITIES = Words.of(
-            "a method of sensitivity", List.of(false, true), indices -> indices ? "sobol indices" : "morris");
+    private static final Words<Boolean> SENSITIVITIES =
+            Words.of("a method of sensitivity", List.of(false, true), indices -> indices ? "sobol indices" : "morris");
     private static final Words<Boolean> BEST =
             Words.of("what is best", List.of(true, false), least -> least ? "least" : "greatest");
 
@@ -81,7 +81,8 @@ final class MethodReader {
     }
 
     private Optional<Method> compare(Part study) {
-        Part part = study.partOrMissing("compare", "a comparison", "between", "variants", "draws", "of", "method", "seed");
+        Part part =
+                study.partOrMissing("compare", "a comparison", "between", "variants", "draws", "of", "method", "seed");
         Optional<String> which = part.oneOf("between", "variants");
         if (which.isEmpty()) {
             return Optional.empty();
@@ -144,7 +145,8 @@ final class MethodReader {
         int draws = part.count("draws", 2, 256);
         Optional<Method.Swept> along = Optional.empty();
         if (part.has("along")) {
-            along = part.part("along", "a value that varies", FactorReader.stepKeys()).flatMap(factors::swept);
+            along = part.part("along", "a value that varies", FactorReader.stepKeys())
+                    .flatMap(factors::swept);
             if (along.isEmpty()) {
                 return Optional.empty();
             }
@@ -162,15 +164,7 @@ final class MethodReader {
 
     private Optional<Method> sensitivity(Part study) {
         Part part = study.partOrMissing(
-                "sensitivity",
-                "a sensitivity",
-                "method",
-                "of",
-                "ranges",
-                "trajectories",
-                "levels",
-                "draws",
-                "seed");
+                "sensitivity", "a sensitivity", "method", "of", "ranges", "trajectories", "levels", "draws", "seed");
         boolean indices = part.word("method", SENSITIVITIES);
         List<Factor> varying = new ArrayList<>();
         for (Part range : part.parts("ranges", "a value between two ends", FactorReader.rangeKeys())) {
@@ -218,8 +212,7 @@ final class MethodReader {
                             "write " + (levels + 1));
             return Optional.empty();
         }
-        return Optional.of(
-                new Method.Screening(varying, part.count("trajectories", 2, 20), levels, part.seed()));
+        return Optional.of(new Method.Screening(varying, part.count("trajectories", 2, 20), levels, part.seed()));
     }
 
     private Factor labelled(Factor factor) {
@@ -255,8 +248,7 @@ final class MethodReader {
                     .ifPresent(varying::add);
         }
         Optional<String> aim = part.oneOf("best", "target");
-        Optional<Double> target =
-                part.node("target").flatMap(node -> new Values(study.reading()).number(node));
+        Optional<Double> target = part.node("target").flatMap(node -> new Values(study.reading()).number(node));
         Optional<Boolean> least = part.wordIfAny("best", BEST);
         boolean unread = aim.isEmpty() || (aim.get().equals("target") ? target.isEmpty() : least.isEmpty());
         if (items.isEmpty() || varying.size() < items.size() || unread) {
@@ -269,12 +261,7 @@ final class MethodReader {
     /** Notes a study that is larger than can be counted. */
     static void refuseHuge(Reading reading, Node top, long runs) {
         if (runs > MOST_RUNS) {
-            reading.problem(
-                    top,
-                    "",
-                    "asks for " + runs + " runs",
-                    "at most " + MOST_RUNS,
-                    "take fewer steps or draws");
+            reading.problem(top, "", "asks for " + runs + " runs", "at most " + MOST_RUNS, "take fewer steps or draws");
         }
     }
 }

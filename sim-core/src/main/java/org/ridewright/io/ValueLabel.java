@@ -1,6 +1,5 @@
 package org.ridewright.io;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -19,19 +18,18 @@ final class ValueLabel {
         Matcher items = ITEM.matcher(path);
         String named = "";
         int end = 0;
-        List<String> titles = new ArrayList<>();
         while (items.find()) {
             String item = path.substring(0, items.end());
             Optional<String> name = name(document, item);
             if (name.isPresent()) {
                 named = name.get();
                 end = items.end();
-                titles.add(named);
             }
         }
         Matcher vehicle = VEHICLE.matcher(path);
         int from = vehicle.find() ? Math.max(end, vehicle.end()) : end;
-        String keys = path.substring(from).replaceFirst("^\\.", "").replace("[0]", "").replace(".", " ");
+        String keys =
+                path.substring(from).replaceFirst("^\\.", "").replace("[0]", "").replace(".", " ");
         boolean several = document.vehicles().size() > 1 && path.startsWith("vehicles[");
         String of = several ? vehicle(document, path) : "";
         String whole = named.isEmpty() ? keys : keys.isEmpty() ? named : named + ", " + keys;
@@ -40,8 +38,13 @@ final class ValueLabel {
 
     private static String vehicle(ScenarioDocument document, String path) {
         Matcher number = Pattern.compile("^vehicles\\[(\\d+)]").matcher(path);
-        return number.find() && Integer.parseInt(number.group(1)) < document.vehicles().size()
-                ? document.vehicles().get(Integer.parseInt(number.group(1))).asWritten().name()
+        return number.find()
+                        && Integer.parseInt(number.group(1))
+                                < document.vehicles().size()
+                ? document.vehicles()
+                        .get(Integer.parseInt(number.group(1)))
+                        .asWritten()
+                        .name()
                 : "";
     }
 
@@ -50,14 +53,19 @@ final class ValueLabel {
             return Optional.empty();
         }
         for (String key : List.of("name", "person", "cargo", "point")) {
-            try {
-                String name = document.value(item + "." + key).written();
-                boolean axle = item.matches(".*axles\\[[^\\]]*]");
-                return Optional.of(axle ? name + " axle" : name);
-            } catch (UnfitValueException unnamed) {
-                continue;
+            Optional<String> name = written(document, item + "." + key);
+            if (name.isPresent()) {
+                return item.matches(".*axles\\[[^\\]]*]") ? name.map(n -> n + " axle") : name;
             }
         }
         return Optional.empty();
+    }
+
+    private static Optional<String> written(ScenarioDocument document, String path) {
+        try {
+            return Optional.of(document.value(path).written());
+        } catch (UnfitValueException unnamed) {
+            return Optional.empty();
+        }
     }
 }

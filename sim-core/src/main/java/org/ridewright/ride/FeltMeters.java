@@ -66,7 +66,8 @@ final class FeltMeters implements StepListener {
             readOffs.pitchAcceleration().ifPresent(r -> felt.add(new Felt(Position.SEAT, Axis.PITCH, r)));
         }
         meters = felt.stream()
-                .map(f -> meter(f.position(), f.axis(), kinds && f.axis() == Axis.Z && f.position() != Position.BACKREST))
+                .map(f ->
+                        meter(f.position(), f.axis(), kinds && f.axis() == Axis.Z && f.position() != Position.BACKREST))
                 .toArray(AxisMeter[]::new);
         List<ReadOff> sampled = new ArrayList<>(felt.stream().map(Felt::readOff).toList());
         if (whole && seat.element() >= 0) {

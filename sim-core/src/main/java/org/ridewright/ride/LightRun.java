@@ -213,7 +213,8 @@ final class LightRun {
                     wheel.name(),
                     model.rest().force()[wheel.element()],
                     loads.map(l -> RideTest.load(RideTest.least(l.range(at)))).orElse(NONE),
-                    loads.map(l -> RideTest.load(RideTest.greatest(l.range(at)))).orElse(NONE),
+                    loads.map(l -> RideTest.load(RideTest.greatest(l.range(at))))
+                            .orElse(NONE),
                     times.off(wheel.element())));
         }
         return results;

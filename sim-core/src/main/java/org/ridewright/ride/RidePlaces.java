@@ -1,6 +1,7 @@
 package org.ridewright.ride;
 
 import java.util.LinkedHashSet;
+import java.util.Optional;
 import java.util.Set;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.SeatPlace;
@@ -26,17 +27,18 @@ public record RidePlaces(Set<String> seats, Set<String> points, Set<String> whee
                 new LinkedHashSet<>(), new LinkedHashSet<>(), new LinkedHashSet<>(), new LinkedHashSet<>());
         scenario.points().forEach(point -> places.points.add(point.name()));
         for (RideBench.Test test : RideBench.tests(scenario)) {
-            try {
-                places.add(VehicleModel.assemble(
-                        test.vehicle(),
-                        test.load(),
-                        new Ground(test.road().groundRate(), test.road().groundDamping()),
-                        scenario.braked()));
-            } catch (RideException cannotStand) {
-                continue;
-            }
+            model(test, scenario.braked()).ifPresent(places::add);
         }
         return places;
+    }
+
+    private static Optional<VehicleModel> model(RideBench.Test test, boolean braked) {
+        try {
+            Ground ground = new Ground(test.road().groundRate(), test.road().groundDamping());
+            return Optional.of(VehicleModel.assemble(test.vehicle(), test.load(), ground, braked));
+        } catch (RideException cannotStand) {
+            return Optional.empty();
+        }
     }
 
     private void add(VehicleModel model) {

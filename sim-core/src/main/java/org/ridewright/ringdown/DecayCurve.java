@@ -18,29 +18,40 @@ final class DecayCurve implements CurveFit.Curve {
     /** Places in the whole vector. */
     enum Place {
         /** ln ω, ω in rad/s. */
-        LOG_OMEGA,
+        LOG_OMEGA(0),
         /** ζ. */
-        ZETA,
+        ZETA(1),
         /** f (m/s²). */
-        FRICTION,
+        FRICTION(2),
         /** First turn (s). */
-        START,
+        START(3),
         /** Acceleration just after it (m/s²). */
-        FIRST,
+        FIRST(4),
         /** Of the straight line, at the first sample (m/s²). */
-        OFFSET,
+        OFFSET(5),
         /** Of the straight line (m/s³). */
-        DRIFT,
+        DRIFT(6),
         /** q = k/k_p. */
-        SOFTNESS,
+        SOFTNESS(7),
         /** ln ω of the second mode. */
-        SECOND_LOG_OMEGA,
+        SECOND_LOG_OMEGA(8),
         /** ζ of the second mode. */
-        SECOND_ZETA,
+        SECOND_ZETA(9),
         /** Cosine part of the second mode at the first sample (m/s²). */
-        SECOND_COSINE,
+        SECOND_COSINE(10),
         /** Sine part (m/s²). */
-        SECOND_SINE
+        SECOND_SINE(11);
+
+        private final int index;
+
+        Place(int index) {
+            this.index = index;
+        }
+
+        /** Place in the vector, from 0. */
+        int index() {
+            return index;
+        }
     }
 
     private final double[] times;
@@ -52,7 +63,7 @@ final class DecayCurve implements CurveFit.Curve {
      * @param times of the samples (s), rising
      * @param width half the time over which a jump is drawn out (s)
      * @param free what is varied, in the order of the fit's parameters
-     * @param base the whole vector, by the ordinals of {@link Place}
+     * @param base the whole vector, by the places of {@link Place}
      */
     DecayCurve(double[] times, double width, List<Place> free, double[] base) {
         this.times = times;
@@ -65,14 +76,14 @@ final class DecayCurve implements CurveFit.Curve {
     double[] whole(double[] parameters) {
         double[] whole = base.clone();
         for (int k = 0; k < parameters.length; k++) {
-            whole[free.get(k).ordinal()] = parameters[k];
+            whole[free.get(k).index()] = parameters[k];
         }
         return whole;
     }
 
     /** The fit's parameters of the base. */
     double[] start() {
-        return free.stream().mapToDouble(place -> base[place.ordinal()]).toArray();
+        return free.stream().mapToDouble(place -> base[place.index()]).toArray();
     }
 
     List<Place> free() {
@@ -82,12 +93,12 @@ final class DecayCurve implements CurveFit.Curve {
     FrictionOscillation motion(double[] parameters) {
         double[] p = whole(parameters);
         return new FrictionOscillation(
-                Math.exp(p[Place.LOG_OMEGA.ordinal()]),
-                p[Place.ZETA.ordinal()],
-                p[Place.FRICTION.ordinal()],
-                p[Place.SOFTNESS.ordinal()],
-                p[Place.START.ordinal()],
-                p[Place.FIRST.ordinal()],
+                Math.exp(p[Place.LOG_OMEGA.index()]),
+                p[Place.ZETA.index()],
+                p[Place.FRICTION.index()],
+                p[Place.SOFTNESS.index()],
+                p[Place.START.index()],
+                p[Place.FIRST.index()],
                 times[times.length - 1]);
     }
 
@@ -114,27 +125,27 @@ final class DecayCurve implements CurveFit.Curve {
         motion(parameters).accelerations(times, width, out);
         for (int i = 0; i < times.length; i++) {
             double t = times[i] - times[0];
-            out[i] += p[Place.OFFSET.ordinal()] + p[Place.DRIFT.ordinal()] * t + second(p, t);
+            out[i] += p[Place.OFFSET.index()] + p[Place.DRIFT.index()] * t + second(p, t);
         }
         return out;
     }
 
     private static double second(double[] p, double t) {
-        double c = p[Place.SECOND_COSINE.ordinal()];
-        double s = p[Place.SECOND_SINE.ordinal()];
+        double c = p[Place.SECOND_COSINE.index()];
+        double s = p[Place.SECOND_SINE.index()];
         if (c == 0 && s == 0) {
             return 0;
         }
-        double omega = Math.exp(p[Place.SECOND_LOG_OMEGA.ordinal()]);
-        double zeta = p[Place.SECOND_ZETA.ordinal()];
+        double omega = Math.exp(p[Place.SECOND_LOG_OMEGA.index()]);
+        double zeta = p[Place.SECOND_ZETA.index()];
         double d = omega * Math.sqrt(1 - zeta * zeta);
         return Math.exp(-zeta * omega * t) * (c * Math.cos(d * t) + s * Math.sin(d * t));
     }
 
     @Override
     public double unit(int k) {
-        double size = Math.abs(base[Place.FIRST.ordinal()]);
-        double omega = Math.exp(base[Place.LOG_OMEGA.ordinal()]);
+        double size = Math.abs(base[Place.FIRST.index()]);
+        double omega = Math.exp(base[Place.LOG_OMEGA.index()]);
         return switch (free.get(k)) {
             case LOG_OMEGA, ZETA, SECOND_LOG_OMEGA, SECOND_ZETA, SOFTNESS -> 1;
             case START -> 1 / omega;
@@ -146,11 +157,11 @@ final class DecayCurve implements CurveFit.Curve {
     @Override
     public double[] allowed(double[] parameters) {
         double[] allowed = parameters.clone();
-        double first = base[Place.FIRST.ordinal()];
-        double omega = Math.exp(base[Place.LOG_OMEGA.ordinal()]);
+        double first = base[Place.FIRST.index()];
+        double omega = Math.exp(base[Place.LOG_OMEGA.index()]);
         for (int k = 0; k < allowed.length; k++) {
             Place place = free.get(k);
-            double about = base[place.ordinal()];
+            double about = base[place.index()];
             allowed[k] = switch (place) {
                 case LOG_OMEGA, SECOND_LOG_OMEGA -> within(allowed[k], about - WIDEST, about + WIDEST);
                 case ZETA, SECOND_ZETA -> within(allowed[k], LEAST_DAMPING, MOST_DAMPING);

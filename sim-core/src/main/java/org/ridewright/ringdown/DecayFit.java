@@ -35,7 +35,7 @@ final class DecayFit {
     /** A fit with its curve and the samples that counted. */
     record Fitted(DecayCurve curve, boolean[] counted, CurveFit fit) {
         double value(Place place) {
-            return curve.whole(fit.parameters())[place.ordinal()];
+            return curve.whole(fit.parameters())[place.index()];
         }
 
         boolean varies(Place place) {
@@ -87,11 +87,11 @@ final class DecayFit {
         List<double[]> bases = new ArrayList<>();
         for (double share : VISCOUS_SHARES) {
             double[] base = new double[Place.values().length];
-            base[Place.LOG_OMEGA.ordinal()] = Math.log(guess.omega());
-            base[Place.ZETA.ordinal()] = guess.zeta(share);
-            base[Place.FRICTION.ordinal()] = guess.friction(share);
-            base[Place.START.ordinal()] = guess.start();
-            base[Place.FIRST.ordinal()] = guess.first();
+            base[Place.LOG_OMEGA.index()] = Math.log(guess.omega());
+            base[Place.ZETA.index()] = guess.zeta(share);
+            base[Place.FRICTION.index()] = guess.friction(share);
+            base[Place.START.index()] = guess.start();
+            base[Place.FIRST.index()] = guess.first();
             bases.add(base);
         }
         return refined(free, lowest(all, free, bases));
@@ -160,7 +160,7 @@ final class DecayFit {
 
     /** A half cycle. */
     private int reach(double[] whole) {
-        return (int) Math.max(3, Math.rint(Math.PI / Math.exp(whole[Place.LOG_OMEGA.ordinal()]) / interval));
+        return (int) Math.max(3, Math.rint(Math.PI / Math.exp(whole[Place.LOG_OMEGA.index()]) / interval));
     }
 
     private boolean[] awayFromTurns(FrictionOscillation motion) {

@@ -84,16 +84,15 @@ final class Reading {
     /** The other kind takes over the whole decay, to begin with. */
     private static double[] without(Fitted fitted, Place left) {
         double[] base = fitted.curve().whole(fitted.fit().parameters());
-        double first = Math.abs(base[Place.FIRST.ordinal()]);
-        double perHalf = 2 * base[Place.FRICTION.ordinal()] + first * Math.PI * base[Place.ZETA.ordinal()];
+        double first = Math.abs(base[Place.FIRST.index()]);
+        double perHalf = 2 * base[Place.FRICTION.index()] + first * Math.PI * base[Place.ZETA.index()];
         if (left == Place.ZETA) {
-            base[Place.FRICTION.ordinal()] =
-                    fitted.varies(Place.SOFTNESS) ? base[Place.FRICTION.ordinal()] : perHalf / 3;
-            base[Place.ZETA.ordinal()] = 0;
+            base[Place.FRICTION.index()] = fitted.varies(Place.SOFTNESS) ? base[Place.FRICTION.index()] : perHalf / 3;
+            base[Place.ZETA.index()] = 0;
         } else {
-            base[Place.ZETA.ordinal()] = Math.min(0.5, Math.max(0.005, perHalf / first / Math.PI));
-            base[Place.FRICTION.ordinal()] = 0;
-            base[Place.SOFTNESS.ordinal()] = 0;
+            base[Place.ZETA.index()] = Math.min(0.5, Math.max(0.005, perHalf / first / Math.PI));
+            base[Place.FRICTION.index()] = 0;
+            base[Place.SOFTNESS.index()] = 0;
         }
         return base;
     }

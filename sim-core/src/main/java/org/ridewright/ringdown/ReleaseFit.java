@@ -206,13 +206,13 @@ final class ReleaseFit {
 
     private static double[] softStart(double[] plain, double softness, double slower, double rougher) {
         double[] base = plain.clone();
-        double first = plain[Place.FIRST.ordinal()];
-        double friction = rougher * Math.max(0.02 * Math.abs(first), plain[Place.FRICTION.ordinal()]);
-        base[Place.SOFTNESS.ordinal()] = softness;
-        base[Place.LOG_OMEGA.ordinal()] += Math.log(slower);
-        base[Place.FRICTION.ordinal()] = friction;
-        base[Place.ZETA.ordinal()] = Math.max(0.01, plain[Place.ZETA.ordinal()] / 2);
-        base[Place.FIRST.ordinal()] = first + Math.signum(first) * friction;
+        double first = plain[Place.FIRST.index()];
+        double friction = rougher * Math.max(0.02 * Math.abs(first), plain[Place.FRICTION.index()]);
+        base[Place.SOFTNESS.index()] = softness;
+        base[Place.LOG_OMEGA.index()] += Math.log(slower);
+        base[Place.FRICTION.index()] = friction;
+        base[Place.ZETA.index()] = Math.max(0.01, plain[Place.ZETA.index()] / 2);
+        base[Place.FIRST.index()] = first + Math.signum(first) * friction;
         return base;
     }
 
@@ -224,7 +224,7 @@ final class ReleaseFit {
 
     private static Optional<Fitted> second(Window window, Fitted plain) {
         double[] base = plain.curve().whole(plain.fit().parameters());
-        double own = base[Place.LOG_OMEGA.ordinal()];
+        double own = base[Place.LOG_OMEGA.index()];
         double[] times = window.times();
         double length = times[times.length - 1] - times[0];
         double lowest = Math.max(LOWEST_SECOND * Math.exp(own), 2 * Math.PI / length);
@@ -245,10 +245,10 @@ final class ReleaseFit {
         if (found == null) {
             return Optional.empty();
         }
-        base[Place.SECOND_LOG_OMEGA.ordinal()] = found[0];
-        base[Place.SECOND_ZETA.ordinal()] = found[1];
-        base[Place.SECOND_COSINE.ordinal()] = found[2];
-        base[Place.SECOND_SINE.ordinal()] = found[3];
+        base[Place.SECOND_LOG_OMEGA.index()] = found[0];
+        base[Place.SECOND_ZETA.index()] = found[1];
+        base[Place.SECOND_COSINE.index()] = found[2];
+        base[Place.SECOND_SINE.index()] = found[3];
         List<Place> free = new ArrayList<>(plain.curve().free());
         free.addAll(List.of(Place.SECOND_LOG_OMEGA, Place.SECOND_ZETA, Place.SECOND_COSINE, Place.SECOND_SINE));
         Fitted two = window.fit().among(plain.counted(), free, base);

@@ -116,7 +116,7 @@ public record SensorPair(List<Stretch> first, List<Stretch> second, double shift
         return stretch.values()[after - 1] + share * (stretch.values()[after] - stretch.values()[after - 1]);
     }
 
-    /** Sizes of the change from point to point of a grid that begins with the first stretch, where a release or a knock stands out; zero in gaps. */
+    /** Sizes of the second differences on a grid that begins with the first stretch, in which a release or a knock stands out; zero in gaps. */
     private static double[] sizes(List<Stretch> stretches) {
         double start = stretches.get(0).start();
         double end = stretches.get(stretches.size() - 1).end();
@@ -125,7 +125,7 @@ public record SensorPair(List<Stretch> first, List<Stretch> second, double shift
             int from = (int) Math.ceil((stretch.start() - start) / GRID);
             for (int i = from; i < sizes.length && start + i * GRID <= stretch.end(); i++) {
                 double time = start + i * GRID;
-                sizes[i] = Math.abs(at(stretch, time) - at(stretch, time - GRID));
+                sizes[i] = Math.abs(at(stretch, time + GRID) - 2 * at(stretch, time) + at(stretch, time - GRID));
             }
         }
         return sizes;

@@ -105,7 +105,8 @@ public final class CmaEs {
     public void tell(double[] worth) {
         int[] order = IntStream.range(0, lambda)
                 .boxed()
-                .sorted(Comparator.comparingDouble(p -> Double.isFinite(worth[p]) ? worth[p] : Double.POSITIVE_INFINITY))
+                .sorted(Comparator.comparingDouble(
+                        p -> Double.isFinite(worth[p]) ? worth[p] : Double.POSITIVE_INFINITY))
                 .mapToInt(Integer::intValue)
                 .toArray();
         double[] step = new double[n];
@@ -135,8 +136,8 @@ public final class CmaEs {
             norm += pathSigma[d] * pathSigma[d];
         }
         norm = Math.sqrt(norm);
-        boolean straight = norm / Math.sqrt(1 - Math.pow(1 - cSigma, 2.0 * generation))
-                < (1.4 + 2 / (n + 1.0)) * expectedNorm;
+        boolean straight =
+                norm / Math.sqrt(1 - Math.pow(1 - cSigma, 2.0 * generation)) < (1.4 + 2 / (n + 1.0)) * expectedNorm;
         double rise = straight ? Math.sqrt(cc * (2 - cc) * effective) : 0;
         for (int d = 0; d < n; d++) {
             pathC[d] = (1 - cc) * pathC[d] + rise * step[d];

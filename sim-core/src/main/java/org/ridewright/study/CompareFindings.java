@@ -65,7 +65,10 @@ public final class CompareFindings extends Findings {
                 int row = next.merge(thing(v, of), 1, Integer::sum) - 1;
                 while (labels.size() <= row) {
                     labels.add(List.of(
-                            new LinkedHashSet<>(), new LinkedHashSet<>(), new LinkedHashSet<>(), new LinkedHashSet<>()));
+                            new LinkedHashSet<>(),
+                            new LinkedHashSet<>(),
+                            new LinkedHashSet<>(),
+                            new LinkedHashSet<>()));
                 }
                 for (int i = 0; i < of.size(); i++) {
                     labels.get(row).get(i).add(of.get(i));
@@ -75,7 +78,9 @@ public final class CompareFindings extends Findings {
         }
         for (List<Set<String>> row : labels) {
             rows.add(IntStream.range(0, row.size())
-                    .mapToObj(i -> isCompared(i) || row.get(i).size() != 1 ? "" : row.get(i).iterator().next())
+                    .mapToObj(i -> isCompared(i) || row.get(i).size() != 1
+                            ? ""
+                            : row.get(i).iterator().next())
                     .toList());
         }
         values = new double[things.size()][rows.size()][questionCount()];

@@ -29,6 +29,18 @@ public sealed interface Factor {
         return coordinate;
     }
 
+    /** Whether {@link #shown} is a multiple of what stands in the files. */
+    default boolean isMultiple() {
+        return this instanceof Multiple
+                || (this instanceof Listed listed && listed.words().get(0).startsWith("×"));
+    }
+
+    /** Whether equal ratios are equal steps. */
+    default boolean isByRatio() {
+        return (this instanceof Range range && range.byRatio())
+                || (this instanceof Multiple multiple && multiple.byRatio());
+    }
+
     /** The coordinate at a share of the range from 0 to 1. */
     double at(double share);
 
@@ -172,9 +184,7 @@ public sealed interface Factor {
 
         @Override
         public double at(double share) {
-            return share <= 0 || share >= 1
-                    ? Normal.quantile(share <= 0 ? TAIL : 1 - TAIL)
-                    : Normal.quantile(share);
+            return share <= 0 || share >= 1 ? Normal.quantile(share <= 0 ? TAIL : 1 - TAIL) : Normal.quantile(share);
         }
     }
 }

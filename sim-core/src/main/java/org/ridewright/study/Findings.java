@@ -41,20 +41,10 @@ public abstract class Findings implements Finished.Taker {
         if (outcome.hasFailed()) {
             failed++;
             if (reasons.size() < 3) {
-                reasons.add(reason(outcome));
+                reasons.add(outcome.reason());
             }
         }
         add(trial, outcome);
-    }
-
-    private static String reason(Outcome outcome) {
-        return !outcome.failure().isEmpty()
-                ? outcome.failure()
-                : outcome.tests().stream()
-                        .map(Outcome.Line::failure)
-                        .filter(f -> !f.isEmpty())
-                        .findFirst()
-                        .orElse("");
     }
 
     /** Takes one run. */

@@ -58,7 +58,10 @@ public final class Finished {
             Outcome[] stretch = new Outcome[length];
             for (Path journal : journals) {
                 Journal.read(journal, (run, key, outcome) -> {
-                    if (run >= first && run < first + length && stretch[(int) (run - first)] == null && isOf(run, key)) {
+                    if (run >= first
+                            && run < first + length
+                            && stretch[(int) (run - first)] == null
+                            && isOf(run, key)) {
                         stretch[(int) (run - first)] = outcome.get();
                     }
                 });

@@ -43,8 +43,8 @@ public final class Journal implements AutoCloseable {
         if (file.toAbsolutePath().getParent() != null) {
             Files.createDirectories(file.toAbsolutePath().getParent());
         }
-        FileChannel channel = FileChannel.open(
-                file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+        FileChannel channel =
+                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
         Journal journal = new Journal(file, channel);
         try {
             if (channel.tryLock() == null) {
@@ -66,12 +66,12 @@ public final class Journal implements AutoCloseable {
             // until the head is read
         }
         boolean whole = !found.hasRemaining();
-        boolean same = Arrays.equals(
-                Arrays.copyOf(found.array(), found.position()),
-                Arrays.copyOf(wanted, found.position()));
+        boolean same =
+                Arrays.equals(Arrays.copyOf(found.array(), found.position()), Arrays.copyOf(wanted, found.position()));
         if (!same) {
-            throw new IOException(file
-                    + " holds runs of another study, or is no journal; remove it, or name another folder for the results");
+            throw new IOException(
+                    file
+                            + " holds runs of another study, or is no journal; remove it, or name another folder for the results");
         }
         if (!whole) {
             channel.truncate(0);

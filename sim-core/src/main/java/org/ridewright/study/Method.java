@@ -125,8 +125,7 @@ public sealed interface Method {
      * @param least whether the least is best, rather than the greatest
      * @param runs at most
      */
-    record Search(List<Factor> factors, Optional<Double> target, boolean least, int runs, long seed)
-            implements Method {
+    record Search(List<Factor> factors, Optional<Double> target, boolean least, int runs, long seed) implements Method {
         public Search {
             factors = List.copyOf(factors);
         }

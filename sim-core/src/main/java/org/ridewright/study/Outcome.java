@@ -46,4 +46,15 @@ public record Outcome(List<Line> tests, String failure) {
     public boolean hasFailed() {
         return !failure.isEmpty() || tests.stream().anyMatch(t -> !t.failure().isEmpty());
     }
+
+    /** The first reason for which something failed; empty if nothing did. */
+    public String reason() {
+        return !failure.isEmpty()
+                ? failure
+                : tests.stream()
+                        .map(Line::failure)
+                        .filter(why -> !why.isEmpty())
+                        .findFirst()
+                        .orElse("");
+    }
 }

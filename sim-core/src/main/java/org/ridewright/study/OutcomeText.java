@@ -55,7 +55,8 @@ final class OutcomeText {
 
     private static String escaped(String text) {
         StringBuilder out = new StringBuilder();
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             switch (c) {
                 case '\\' -> out.append("\\\\");
                 case '\t' -> out.append("\\t");

@@ -66,6 +66,7 @@ final class Resampled {
         double value = of.applyAsDouble(sums);
         return all.length == 0
                 ? new Estimate(value, Double.NaN, Double.NaN)
-                : new Estimate(value, all[(int) (LOW * (all.length - 1))], all[(int) Math.ceil(HIGH * (all.length - 1))]);
+                : new Estimate(
+                        value, all[(int) (LOW * (all.length - 1))], all[(int) Math.ceil(HIGH * (all.length - 1))]);
     }
 }

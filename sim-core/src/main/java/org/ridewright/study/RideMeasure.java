@@ -20,61 +20,246 @@ import org.ridewright.ride.RideResult.WheelResult;
 import org.ridewright.ride.Wanted;
 
 /** What a study can ask of a ride test: one number at each of some places, under the name by which study files ask for it. */
+@SuppressWarnings("ImmutableEnumChecker") // functions without state, and a set that nobody changes
 public enum RideMeasure {
     /** Weighted vertical r.m.s. at the seat, ISO 2631-1. */
-    SEAT_RMS("a_w", "weighted vertical acceleration at the seat, r.m.s.", "m/s²", Worse.HIGH, Places.SEATS, seat(Position.SEAT, v -> v.metrics().rms()), Wanted.SEAT),
+    SEAT_RMS(
+            "a_w",
+            "weighted vertical acceleration at the seat, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.metrics().rms()),
+            Wanted.SEAT),
     /** Vibration total of the seat over three axes. */
-    SEAT_TOTAL("total a_w", "weighted acceleration at the seat, three axes together, r.m.s.", "m/s²", Worse.HIGH, Places.SEATS, seats(s -> s.total(Position.SEAT)), Wanted.SEAT, Wanted.ALL_AXES),
+    SEAT_TOTAL(
+            "total a_w",
+            "weighted acceleration at the seat, three axes together, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seats(s -> s.total(Position.SEAT)),
+            Wanted.SEAT,
+            Wanted.ALL_AXES),
     /** Vibration dose value of the vertical motion at the seat. */
-    SEAT_VDV("VDV", "vertical vibration dose at the seat", "m/s^1.75", Worse.HIGH, Places.SEATS, seat(Position.SEAT, v -> v.metrics().vdv()), Wanted.SEAT),
+    SEAT_VDV(
+            "VDV",
+            "vertical vibration dose at the seat",
+            "m/s^1.75",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.metrics().vdv()),
+            Wanted.SEAT),
     /** Greatest running r.m.s. over a second. */
-    SEAT_MTVV("MTVV", "greatest weighted vertical r.m.s. of a second at the seat", "m/s²", Worse.HIGH, Places.SEATS, seat(Position.SEAT, v -> v.metrics().mtvv()), Wanted.SEAT),
+    SEAT_MTVV(
+            "MTVV",
+            "greatest weighted vertical r.m.s. of a second at the seat",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.metrics().mtvv()),
+            Wanted.SEAT),
     /** Greatest unweighted vertical acceleration. */
-    PEAK("peak", "greatest vertical acceleration, up or down", "m/s²", Worse.HIGH, Places.SEATS_AND_POINTS, RideMeasure::peaks, Wanted.PEAKS),
+    PEAK(
+            "peak",
+            "peak vertical acceleration, up or down",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS_AND_POINTS,
+            RideMeasure::peaks,
+            Wanted.PEAKS),
     /** R.m.s. jerk below 10 Hz at the seat. */
-    SEAT_JERK("jerk", "vertical jerk at the seat below 10 Hz, r.m.s.", "m/s³", Worse.HIGH, Places.SEATS, seat(Position.SEAT, v -> v.jerk().felt().rms()), Wanted.SEAT, Wanted.KINDS_OF_MOTION),
+    SEAT_JERK(
+            "jerk",
+            "vertical jerk at the seat below 10 Hz, r.m.s.",
+            "m/s³",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.jerk().felt().rms()),
+            Wanted.SEAT,
+            Wanted.KINDS_OF_MOTION),
     /** Vertical motion below 3 Hz at the seat. */
-    SEAT_HEAVE("heave", "heave at the seat, below 3 Hz, r.m.s.", "m/s²", Worse.HIGH, Places.SEATS, seat(Position.SEAT, v -> v.bands().heave().rms()), Wanted.SEAT, Wanted.KINDS_OF_MOTION),
+    SEAT_HEAVE(
+            "heave",
+            "heave at the seat, below 3 Hz, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.bands().heave().rms()),
+            Wanted.SEAT,
+            Wanted.KINDS_OF_MOTION),
     /** From 3 to 10 Hz. */
-    SEAT_JOLT("jolt", "jolt at the seat, 3 to 10 Hz, r.m.s.", "m/s²", Worse.HIGH, Places.SEATS, seat(Position.SEAT, v -> v.bands().jolt().rms()), Wanted.SEAT, Wanted.KINDS_OF_MOTION),
+    SEAT_JOLT(
+            "jolt",
+            "jolt at the seat, 3 to 10 Hz, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.bands().jolt().rms()),
+            Wanted.SEAT,
+            Wanted.KINDS_OF_MOTION),
     /** Above 10 Hz. */
-    SEAT_BUZZ("buzz", "buzz at the seat, above 10 Hz, r.m.s.", "m/s²", Worse.HIGH, Places.SEATS, seat(Position.SEAT, v -> v.bands().buzz().rms()), Wanted.SEAT, Wanted.KINDS_OF_MOTION),
+    SEAT_BUZZ(
+            "buzz",
+            "buzz at the seat, above 10 Hz, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.bands().buzz().rms()),
+            Wanted.SEAT,
+            Wanted.KINDS_OF_MOTION),
     /** Weighted vertical r.m.s. at the feet. */
-    FEET_RMS("feet a_w", "weighted vertical acceleration at the feet, r.m.s.", "m/s²", Worse.HIGH, Places.SEATS, seat(Position.FEET, v -> v.metrics().rms()), Wanted.SEAT, Wanted.FEET),
+    FEET_RMS(
+            "feet a_w",
+            "weighted vertical acceleration at the feet, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.FEET, v -> v.metrics().rms()),
+            Wanted.SEAT,
+            Wanted.FEET),
     /** From 3 to 10 Hz at the feet. */
-    FEET_JOLT("feet jolt", "jolt at the feet, 3 to 10 Hz, r.m.s.", "m/s²", Worse.HIGH, Places.SEATS, seat(Position.FEET, v -> v.bands().jolt().rms()), Wanted.SEAT, Wanted.FEET, Wanted.KINDS_OF_MOTION),
+    FEET_JOLT(
+            "feet jolt",
+            "jolt at the feet, 3 to 10 Hz, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.FEET, v -> v.bands().jolt().rms()),
+            Wanted.SEAT,
+            Wanted.FEET,
+            Wanted.KINDS_OF_MOTION),
     /** Above 10 Hz at the feet. */
-    FEET_BUZZ("feet buzz", "buzz at the feet, above 10 Hz, r.m.s.", "m/s²", Worse.HIGH, Places.SEATS, seat(Position.FEET, v -> v.bands().buzz().rms()), Wanted.SEAT, Wanted.FEET, Wanted.KINDS_OF_MOTION),
+    FEET_BUZZ(
+            "feet buzz",
+            "buzz at the feet, above 10 Hz, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.FEET, v -> v.bands().buzz().rms()),
+            Wanted.SEAT,
+            Wanted.FEET,
+            Wanted.KINDS_OF_MOTION),
     /** Time during which a rider is off the seat. */
     TIME_OFF_SEAT("time off seat", "time off the seat", "s", Worse.HIGH, Places.SEATS, seats(SeatResult::timeOff)),
     /** Time during which a wheel is off the ground. */
-    TIME_OFF_GROUND("time off ground", "time off the ground", "s", Worse.HIGH, Places.WHEELS, wheels(WheelResult::timeOff)),
+    TIME_OFF_GROUND(
+            "time off ground", "time off the ground", "s", Worse.HIGH, Places.WHEELS, wheels(WheelResult::timeOff)),
     /** Smallest wheel load. */
-    LEAST_LOAD("least wheel load", "least load of a wheel", "N", Worse.LOW, Places.WHEELS, wheels(w -> w.least().value()), Wanted.WHEEL_LOADS),
+    LEAST_LOAD(
+            "least wheel load",
+            "least load of a wheel",
+            "N",
+            Worse.LOW,
+            Places.WHEELS,
+            wheels(w -> w.least().value()),
+            Wanted.WHEEL_LOADS),
     /** Smallest wheel load over that at rest. */
-    LEAST_SHARE("least load share", "least load of a wheel over that at rest", "1", Worse.LOW, Places.WHEELS, wheels(w -> w.least().value() / w.loadAtRest()), Wanted.WHEEL_LOADS),
+    LEAST_SHARE(
+            "least load share",
+            "least load of a wheel over that at rest",
+            "1",
+            Worse.LOW,
+            Places.WHEELS,
+            wheels(w -> w.least().value() / w.loadAtRest()),
+            Wanted.WHEEL_LOADS),
     /** Greatest wheel load. */
-    GREATEST_LOAD("greatest wheel load", "greatest load of a wheel", "N", Worse.HIGH, Places.WHEELS, wheels(w -> w.greatest().value()), Wanted.WHEEL_LOADS),
+    GREATEST_LOAD(
+            "greatest wheel load",
+            "greatest load of a wheel",
+            "N",
+            Worse.HIGH,
+            Places.WHEELS,
+            wheels(w -> w.greatest().value()),
+            Wanted.WHEEL_LOADS),
     /** Share of time during which a spring's friction is locked. */
-    LOCKED("locked share", "share of time locked by friction", "1", Worse.NEITHER, Places.SPRINGS, springs(ElementResult::lockedShare)),
+    LOCKED(
+            "locked share",
+            "share of time locked by friction",
+            "1",
+            Worse.NEITHER,
+            Places.SPRINGS,
+            springs(ElementResult::lockedShare)),
     /** Greatest travel from rest in compression. */
-    COMPRESSION("compression", "greatest compression from rest", "m", Worse.HIGH, Places.SPRINGS, springs(ElementResult::compression), Wanted.TRAVEL),
+    COMPRESSION(
+            "compression",
+            "greatest compression from rest",
+            "m",
+            Worse.HIGH,
+            Places.SPRINGS,
+            springs(ElementResult::compression),
+            Wanted.TRAVEL),
     /** Greatest travel from rest in extension. */
-    EXTENSION("extension", "greatest extension from rest", "m", Worse.HIGH, Places.SPRINGS, springs(ElementResult::extension), Wanted.TRAVEL),
+    EXTENSION(
+            "extension",
+            "greatest extension from rest",
+            "m",
+            Worse.HIGH,
+            Places.SPRINGS,
+            springs(ElementResult::extension),
+            Wanted.TRAVEL),
     /** Energy that a spring or damper turns to heat. */
-    DISSIPATED("energy dissipated", "energy turned to heat", "J", Worse.NEITHER, Places.SPRINGS, springs(ElementResult::dissipated)),
+    DISSIPATED(
+            "energy dissipated",
+            "energy turned to heat",
+            "J",
+            Worse.NEITHER,
+            Places.SPRINGS,
+            springs(ElementResult::dissipated)),
     /** Greatest draught. */
-    DRAUGHT("draught", "greatest draught", "N", Worse.HIGH, Places.VEHICLE, (m, to) -> to.accept("vehicle", m.ride().draught().value()), Wanted.DRAUGHT),
+    DRAUGHT(
+            "draught",
+            "greatest draught",
+            "N",
+            Worse.HIGH,
+            Places.VEHICLE,
+            (m, to) -> to.accept("vehicle", m.ride().draught().value()),
+            Wanted.DRAUGHT),
     /** Greatest displacement of the body from rest. */
-    SWING("swing", "greatest heave of the body from rest", "m", Worse.HIGH, Places.VEHICLE, swings("heave", Measured.Swing::greatest), Wanted.SWINGS),
+    SWING(
+            "swing",
+            "greatest heave of the body from rest",
+            "m",
+            Worse.HIGH,
+            Places.VEHICLE,
+            swings("heave", Measured.Swing::greatest),
+            Wanted.SWINGS),
     /** Greatest pitch from rest. */
-    PITCH("pitch", "greatest pitch of the body from rest", "rad", Worse.HIGH, Places.VEHICLE, swings("pitch", Measured.Swing::greatest), Wanted.SWINGS),
+    PITCH(
+            "pitch",
+            "greatest pitch of the body from rest",
+            "rad",
+            Worse.HIGH,
+            Places.VEHICLE,
+            swings("pitch", Measured.Swing::greatest),
+            Wanted.SWINGS),
     /** Greatest pitch from rest after the last axle has left the obstacles. */
-    PITCH_AFTER("pitch after", "greatest pitch of the body after the last axle's hit", "rad", Worse.HIGH, Places.VEHICLE, swings("pitch", Measured.Swing::after), Wanted.SWINGS),
+    PITCH_AFTER(
+            "pitch after",
+            "greatest pitch of the body after the last axle's hit",
+            "rad",
+            Worse.HIGH,
+            Places.VEHICLE,
+            swings("pitch", Measured.Swing::after),
+            Wanted.SWINGS),
     /** Greatest roll from rest. */
-    ROLL("roll", "greatest roll of the body from rest", "rad", Worse.HIGH, Places.VEHICLE, swings("roll", Measured.Swing::greatest), Wanted.SWINGS),
+    ROLL(
+            "roll",
+            "greatest roll of the body from rest",
+            "rad",
+            Worse.HIGH,
+            Places.VEHICLE,
+            swings("roll", Measured.Swing::greatest),
+            Wanted.SWINGS),
     /** How many cycles heave, roll or pitch takes to die away. */
-    CYCLES("cycles to rest", "cycles before the body comes to rest", "1", Worse.HIGH, Places.MOTIONS, swings(Measured.Swing::cycles), Wanted.SWINGS);
+    CYCLES(
+            "cycles to rest",
+            "cycles before the body comes to rest",
+            "1",
+            Worse.HIGH,
+            Places.MOTIONS,
+            swings(Measured.Swing::cycles),
+            Wanted.SWINGS);
 
     private final String word;
     private final String title;

@@ -40,13 +40,7 @@ public final class Runs {
      * @throws IOException if a run could not be kept; what was kept before is whole
      */
     public static boolean ride(
-            Study study,
-            Part part,
-            BitSet done,
-            Journal journal,
-            int threads,
-            Progress progress,
-            BooleanSupplier stop)
+            Study study, Part part, BitSet done, Journal journal, int threads, Progress progress, BooleanSupplier stop)
             throws IOException {
         return ride(study, () -> new StudyBench(study), part, done, journal, threads, progress, stop);
     }
@@ -99,8 +93,7 @@ public final class Runs {
         private final AtomicReference<Throwable> failure = new AtomicReference<>();
         private long finished;
 
-        Session(
-                Study study, Part part, BitSet done, Journal journal, Progress progress, BooleanSupplier stop) {
+        Session(Study study, Part part, BitSet done, Journal journal, Progress progress, BooleanSupplier stop) {
             this.study = study;
             this.part = part;
             this.done = (BitSet) done.clone();
@@ -118,7 +111,9 @@ public final class Runs {
                 Schedule schedule = study.schedule();
                 RunKeys keys = new RunKeys(study);
                 Bench bench = benches.get();
-                for (long chunk = nextChunk.getAndIncrement(); chunk * CHUNK < size; chunk = nextChunk.getAndIncrement()) {
+                for (long chunk = nextChunk.getAndIncrement();
+                        chunk * CHUNK < size;
+                        chunk = nextChunk.getAndIncrement()) {
                     chunk(chunk, schedule, keys, bench);
                 }
             } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError e) {

@@ -100,8 +100,7 @@ final class Schedules {
             Set<String> paths = new LinkedHashSet<>();
             for (Uncertain uncertain : compare.draws() > 0 ? compare.uncertain() : List.<Uncertain>of()) {
                 for (Uncertain.Block block : uncertain.blocks()) {
-                    block.joint().paths().forEach(p -> dimensions.putIfAbsent(
-                            block.prefix() + p, dimensions.size()));
+                    block.joint().paths().forEach(p -> dimensions.putIfAbsent(block.prefix() + p, dimensions.size()));
                 }
                 paths.addAll(uncertain.paths());
             }
@@ -146,8 +145,7 @@ final class Schedules {
             double[] shares = draws.point(draw);
             Uncertain uncertain = compare.uncertain().get(v);
             double[] own = uncertain.blocks().stream()
-                    .flatMap(block -> block.joint().paths().stream()
-                            .map(p -> block.prefix() + p))
+                    .flatMap(block -> block.joint().paths().stream().map(p -> block.prefix() + p))
                     .mapToDouble(path -> shares[dimensions.get(path)])
                     .toArray();
             List<Double> values = uncertain.values(own);
@@ -171,8 +169,7 @@ final class Schedules {
         Drawn(Variant variant, Method.Uncertainty method) {
             this.variant = variant;
             this.method = method;
-            draws = new Draws(
-                    method.kind(), method.draws(), method.uncertain().dimensions(), method.seed());
+            draws = new Draws(method.kind(), method.draws(), method.uncertain().dimensions(), method.seed());
         }
 
         static String head(String path, Spread spread) {

@@ -42,7 +42,12 @@ public final class SearchRun {
      * @param shares of the ranges; empty for the scenario as written
      * @param worth answer to the first question, worst of all ride tests; NaN where a ride failed
      */
-    public record Step(Trial trial, double[] shares, Outcome outcome, double worth) {}
+    public record Step(Trial trial, double[] shares, Outcome outcome, double worth) {
+        /** Why it could not be ridden in full; empty if it could. */
+        public String reason() {
+            return outcome.reason();
+        }
+    }
 
     /**
      * @param way all runs, in order
@@ -138,7 +143,7 @@ public final class SearchRun {
     private double[] worth(ExecutorService crew, ThreadLocal<Bench> bench, List<double[]> points) {
         List<Trial> trials = new ArrayList<>();
         for (double[] shares : points) {
-            long run = path.size() + trials.size();
+            long run = (long) path.size() + trials.size();
             trials.add(Schedules.at(run, "search", study.variants().get(0), method.factors(), shares));
         }
         int from = path.size();

@@ -40,7 +40,7 @@ public record Study(
      */
     public OptionalDouble asWritten(Factor factor) {
         Variant variant = variants.get(0);
-        if (factor instanceof Factor.Multiple || startsWithTimes(factor)) {
+        if (factor.isMultiple()) {
             return OptionalDouble.of(1);
         }
         String path = factor.paths().get(0);
@@ -56,14 +56,12 @@ public record Study(
             double si = variant.texts().containsKey(path)
                     ? Measures.parse(text, kind).value()
                     : value.measure().get().value();
-            double unit = factor.unit().equals("1") ? 1 : Measures.parse("1 " + factor.unit(), kind).value();
+            double unit = factor.unit().equals("1")
+                    ? 1
+                    : Measures.parse("1 " + factor.unit(), kind).value();
             return OptionalDouble.of(si / unit);
         } catch (UnfitValueException | QuantityFormatException notOne) {
             return OptionalDouble.empty();
         }
-    }
-
-    private static boolean startsWithTimes(Factor factor) {
-        return factor instanceof Factor.Listed listed && listed.words().get(0).startsWith("×");
     }
 }

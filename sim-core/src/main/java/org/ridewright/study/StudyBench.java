@@ -43,7 +43,10 @@ public final class StudyBench implements Bench {
 
     private Outcome.Line line(Scenario scenario, RideBench.Test test) {
         List<String> labels = List.of(
-                test.vehicle().name(), test.load().name(), test.road().name(), test.plan().title());
+                test.vehicle().name(),
+                test.load().name(),
+                test.road().name(),
+                test.plan().title());
         try {
             Measured measured = bench.measure(scenario, test, wanted);
             List<Double> answers =

@@ -49,7 +49,9 @@ public record Uncertain(List<Block> blocks) {
     public List<String> paths() {
         List<String> paths = new ArrayList<>();
         for (Block block : blocks) {
-            block.varying().forEach(i -> paths.add(block.prefix() + block.joint().paths().get(i)));
+            block.varying()
+                    .forEach(i ->
+                            paths.add(block.prefix() + block.joint().paths().get(i)));
         }
         return paths;
     }

@@ -120,7 +120,7 @@ class DamagedMeasurementsTest {
         return arguments(whole, damaged, List.of(said));
     }
 
-    @ParameterizedTest(name = "{1}")
+    @ParameterizedTest(name = "{index} {0}")
     @MethodSource("damages")
     void isRefusedWithPlaceAndRemedy(String whole, String damaged, List<String> said) throws IOException {
         assertThat(WHOLE).contains(whole);

@@ -83,43 +83,148 @@ class StudyFileTest {
         return Stream.of(
                 refusal("a scenario", SCENARIO, 1, "scenario", "base: study.yaml"),
                 refusal("no base", "study: T\nanswers: [peak]\nsweep: []\n", 1, "base", "scenario file"),
-                refusal("a base that is not there", HEAD.replace("plank.yaml", "planks.yaml"), 2, "is not there", "write plank.yaml"),
+                refusal(
+                        "a base that is not there",
+                        HEAD.replace("plank.yaml", "planks.yaml"),
+                        2,
+                        "is not there",
+                        "write plank.yaml"),
                 refusal("a base that is a folder", HEAD.replace("plank.yaml", "."), 2, "is a folder", "write"),
                 refusal("no answers", "study: T\nbase: plank.yaml\nsweep: []\n", 1, "answers", "a_w"),
-                refusal("an unknown measure", HEAD.replace("peak", "peek"), 3, "is not a measure of a ride", "write peak"),
-                refusal("an unknown place", HEAD.replace("[peak]", "[{measure: peak, at: center of mass}]"), 3, "is no seat or point", "write centre of mass"),
-                refusal("an answer asked twice", HEAD.replace("[peak]", "[peak, peak]"), 3, "asked twice", "remove one"),
-                refusal("an answer without a measure", HEAD.replace("[peak]", "[{at: driver}]"), 3, "measure", "add 'measure"),
+                refusal(
+                        "an unknown measure",
+                        HEAD.replace("peak", "peek"),
+                        3,
+                        "is not a measure of a ride",
+                        "write peak"),
+                refusal(
+                        "an unknown place",
+                        HEAD.replace("[peak]", "[{measure: peak, at: center of mass}]"),
+                        3,
+                        "is no seat or point",
+                        "write centre of mass"),
+                refusal(
+                        "an answer asked twice",
+                        HEAD.replace("[peak]", "[peak, peak]"),
+                        3,
+                        "asked twice",
+                        "remove one"),
+                refusal(
+                        "an answer without a measure",
+                        HEAD.replace("[peak]", "[{at: driver}]"),
+                        3,
+                        "measure",
+                        "add 'measure"),
                 refusal("no method", HEAD, 1, "is missing", "sweep"),
                 refusal("two methods", HEAD + "sweep: []\nsearch: {}\n", 5, "given beside 'sweep'", "remove"),
                 refusal("a misspelt method", HEAD + "sweeps: []\n", 4, "is not a key", "write sweep"),
-                refusal("three values swept", HEAD + "sweep: [{vary: a}, {vary: b}, {vary: c}]\n", 4, "varies 3 values", "sensitivity"),
-                refusal("a path that leads nowhere", sweep("from: 1 km/h\nto: 2 km/h\n").replace("speeds", "speed"), 5, "speed", "path"),
+                refusal(
+                        "three values swept",
+                        HEAD + "sweep: [{vary: a}, {vary: b}, {vary: c}]\n",
+                        4,
+                        "varies 3 values",
+                        "sensitivity"),
+                refusal(
+                        "a path that leads nowhere",
+                        sweep("from: 1 km/h\nto: 2 km/h\n").replace("speeds", "speed"),
+                        5,
+                        "speed",
+                        "path"),
                 refusal("no steps", sweep("called: v\n"), 5, "values", "from"),
-                refusal("both list and range", sweep("from: 1 km/h\nto: 2 km/h\nvalues: [3 km/h]\n"), 6, "given beside", "remove"),
+                refusal(
+                        "both list and range",
+                        sweep("from: 1 km/h\nto: 2 km/h\nvalues: [3 km/h]\n"),
+                        6,
+                        "given beside",
+                        "remove"),
                 refusal("one end only", sweep("from: 1 km/h\n"), 5, "to", "end of the range"),
                 refusal("an end in another unit", sweep("from: 1 kg\nto: 2 km/h\n"), 6, "speed", "km/h"),
                 refusal("an end without unit", sweep("from: 1\nto: 2 km/h\n"), 6, "has no unit", "write it as"),
                 refusal("ends exchanged", sweep("from: 3 km/h\nto: 2 km/h\n"), 7, "is not above 'from'", "exchange"),
-                refusal("equal ratios from nothing", sweep("from: 0 km/h\nto: 2 km/h\nspacing: logarithmic\n"), 6, "cannot begin", "linear"),
+                refusal(
+                        "equal ratios from nothing",
+                        sweep("from: 0 km/h\nto: 2 km/h\nspacing: logarithmic\n"),
+                        6,
+                        "cannot begin",
+                        "linear"),
                 refusal("a multiple and a value", sweep("from: × 0.5\nto: 2 km/h\n"), 7, "is no multiple", "both"),
                 refusal("one step", sweep("from: 1 km/h\nto: 2 km/h\nsteps: 1\n"), 8, "is not a count", "whole number"),
-                refusal("a misspelt spacing", sweep("from: 1 km/h\nto: 2 km/h\nspacing: log\n"), 8, "is not a spacing", "logarithmic"),
-                refusal("a range of words", HEAD + "sweep: {vary: \"vehicles[0].load cases[0]\", from: empty, to: laden}\n", 4, "is a word", "values"),
-                refusal("a word that may not stand there", HEAD + "sweep: {vary: \"vehicles[0].load cases[0]\", values: [laiden]}\n", 4, "cannot be", "correct"),
-                refusal("a change that cannot be", HEAD + "with: {duration: -3 s}\nsweep: []\n", 4, "cannot be", "correct"),
+                refusal(
+                        "a misspelt spacing",
+                        sweep("from: 1 km/h\nto: 2 km/h\nspacing: log\n"),
+                        8,
+                        "is not a spacing",
+                        "logarithmic"),
+                refusal(
+                        "a range of words",
+                        HEAD + "sweep: {vary: \"vehicles[0].load cases[0]\", from: empty, to: laden}\n",
+                        4,
+                        "is a word",
+                        "values"),
+                refusal(
+                        "a word that may not stand there",
+                        HEAD + "sweep: {vary: \"vehicles[0].load cases[0]\", values: [laiden]}\n",
+                        4,
+                        "cannot be",
+                        "correct"),
+                refusal(
+                        "a change that cannot be",
+                        HEAD + "with: {duration: -3 s}\nsweep: []\n",
+                        4,
+                        "cannot be",
+                        "correct"),
                 refusal("one variant", HEAD + "compare: {variants: [{called: a}]}\n", 4, "has 1 item", "as it is"),
-                refusal("two variants of one name", HEAD + "compare: {variants: [{called: a}, {called: a}]}\n", 4, "name of another", "another name"),
-                refusal("a comparison of nothing known", HEAD + "compare: {between: wheels}\n", 4, "is not what is compared", "vehicles or load cases"),
-                refusal("draws of a kind unknown", HEAD + "uncertainty: {method: halton}\n", 4, "is not a kind of draws", "sobol"),
+                refusal(
+                        "two variants of one name",
+                        HEAD + "compare: {variants: [{called: a}, {called: a}]}\n",
+                        4,
+                        "name of another",
+                        "another name"),
+                refusal(
+                        "a comparison of nothing known",
+                        HEAD + "compare: {between: wheels}\n",
+                        4,
+                        "is not what is compared",
+                        "vehicles or load cases"),
+                refusal(
+                        "draws of a kind unknown",
+                        HEAD + "uncertainty: {method: halton}\n",
+                        4,
+                        "is not a kind of draws",
+                        "sobol"),
                 refusal("one draw", HEAD + "uncertainty: {draws: 1}\n", 4, "is not a count", "whole number"),
-                refusal("draws of what has no tolerance", HEAD + "uncertainty: {of: \"" + SPEED + "\"}\n", 4, "has no tolerance", "take it off"),
-                refusal("draws of what is not there", HEAD + "uncertainty: {of: \"vehicles[0].vehicle.axles[9].track\"}\n", 4, "axles", "correct"),
+                refusal(
+                        "draws of what has no tolerance",
+                        HEAD + "uncertainty: {of: \"" + SPEED + "\"}\n",
+                        4,
+                        "has no tolerance",
+                        "take it off"),
+                refusal(
+                        "draws of what is not there",
+                        HEAD + "uncertainty: {of: \"vehicles[0].vehicle.axles[9].track\"}\n",
+                        4,
+                        "axles",
+                        "correct"),
                 refusal("odd levels", HEAD + "sensitivity: {method: morris, levels: 3}\n", 4, "is odd", "write 4"),
-                refusal("draws of a screening", HEAD + "sensitivity: {method: morris, draws: 30}\n", 4, "belongs to the method", "trajectories"),
-                refusal("a search for nothing", HEAD + "search: {vary: {vary: \"" + SPEED + "\", from: 1 km/h, to: 2 km/h}}\n", 4, "best", "target"),
+                refusal(
+                        "draws of a screening",
+                        HEAD + "sensitivity: {method: morris, draws: 30}\n",
+                        4,
+                        "belongs to the method",
+                        "trajectories"),
+                refusal(
+                        "a search for nothing",
+                        HEAD + "search: {vary: {vary: \"" + SPEED + "\", from: 1 km/h, to: 2 km/h}}\n",
+                        4,
+                        "best",
+                        "target"),
                 refusal("a search of nothing", HEAD + "search: {best: least}\n", 4, "vary", "from: 4 km/h"),
-                refusal("a search for what is no word", HEAD + "search: {best: lowest, vary: {vary: \"" + SPEED + "\", from: 1 km/h, to: 2 km/h}}\n", 4, "is not what is best", "least or greatest"));
+                refusal(
+                        "a search for what is no word",
+                        HEAD + "search: {best: lowest, vary: {vary: \"" + SPEED + "\", from: 1 km/h, to: 2 km/h}}\n",
+                        4,
+                        "is not what is best",
+                        "least or greatest"));
     }
 
     private static Arguments refusal(String what, String text, int line, String fault, String remedy) {
@@ -129,11 +234,13 @@ class StudyFileTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("refused")
     void isRefusedWithItsPlaceAndARemedy(String what, String text, int line, String fault, String remedy) {
-        assertThatThrownBy(() -> study(text)).isInstanceOfSatisfying(InputException.class, e -> assertThat(e.problems())
-                .anySatisfy(problem -> {
-                    assertThat(problem.line()).isEqualTo(line);
-                    assertThat(problem.render()).contains(fault).containsIgnoringCase(remedy);
-                }));
+        assertThatThrownBy(() -> study(text))
+                .isInstanceOfSatisfying(
+                        InputException.class,
+                        e -> assertThat(e.problems()).anySatisfy(problem -> {
+                            assertThat(problem.line()).isEqualTo(line);
+                            assertThat(problem.render()).contains(fault).containsIgnoringCase(remedy);
+                        }));
     }
 
     @Test
@@ -141,8 +248,10 @@ class StudyFileTest {
         Files.writeString(folder.resolve("plank.yaml"), SCENARIO.replace("30 mm", "30 kg"));
 
         assertThatThrownBy(() -> study(HEAD + "sweep: []\n"))
-                .isInstanceOfSatisfying(InputException.class, e -> assertThat(e.problems())
-                        .anySatisfy(p -> assertThat(p.file()).endsWith("plank.yaml")));
+                .isInstanceOfSatisfying(
+                        InputException.class,
+                        e -> assertThat(e.problems())
+                                .anySatisfy(p -> assertThat(p.file()).endsWith("plank.yaml")));
     }
 
     @Test
@@ -155,7 +264,8 @@ class StudyFileTest {
         assertThat(schedule.trial(2).texts()).containsEntry(SPEED, "8.0 km/h");
         assertThat(schedule.trial(4).texts()).containsEntry(SPEED, "16.0 km/h");
         assertThat(schedule.heads().get(0)).endsWith("(km/h)");
-        assertThat(study.asWritten(((Method.Sweep) study.method()).swept().get(0).factor()))
+        assertThat(study.asWritten(
+                        ((Method.Sweep) study.method()).swept().get(0).factor()))
                 .hasValueCloseTo(10.0, within(1e-12));
     }
 
@@ -168,8 +278,8 @@ class StudyFileTest {
 
     @Test
     void everyCombinationOfTwoValues() {
-        Study study = study(HEAD + "sweep:\n  - {vary: \"" + SPEED + "\", values: [5 km/h, 9 km/h]}\n"
-                + "  - {vary: \"" + RATE + "\", from: × 0.5, to: × 2, steps: 3}\n");
+        Study study = study(HEAD + "sweep:\n  - {vary: \"" + SPEED + "\", values: [5 km/h, 9 km/h]}\n" + "  - {vary: \""
+                + RATE + "\", from: × 0.5, to: × 2, steps: 3}\n");
         Schedule schedule = study.schedule();
 
         assertThat(schedule.size()).isEqualTo(7);
@@ -190,7 +300,9 @@ class StudyFileTest {
 
     @Test
     void aStarChoosesTheToleranceOfEveryAxle() {
-        Study study = study(HEAD + "sensitivity: {method: sobol indices, draws: 8, of: \"vehicles[0].vehicle.axles[*].springs[*].rate\"}\n");
+        Study study = study(
+                HEAD
+                        + "sensitivity: {method: sobol indices, draws: 8, of: \"vehicles[0].vehicle.axles[*].springs[*].rate\"}\n");
 
         assertThat(((Method.Indices) study.method()).factors())
                 .extracting(Factor::name)
@@ -215,22 +327,23 @@ class StudyFileTest {
 
         assertThat(outcome.tests()).isEmpty();
         assertThat(outcome.failure()).contains("speeds[0]");
-        assertThat(new StudyBench(study).ride(study.schedule().trial(2)).answer(0, 0)).isPositive();
+        assertThat(new StudyBench(study).ride(study.schedule().trial(2)).answer(0, 0))
+                .isPositive();
     }
 
     @Test
     void loadCasesSideBySideShareTheirDraws() {
-        Study study = study((HEAD + "compare: {between: load cases, draws: 16}\n")
-                .replace("plank.yaml", "both.yaml"));
+        Study study = study((HEAD + "compare: {between: load cases, draws: 16}\n").replace("plank.yaml", "both.yaml"));
         CompareFindings findings = (CompareFindings) ridden(study);
 
         assertThat(findings.things()).containsExactly("empty", "laden");
         assertThat(findings.rows()).hasSize(1);
         int best = findings.best(0, 0);
         int other = 1 - best;
-        double own = findings.spread(other, 0, 0).quantile(0.95) - findings.spread(other, 0, 0).quantile(0.05);
-        double difference =
-                findings.difference(other, 0, 0).quantile(0.95) - findings.difference(other, 0, 0).quantile(0.05);
+        double own = findings.spread(other, 0, 0).quantile(0.95)
+                - findings.spread(other, 0, 0).quantile(0.05);
+        double difference = findings.difference(other, 0, 0).quantile(0.95)
+                - findings.difference(other, 0, 0).quantile(0.05);
         assertThat(difference).as("what is common cancels").isLessThan(own);
     }
 
@@ -242,12 +355,14 @@ class StudyFileTest {
 
     @Test
     void variantsKeepWhatMakesThemThroughEveryDraw() {
-        Study study = study(HEAD + "compare:\n  variants:\n    - called: soft\n      with:\n        \"" + RATE.replace("wheel", "0").replace("coil", "0")
+        Study study = study(HEAD + "compare:\n  variants:\n    - called: soft\n      with:\n        \""
+                + RATE.replace("wheel", "0").replace("coil", "0")
                 + "\": 15 kN/m\n    - called: as it is\n  draws: 4\n");
         Schedule schedule = study.schedule();
 
         assertThat(schedule.size()).isEqualTo(10);
-        assertThat(schedule.trial(4).texts().get(RATE.replace("wheel", "0").replace("coil", "0"))).isEqualTo("15 kN/m");
+        assertThat(schedule.trial(4).texts().get(RATE.replace("wheel", "0").replace("coil", "0")))
+                .isEqualTo("15 kN/m");
         assertThat(schedule.trial(4).texts().get("vehicles[0].vehicle.body.mass"))
                 .isEqualTo(schedule.trial(5).texts().get("vehicles[0].vehicle.body.mass"));
     }

@@ -28,6 +28,11 @@ public final class Fleet {
         }
     }
 
+    /** One vehicle of the demonstration fleet, by the name of its file. */
+    public static Vehicle called(String name) {
+        return VehicleFile.read(FOLDER.resolve(name + ".yaml"));
+    }
+
     /** A vehicle described in YAML. */
     public static Vehicle described(String yaml) {
         try {

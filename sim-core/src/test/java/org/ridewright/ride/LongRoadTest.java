@@ -50,7 +50,7 @@ class LongRoadTest {
 
     @Test
     void blocksOfAPathMeetAndAreThePathOfTheWholeRoad() {
-        Vehicle vehicle = Fleet.all().get(0);
+        Vehicle vehicle = Fleet.called("dray");
         VehicleModel model = VehicleModel.assemble(vehicle, vehicle.loadCases().get(0), Optional.empty(), false);
         Road road = planks(260);
         List<PolynomialBlocks> inputs = new Heights(model, road, new Travel(at(1))).all(100);
@@ -85,7 +85,7 @@ class LongRoadTest {
 
     @Test
     void ofALongRideTheStretchAroundItsGreatestAccelerationIsKept() {
-        Vehicle vehicle = Fleet.all().get(0);
+        Vehicle vehicle = Fleet.called("dray");
         Scenario scenario = new Scenario(
                 "long",
                 "",
@@ -112,7 +112,7 @@ class LongRoadTest {
 
     @Test
     void twoLegsOfOneSpeedAreOneSteadyRide() {
-        Vehicle vehicle = Fleet.all().get(0);
+        Vehicle vehicle = Fleet.called("dray");
         Road road = planks(5);
         SpeedPlan legs = new SpeedPlan(
                 Optional.of("same"),
@@ -127,7 +127,7 @@ class LongRoadTest {
     /** A change of speed so slight that nothing should come of it but a slight change. */
     @Test
     void aChangingSpeedIsFollowedAsClosely() {
-        Vehicle vehicle = Fleet.all().get(0);
+        Vehicle vehicle = Fleet.called("dray");
         Road road = planks(5);
         SpeedPlan legs = new SpeedPlan(
                 Optional.of("hardly"),

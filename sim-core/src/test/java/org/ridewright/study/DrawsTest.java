@@ -34,7 +34,9 @@ class DrawsTest {
             Set<Integer> boxes = new HashSet<>();
             for (int i = 0; i < 256; i++) {
                 double[] p = draws.point(i);
-                boxes.add((int) (p[0] * (1 << m)) * 1000 + (int) (p[1] * (1 << (8 - m))));
+                int column = (int) (p[0] * (1 << m));
+                int row = (int) (p[1] * (1 << (8 - m)));
+                boxes.add(column * 1000 + row);
             }
             assertThat(boxes).hasSize(256);
         }

@@ -78,7 +78,8 @@ class RunsTest {
         if (trial.run() % 17 == 5) {
             return Outcome.failed("! tipped; over | at\t0.3 s\nand \\ worse");
         }
-        double x = trial.texts().isEmpty() ? 0.5 : Double.parseDouble(trial.texts().get("x"));
+        double x =
+                trial.texts().isEmpty() ? 0.5 : Double.parseDouble(trial.texts().get("x"));
         List<String> labels = List.of("dray; two-horse", "!laden", "lane|1", "5 km/h");
         return new Outcome(List.of(new Outcome.Line(labels, List.of(Math.sin(1e3 * x)), "")), "");
     }
@@ -205,8 +206,10 @@ class RunsTest {
     void runsOfOtherFilesDoNotCount() throws IOException {
         Path file = whole(study(30, "f"));
 
-        assertThat(new Finished(study(30, "g"), List.of(file)).runs().cardinality()).isZero();
-        assertThat(new Finished(study(30, "f"), List.of(file)).runs().cardinality()).isEqualTo(31);
+        assertThat(new Finished(study(30, "g"), List.of(file)).runs().cardinality())
+                .isZero();
+        assertThat(new Finished(study(30, "f"), List.of(file)).runs().cardinality())
+                .isEqualTo(31);
     }
 
     @Test

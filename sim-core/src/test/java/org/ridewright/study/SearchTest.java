@@ -26,8 +26,8 @@ class SearchTest {
     @Test
     void theDeeperOfTwoHollows() {
         // hollows at 0.2 and 0.8, the second deeper
-        Search.Found found =
-                of(x -> Math.min(Math.abs(x[0] - 0.2), Math.abs(x[0] - 0.8) - 0.05), 80).least(1, 1);
+        Search.Found found = of(x -> Math.min(Math.abs(x[0] - 0.2), Math.abs(x[0] - 0.8) - 0.05), 80)
+                .least(1, 1);
 
         assertThat(found.best()[0]).isCloseTo(0.8, within(2e-3));
     }

@@ -54,8 +54,12 @@ class SensitivityTest {
         for (int i = 0; i < 3; i++) {
             assertThat(sums.first(i).value()).as("first %d", i).isCloseTo(known[i], within(tolerance));
             assertThat(sums.total(i).value()).as("total %d", i).isCloseTo(known[3 + i], within(tolerance));
-            assertThat(known[i]).as("first %d", i).isBetween(sums.first(i).low(), sums.first(i).high());
-            assertThat(known[3 + i]).as("total %d", i).isBetween(sums.total(i).low(), sums.total(i).high());
+            assertThat(known[i])
+                    .as("first %d", i)
+                    .isBetween(sums.first(i).low(), sums.first(i).high());
+            assertThat(known[3 + i])
+                    .as("total %d", i)
+                    .isBetween(sums.total(i).low(), sums.total(i).high());
         }
         assertThat(sums.deviation().value()).isCloseTo(Math.sqrt(known[6]), within(10 * tolerance));
     }

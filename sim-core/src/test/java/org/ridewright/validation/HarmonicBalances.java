@@ -106,7 +106,7 @@ final class HarmonicBalances implements ReferenceProblem {
         return String.format(
                 Locale.ROOT,
                 "Beside Den Hartog's exact amplitude the balance errs by at most %.1f %% where F/F₀ ≤ 0.3, and by at most %.0f %% over all these rows: "
-                        + "the more friction takes of the force, and the lower the frequency, the more of the motion lies in higher harmonics.",
+                        + "the more friction takes of the force, and the farther from resonance, the more of the motion lies in higher harmonics.",
                 100 * mild,
                 100 * worst);
     }

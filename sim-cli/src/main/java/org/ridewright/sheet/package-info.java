@@ -1,0 +1,2 @@
+/** The sheet on which a person writes down what a vehicle measures in the yard. */
+package org.ridewright.sheet;

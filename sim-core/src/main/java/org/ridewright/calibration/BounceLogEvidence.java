@@ -1,0 +1,147 @@
+package org.ridewright.calibration;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.ridewright.bounce.BounceTest;
+import org.ridewright.bounce.Count;
+import org.ridewright.bounce.Handling;
+import org.ridewright.fieldwork.BounceLog;
+import org.ridewright.fieldwork.LogReference;
+import org.ridewright.fieldwork.Release;
+import org.ridewright.measurement.LogOptions;
+import org.ridewright.measurement.RecordedRide;
+import org.ridewright.ringdown.NoRingDownException;
+import org.ridewright.ringdown.RingDown;
+import org.ridewright.ringdown.RingDownOptions;
+import org.ridewright.ringdown.RingDowns;
+import org.ridewright.ringdown.Stretch;
+import org.ridewright.signal.Channel;
+
+/**
+ * Logged bounce tests: the ride frequency over the cycles that stand out of the noise, and what is left of the first swing after half of them. Both are
+ * held against the simulated test, let go from as far as the log's first turn shows, {@code (|A_0| + f)/ω²}. In a motion of one degree of freedom
+ * a swing is proportional to the acceleration just after the turn that begins it, so that both shrink by the same share.
+ */
+record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<Datum> data) implements Evidence {
+    /** By how much sensor, place and other modes may be off, besides the errors of the fit (of the frequency; of a swing's share). */
+    private static final double OF_FREQUENCY = 0.005;
+
+    private static final double OF_SHARE = 0.03;
+
+    /**
+     * @throws CalibrationException if a log shows no release
+     * @throws org.ridewright.measurement.UnusableLogException if a log cannot be used
+     */
+    static BounceLogEvidence of(BounceLog fact, Sources sources) {
+        List<RingDown> releases = new ArrayList<>();
+        for (LogReference log : fact.logs()) {
+            releases.addAll(releases(fact, log, sources));
+        }
+        int halves = releases.stream().mapToInt(RingDown::halfCycles).min().orElseThrow();
+        double frequency =
+                mean(releases.stream().map(r -> r.frequency().value()).toList());
+        double ofFit = Math.sqrt(mean(releases.stream()
+                        .map(r -> r.frequency().standardError() * r.frequency().standardError())
+                        .toList())
+                / releases.size());
+        double scatter =
+                scatter(releases.stream().map(r -> r.frequency().value()).toList());
+        List<Datum> data = new ArrayList<>();
+        data.add(new Datum(
+                fact.label() + ": ride frequency",
+                "Hz",
+                frequency,
+                Math.sqrt(ofFit * ofFit + scatter * scatter + square(OF_FREQUENCY * frequency)),
+                fact.keepBack(),
+                ""));
+        int later = halves / 2;
+        if (later >= 1) {
+            List<Double> shares = releases.stream().map(r -> share(r, later)).toList();
+            data.add(new Datum(
+                    fact.label() + ": swing left after " + Double.toString(later / 2.0) + " cycles",
+                    "%",
+                    100 * mean(shares),
+                    100 * Math.sqrt(square(scatter(shares)) + square(OF_SHARE) + square(noise(releases))),
+                    fact.keepBack(),
+                    ""));
+        }
+        double depth = mean(releases.stream().map(BounceLogEvidence::depth).toList());
+        boolean lifts = fact.release() == Release.LIFTED;
+        BounceTest test = new BounceTest(
+                BounceEvidence.test(fact.test(), fact.release(), Optional.empty())
+                        .kind(),
+                lifts ? Handling.drop(depth) : Handling.pushTo(depth));
+        return new BounceLogEvidence(fact, test, halves, List.copyOf(data));
+    }
+
+    private static List<RingDown> releases(BounceLog fact, LogReference log, Sources sources) {
+        LogOptions own = log.options();
+        LogOptions whole =
+                new LogOptions(own.position(), own.forward(), own.gravity(), own.from(), own.to(), own.gapBound(), 0);
+        RecordedRide recorded = RecordedRide.of(sources.recordings().apply(log), whole);
+        List<Stretch> stretches = recorded.pieces().stream()
+                .map(piece -> stretch(piece.vertical()))
+                .toList();
+        try {
+            return RingDowns.of(stretches, List.of(), RingDownOptions.USUAL).releases();
+        } catch (NoRingDownException none) {
+            throw new CalibrationException(fact.label() + ", " + log.written() + ": " + none.getMessage());
+        }
+    }
+
+    private static Stretch stretch(Channel channel) {
+        return new Stretch(
+                IntStream.range(0, channel.size()).mapToDouble(channel::time).toArray(),
+                IntStream.range(0, channel.size()).mapToDouble(channel::sample).toArray());
+    }
+
+    private static double depth(RingDown release) {
+        double omega = 2 * Math.PI * release.naturalFrequency().value();
+        return (Math.abs(release.firstAcceleration())
+                        + Math.max(0, release.friction().value()))
+                / (omega * omega);
+    }
+
+    private static double share(RingDown release, int later) {
+        return release.amplitudes().get(later).fitted()
+                / release.amplitudes().get(0).fitted();
+    }
+
+    /** Of a share, from what the fits leave. */
+    private static double noise(List<RingDown> releases) {
+        return mean(releases.stream()
+                .map(r -> r.noise()
+                        / Math.abs(r.firstAcceleration())
+                        / Math.sqrt(Math.max(1, r.independent() / (2.0 * r.halfCycles()))))
+                .toList());
+    }
+
+    private static double mean(List<Double> values) {
+        return values.stream().mapToDouble(v -> v).average().orElseThrow();
+    }
+
+    /** Standard error of the mean, from the scatter; 0 of a single value. */
+    private static double scatter(List<Double> values) {
+        double mean = mean(values);
+        double sum = values.stream().mapToDouble(v -> square(v - mean)).sum();
+        return values.size() < 2 ? 0 : Math.sqrt(sum / (values.size() - 1) / values.size());
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
+    @Override
+    public double[] predict(Trial trial, double[] circumstances) {
+        Count count = trial.bounce(fact.load(), test).count();
+        double frequency = BounceEvidence.frequency(count, halfCycles / 2.0).orElse(Double.NaN);
+        if (data.size() == 1) {
+            return new double[] {frequency};
+        }
+        int later = halfCycles / 2;
+        double left = later < count.halfCycles() ? count.swing(later) / count.swing(0) : 0;
+        return new double[] {frequency, 100 * left};
+    }
+}
