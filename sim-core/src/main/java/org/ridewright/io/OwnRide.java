@@ -83,7 +83,7 @@ public record OwnRide(ScenarioDocument document, int entrant, String load) imple
                 whole.samplingRate(),
                 whole.start(),
                 whole.braked(),
-                whole.points(),
+                whole.points().isEmpty() ? UsualRide.standIn(own.vehicle(), load) : whole.points(),
                 whole.ridingADay());
     }
 }

@@ -86,7 +86,7 @@ public record UsualRide(String load, double speed) {
                 Measure.of(200, QuantityKind.FREQUENCY),
                 Scenario.Start.UNSTRESSED,
                 false,
-                points(vehicle),
+                standIn(vehicle, load),
                 Optional.empty());
     }
 
@@ -121,8 +121,8 @@ public record UsualRide(String load, double speed) {
                 Optional.empty());
     }
 
-    /** Where nobody sits, the middle of the wheelbase stands in. */
-    private List<Scenario.Point> points(Vehicle vehicle) {
+    /** Where motion is read off if nobody sits: the middle of the wheelbase, 1 m up. */
+    public static List<Scenario.Point> standIn(Vehicle vehicle, String load) {
         boolean sits = vehicle.loadCase(load).orElseThrow().aboard().stream().anyMatch(Aboard.Person.class::isInstance);
         double middle = vehicle.axles().get(vehicle.axles().size() - 1).behindFrontAxle().value() / 2;
         return sits
