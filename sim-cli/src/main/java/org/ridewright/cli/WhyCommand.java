@@ -42,8 +42,9 @@ import picocli.CommandLine.Spec;
 /** Says what each ingredient of a vehicle contributes to its ride. */
 @Command(
         name = "why",
-        description = "Exchanges one ingredient of a vehicle at a time (friction, wheel size, tyres, frame twist, cushions, place of the load, dampers) "
-                + "for another, and says with intervals what each contributes to the ride; writes report, figure and numbers into a folder.",
+        description =
+                "Exchanges one ingredient of a vehicle at a time (friction, wheel size, tyres, frame twist, cushions, place of the load, dampers) "
+                        + "for another, and says with intervals what each contributes to the ride; writes report, figure and numbers into a folder.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 final class WhyCommand implements Callable<Integer> {
@@ -63,13 +64,15 @@ final class WhyCommand implements Callable<Integer> {
     @Option(
             names = "--ride",
             paramLabel = "SCENARIO",
-            description = "A scenario in which the vehicle rides: all its roads, at all its speeds there. A plank and gravel unless stated.")
+            description =
+                    "A scenario in which the vehicle rides: all its roads, at all its speeds there. A plank and gravel unless stated.")
     private Path scenario;
 
     @Option(
             names = "--speed",
             paramLabel = "SPEED",
-            description = "Speed over plank and gravel; half the top speed of the file but no more than 8 m/s, or 3 m/s, unless stated.")
+            description =
+                    "Speed over plank and gravel; half the top speed of the file but no more than 8 m/s, or 3 m/s, unless stated.")
     private String speed;
 
     @Option(
@@ -81,8 +84,9 @@ final class WhyCommand implements Callable<Integer> {
     @Option(
             names = "--swap",
             paramLabel = "SWAP",
-            description = "An alternative of your own, as 'NAME: PATH = VALUE; PATH = VALUE', such as 'friction: axles[*].springs[*].friction.share of "
-                    + "load = × 0.5'. It takes the place of the usual one of that name, or is one more. May be given several times.")
+            description =
+                    "An alternative of your own, as 'NAME: PATH = VALUE; PATH = VALUE', such as 'friction: axles[*].springs[*].friction.share of "
+                            + "load = × 0.5'. It takes the place of the usual one of that name, or is one more. May be given several times.")
     private List<String> own = new ArrayList<>();
 
     @Option(
@@ -100,7 +104,8 @@ final class WhyCommand implements Callable<Integer> {
 
     @Option(
             names = "--whole",
-            description = "Rides every combination of swaps in every draw, so that the shares have intervals too. Takes longer.")
+            description =
+                    "Rides every combination of swaps in every draw, so that the shares have intervals too. Takes longer.")
     private boolean whole;
 
     @Option(
@@ -116,8 +121,7 @@ final class WhyCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
             throw new ParameterException(
-                    spec.commandLine(),
-                    "--draws takes from " + FEWEST_DRAWS + " to " + MOST_DRAWS + ", got " + draws);
+                    spec.commandLine(), "--draws takes from " + FEWEST_DRAWS + " to " + MOST_DRAWS + ", got " + draws);
         }
         if (scenario != null && speed != null) {
             throw new ParameterException(
@@ -133,7 +137,8 @@ final class WhyCommand implements Callable<Integer> {
         SwapDocument rides = new SwapDocument(document, swaps.swaps(), asked.ride());
         if (whole && swaps.swaps().size() > Choices.MOST_WHOLE) {
             throw new ParameterException(
-                    spec.commandLine(), "--whole takes up to " + Choices.MOST_WHOLE + " swaps; leave some out with --without");
+                    spec.commandLine(),
+                    "--whole takes up to " + Choices.MOST_WHOLE + " swaps; leave some out with --without");
         }
         try (ResultFolder results = ResultFolder.begin(target, "why " + vehicle.name())) {
             WhyFindings findings = ridden(rides);
@@ -169,14 +174,18 @@ final class WhyCommand implements Callable<Integer> {
             return new Asked(
                     ride,
                     ride.load(),
-                    "the ride of " + found.getFileName() + " (" + ride.document().asWritten().name() + ")",
+                    "the ride of " + found.getFileName() + " ("
+                            + ride.document().asWritten().name() + ")",
                     WhyBasis.OWN_ROAD);
         }
         String carried = OwnRide.load(vehicle, List.of(), Optional.ofNullable(load));
-        UsualRide ride = new UsualRide(carried, speed == null ? UsualRide.of(vehicle).speed() : speed());
+        UsualRide ride =
+                new UsualRide(carried, speed == null ? UsualRide.of(vehicle).speed() : speed());
         return new Asked(
                 (draw, texts) -> ride.scenario(
-                        texts.isEmpty() ? vehicle : document.with(texts), file.getFileName().toString(), draw),
+                        texts.isEmpty() ? vehicle : document.with(texts),
+                        file.getFileName().toString(),
+                        draw),
                 carried,
                 WhyBasis.usual(ride),
                 WhyBasis.usualRoad(ride, draws));

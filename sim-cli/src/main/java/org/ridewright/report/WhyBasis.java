@@ -37,9 +37,11 @@ public record WhyBasis(
 
     /** The usual ride. */
     public static String usual(UsualRide ride) {
-        return "a plank " + Numbers.of(1000 * UsualRide.HEIGHT, 2) + " mm high and " + Numbers.of(1000 * UsualRide.LENGTH, 3)
+        return "a plank " + Numbers.of(1000 * UsualRide.HEIGHT, 2) + " mm high and "
+                + Numbers.of(1000 * UsualRide.LENGTH, 3)
                 + " mm long, square-edged, under both wheels, and "
-                + Numbers.of(ride.gravelLength(), 3) + " m of gravel (spectrum after J. Y. Wong, from memory; both tracks "
+                + Numbers.of(ride.gravelLength(), 3)
+                + " m of gravel (spectrum after J. Y. Wong, from memory; both tracks "
                 + "as on isotropic ground), at " + ride.speedWords();
     }
 
@@ -59,11 +61,18 @@ public record WhyBasis(
                 "The ride of the " + vehicle + " (" + file + "), load '" + load + "', was simulated over " + ride
                         + ". Each ingredient was exchanged for its stated alternative, alone, in pairs and all together"
                         + (whole ? ", and in every combination" : "; the vehicle as written in " + all) + ".",
-                "The " + findings.uncertainValues() + " values that have a tolerance, those of the alternatives included, were drawn jointly "
+                "The " + findings.uncertainValues()
+                        + " values that have a tolerance, those of the alternatives included, were drawn jointly "
                         + (findings.draws() + lost) + " times (Latin hypercube, seed " + WhyRun.SEED
                         + "; a tolerance taken as a standard uncertainty, JCGM 100:2008, 4.3)"
-                        + (findings.replaced() == 0 ? "" : "; " + findings.replaced() + " draws of which no such vehicle can be were replaced by others")
-                        + (lost == 0 ? "" : ", of which " + lost + " had to be left out, since one of their combinations could not be ridden")
+                        + (findings.replaced() == 0
+                                ? ""
+                                : "; " + findings.replaced()
+                                        + " draws of which no such vehicle can be were replaced by others")
+                        + (lost == 0
+                                ? ""
+                                : ", of which " + lost
+                                        + " had to be left out, since one of their combinations could not be ridden")
                         + ". " + road,
                 "A contribution is the difference that an exchange makes to a number, over that number before it, both of the same draw; "
                         + "intervals hold nine tenths of the draws. They say what the tolerances leave open, and nothing of what the model leaves out.",
@@ -75,7 +84,7 @@ public record WhyBasis(
 
     /** A line for a list of references. */
     String citation(int draws) {
-        return program + ": ./ridewright why " + file + ", " + (draws) + " draws, seed " + WhyRun.SEED + ", load '" + load
-                + "'; vibration after ISO 2631-1:1997.";
+        return program + ": ./ridewright why " + file + ", " + (draws) + " draws, seed " + WhyRun.SEED + ", load '"
+                + load + "'; vibration after ISO 2631-1:1997.";
     }
 }

@@ -43,7 +43,8 @@ public final class WhyFigures {
         }
         List<Figure> figures = new ArrayList<>();
         for (int from = 0; from < findings.tests().size(); from += TOGETHER) {
-            List<Integer> tests = IntStream.range(from, Math.min(from + TOGETHER, findings.tests().size()))
+            List<Integer> tests = IntStream.range(
+                            from, Math.min(from + TOGETHER, findings.tests().size()))
                     .boxed()
                     .toList();
             figures.add(new WhyFigures(findings, tests).figure(figures.size(), basis));
@@ -67,7 +68,8 @@ public final class WhyFigures {
                 "why" + (number == 0 ? "" : "-" + (number + 1)),
                 basis.vehicle() + ", " + basis.load() + ": what would change if one thing were another",
                 "Change of each number in parts of what it is now, when one ingredient is exchanged: bars, the median of "
-                        + findings.draws() + " draws within the tolerances; lines, where nine tenths of them lie. An interval that holds 0 does "
+                        + findings.draws()
+                        + " draws within the tolerances; lines, where nine tenths of them lie. An interval that holds 0 does "
                         + "not tell whether the number rises or falls."
                         + (shares()
                                 ? " Marks, the share of each in what all exchanges do together, the mean over all orders; shares add up to that"
@@ -93,7 +95,10 @@ public final class WhyFigures {
         for (int t = 0; t < tests.size(); t++) {
             int test = tests.get(t);
             series.add(bars(
-                    findings.tests().get(test), t, order.stream().map(i -> findings.alone(test, q, i)).toList(), intervals));
+                    findings.tests().get(test),
+                    t,
+                    order.stream().map(i -> findings.alone(test, q, i)).toList(),
+                    intervals));
         }
         add(series, intervals);
         if (shares()) {
@@ -114,8 +119,7 @@ public final class WhyFigures {
             x[r] = 100 * (share.hasInterval() ? share.interval().median() : share.asWritten());
             y[r] = n - 1.0 - r + offset(t);
         }
-        return new Series(
-                "share, " + findings.tests().get(test), x, y, LineStyle.SOLID, MARKS.get(t), Trace.MARKS);
+        return new Series("share, " + findings.tests().get(test), x, y, LineStyle.SOLID, MARKS.get(t), Trace.MARKS);
     }
 
     private Panel interactions(int q) {
@@ -134,7 +138,9 @@ public final class WhyFigures {
             series.add(bars(
                     findings.tests().get(test),
                     t,
-                    pairs.stream().map(p -> findings.interaction(test, q, p.i(), p.j())).toList(),
+                    pairs.stream()
+                            .map(p -> findings.interaction(test, q, p.i(), p.j()))
+                            .toList(),
                     intervals));
         }
         add(series, intervals);
@@ -143,8 +149,9 @@ public final class WhyFigures {
 
     private double largest(WhyWords.Pair pair, int q) {
         return tests.stream()
-                .mapToDouble(t -> Math.abs(
-                        findings.interaction(t, q, pair.i(), pair.j()).interval().median()))
+                .mapToDouble(t -> Math.abs(findings.interaction(t, q, pair.i(), pair.j())
+                        .interval()
+                        .median()))
                 .max()
                 .orElse(0);
     }
@@ -178,7 +185,10 @@ public final class WhyFigures {
         names.forEach(name -> upwards.add(0, name));
         return Panel.of(
                         title,
-                        AxisSpec.of("Change of " + findings.questions().get(q).name().replace("a_w", "a_{w}"), "%"),
+                        AxisSpec.of(
+                                "Change of "
+                                        + findings.questions().get(q).name().replace("a_w", "a_{w}"),
+                                "%"),
                         AxisSpec.named("", upwards),
                         series.toArray(Series[]::new))
                 .withMarkers(List.of(new Marker(0, "")))

@@ -20,7 +20,10 @@ public final class WhyJson {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("vehicle", basis.vehicle()).put("file", basis.file()).put("program", basis.program());
         root.put("ride", basis.ride()).put("load case", basis.load());
-        root.put("draws", findings.draws()).put("draws replaced", findings.replaced()).put("draws left out", findings.lost()).put("seed", WhyRun.SEED);
+        root.put("draws", findings.draws())
+                .put("draws replaced", findings.replaced())
+                .put("draws left out", findings.lost())
+                .put("seed", WhyRun.SEED);
         root.put("uncertain values", findings.uncertainValues());
         ArrayNode swaps = root.putArray("swaps");
         for (Swap swap : findings.swaps()) {
@@ -28,7 +31,8 @@ public final class WhyJson {
                     .put("name", swap.name())
                     .put("alternative", swap.alternative())
                     .putArray("changes");
-            swap.changes().forEach(c -> changes.addObject().put("path", c.path()).put("text", c.text()));
+            swap.changes()
+                    .forEach(c -> changes.addObject().put("path", c.path()).put("text", c.text()));
         }
         ArrayNode skipped = root.putArray("left as they are");
         basis.skipped().forEach(s -> skipped.addObject().put("name", s.name()).put("reason", s.reason()));

@@ -68,8 +68,8 @@ public final class WhyPage {
             rows.add(now);
             if (!findings.questions().isEmpty()) {
                 for (int i : WhyWords.ranked(findings, t)) {
-                    List<String> row = new ArrayList<>(
-                            List.of(findings.tests().get(t), findings.swaps().get(i).name()));
+                    List<String> row = new ArrayList<>(List.of(
+                            findings.tests().get(t), findings.swaps().get(i).name()));
                     for (int q = 0; q < findings.questions().size(); q++) {
                         row.add(cell(findings.alone(t, q, i)));
                     }
@@ -84,8 +84,9 @@ public final class WhyPage {
     private static String now(WhyFindings findings, int t, int q) {
         Question question = findings.questions().get(q);
         Interval interval = findings.nowDrawn(t, q).interval();
-        return Numbers.of(findings.now(t, q), 3) + " " + question.measure().unit().replace("^1.75", "¹·⁷⁵") + " ("
-                + Numbers.of(interval.low(), 3) + " to " + Numbers.of(interval.high(), 3) + ")";
+        return Numbers.of(findings.now(t, q), 3) + " "
+                + question.measure().unit().replace("^1.75", "¹·⁷⁵") + " (" + Numbers.of(interval.low(), 3) + " to "
+                + Numbers.of(interval.high(), 3) + ")";
     }
 
     private static String cell(Part part) {

@@ -61,8 +61,8 @@ public final class WhyWords {
         }
         return level.isEmpty()
                 ? "of all exchanges one does most: " + does + "."
-                : "of all exchanges one does most: " + does + ". That this is more than "
-                        + joined(rivals, "or") + (rivals.size() > 1 ? " do" : " does") + " cannot be told.";
+                : "of all exchanges one does most: " + does + ". That this is more than " + joined(rivals, "or")
+                        + (rivals.size() > 1 ? " do" : " does") + " cannot be told.";
     }
 
     /** By the size of what they do to the first number, the largest first. */
@@ -95,8 +95,8 @@ public final class WhyWords {
             sentences.add("Whether it rises or falls cannot be told for " + joined(untold, "and") + ".");
         }
         if (!nothing.isEmpty()) {
-            sentences.add(RideFigures.upperFirst(joined(nothing, "and"))
-                    + (nothing.size() > 1 ? " change" : " changes") + " it by less than 0.05 %.");
+            sentences.add(RideFigures.upperFirst(joined(nothing, "and")) + (nothing.size() > 1 ? " change" : " changes")
+                    + " it by less than 0.05 %.");
         }
         return sentences;
     }
@@ -127,8 +127,8 @@ public final class WhyWords {
                 pairs.add(new Pair(i, j));
             }
         }
-        pairs.sort(Comparator.comparingDouble(p -> -Math.abs(
-                findings.interaction(t, q, p.i(), p.j()).interval().median())));
+        pairs.sort(Comparator.comparingDouble(p ->
+                -Math.abs(findings.interaction(t, q, p.i(), p.j()).interval().median())));
         return pairs;
     }
 
@@ -218,8 +218,6 @@ public final class WhyWords {
 
     private static String joined(List<String> words, String with) {
         int last = words.size() - 1;
-        return last < 1
-                ? words.get(0)
-                : String.join(", ", words.subList(0, last)) + " " + with + " " + words.get(last);
+        return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " " + with + " " + words.get(last);
     }
 }

@@ -54,7 +54,12 @@ class WhyCommandTest {
 
     private int why(String... options) {
         List<String> all = new ArrayList<>(List.of(
-                "why", folder.resolve("quarter").toString(), "--draws", "20", "--into", folder.resolve("out").toString()));
+                "why",
+                folder.resolve("quarter").toString(),
+                "--draws",
+                "20",
+                "--into",
+                folder.resolve("out").toString()));
         all.addAll(List.of(options));
         return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
                 .execute(all.toArray(String[]::new));
@@ -72,7 +77,9 @@ class WhyCommandTest {
                 .contains("On plank, of all exchanges one does most: ")
                 .contains("would ")
                 .endsWith("Report: " + folder.resolve("out/report.html") + System.lineSeparator());
-        assertThat(metrics().get("answers")).hasSize(2).allMatch(a -> a.get("name").asText().equals("peak"));
+        assertThat(metrics().get("answers"))
+                .hasSize(2)
+                .allMatch(a -> a.get("name").asText().equals("peak"));
         assertThat(Files.readString(folder.resolve("out/report.html")))
                 .contains("Methods, for print")
                 .contains("JCGM 100:2008")

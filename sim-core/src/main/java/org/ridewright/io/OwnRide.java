@@ -37,7 +37,9 @@ public record OwnRide(ScenarioDocument document, int entrant, String load) imple
                 .findFirst()
                 .orElseThrow(() -> new UnfitValueException(scenarioFile.getFileName() + " has no vehicle "
                         + vehicleFile.getFileName() + "; it has "
-                        + String.join(", ", entrants.stream().map(Entrant::file).distinct().toList())));
+                        + String.join(
+                                ", ",
+                                entrants.stream().map(Entrant::file).distinct().toList())));
         Entrant own = entrants.get(entrant);
         return new OwnRide(document, entrant, load(own.vehicle(), own.loadCases(), load));
     }
@@ -63,7 +65,9 @@ public record OwnRide(ScenarioDocument document, int entrant, String load) imple
         try {
             return Files.isSameFile(one, other);
         } catch (IOException missing) {
-            return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
+            return one.toAbsolutePath()
+                    .normalize()
+                    .equals(other.toAbsolutePath().normalize());
         }
     }
 

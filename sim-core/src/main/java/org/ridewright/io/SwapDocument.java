@@ -75,7 +75,8 @@ public final class SwapDocument implements SwappedRides {
         try {
             Map<String, String> texts = new LinkedHashMap<>();
             for (Change change : swap.changes()) {
-                vehicle.places(change.path()).forEach(path -> texts.put(path, change.text().strip()));
+                vehicle.places(change.path())
+                        .forEach(path -> texts.put(path, change.text().strip()));
             }
             Map<String, Measure> said = vehicle.said(texts);
             List<Exchange> exchanges = new ArrayList<>();
@@ -156,13 +157,11 @@ public final class SwapDocument implements SwappedRides {
 
     private String text(Exchange exchange, double[] w, List<Double> values, boolean drawn) {
         if (drawn && exchange.own() >= 0) {
-            return Spread.written(
-                    exchange.spread().kind(), exchange.spread().at(w[exchange.own()]));
+            return Spread.written(exchange.spread().kind(), exchange.spread().at(w[exchange.own()]));
         }
         if (drawn && exchange.drawnAs() >= 0) {
             return Spread.written(
-                    joint.spreads().get(exchange.drawnAs()).kind(),
-                    values.get(exchange.drawnAs()) * exchange.factor());
+                    joint.spreads().get(exchange.drawnAs()).kind(), values.get(exchange.drawnAs()) * exchange.factor());
         }
         return exchange.text();
     }

@@ -34,7 +34,8 @@ public record Swap(String name, String alternative, List<Change> changes) {
                         + " several changes with ; between them");
             }
             changes.add(new Change(
-                    part.substring(0, equals).strip(), part.substring(equals + 1).strip()));
+                    part.substring(0, equals).strip(),
+                    part.substring(equals + 1).strip()));
         }
         String words = changes.stream().map(Change::words).collect(Collectors.joining("; "));
         return new Swap(name, name + " with " + words, changes);

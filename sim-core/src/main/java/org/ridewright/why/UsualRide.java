@@ -41,6 +41,7 @@ public record UsualRide(String load, double speed) {
     private static final double RUN_UP = 3;
     /** What is ridden before and after the gravel (m). */
     private static final double SPARE = 1;
+
     private static final long SEED = 1000;
 
     /** The heaviest load with which somebody sits, or the heaviest; half the top speed, but no more than 8 m/s, or 3 m/s. */
@@ -74,8 +75,8 @@ public record UsualRide(String load, double speed) {
 
     /** The scenario for a vehicle. */
     public Scenario scenario(Vehicle vehicle, String file, int draw) {
-        SpeedPlan plan = SpeedPlan.steady(new Measure(
-                QuantityKind.SPEED, speed, 0, Provenance.NOT_STATED, speedWords()));
+        SpeedPlan plan =
+                SpeedPlan.steady(new Measure(QuantityKind.SPEED, speed, 0, Provenance.NOT_STATED, speedWords()));
         return new Scenario(
                 "a plank and gravel",
                 "",
@@ -92,7 +93,10 @@ public record UsualRide(String load, double speed) {
 
     /** Time for all axles to go over the gravel (s): the same of every vehicle, so that means over time can be compared. */
     private double duration(Vehicle vehicle) {
-        double wheelbase = vehicle.axles().get(vehicle.axles().size() - 1).behindFrontAxle().value();
+        double wheelbase = vehicle.axles()
+                .get(vehicle.axles().size() - 1)
+                .behindFrontAxle()
+                .value();
         return (gravelLength() + wheelbase + 2 * SPARE) / speed;
     }
 
@@ -124,7 +128,11 @@ public record UsualRide(String load, double speed) {
     /** Where motion is read off if nobody sits: the middle of the wheelbase, 1 m up. */
     public static List<Scenario.Point> standIn(Vehicle vehicle, String load) {
         boolean sits = vehicle.loadCase(load).orElseThrow().aboard().stream().anyMatch(Aboard.Person.class::isInstance);
-        double middle = vehicle.axles().get(vehicle.axles().size() - 1).behindFrontAxle().value() / 2;
+        double middle = vehicle.axles()
+                        .get(vehicle.axles().size() - 1)
+                        .behindFrontAxle()
+                        .value()
+                / 2;
         return sits
                 ? List.of()
                 : List.of(new Scenario.Point("middle of the wheelbase", Optional.empty(), Place.of(middle, 0, 1)));

@@ -34,6 +34,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
     private static final String SMALLER = "× 0.7";
     /** The same mass at 0.7 of the radius. */
     private static final String SMALLER_INERTIA = "× 0.49";
+
     private static final String STIFFER = "× 10";
     private static final String WORN = "× 0.3";
     /** A load this close to the middle is there already (m). */
@@ -66,9 +67,10 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
         List<Skipped> left = new ArrayList<>(skipped);
         left.removeIf(s -> all.containsKey(s.name()));
         for (String name : without) {
-            if (all.remove(name) == null && skipped.stream().noneMatch(s -> s.name().equals(name))) {
-                throw new UnfitValueException(
-                        "there is no ingredient '" + name + "' to leave out; there are " + String.join(", ", all.keySet()));
+            if (all.remove(name) == null
+                    && skipped.stream().noneMatch(s -> s.name().equals(name))) {
+                throw new UnfitValueException("there is no ingredient '" + name + "' to leave out; there are "
+                        + String.join(", ", all.keySet()));
             }
             left.removeIf(s -> s.name().equals(name));
             left.add(new Skipped(name, "left out as asked"));
@@ -145,23 +147,25 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
             add(
                     NAMES.get(2),
                     hard ? "pneumatic tyres on the same wheels" : "iron tyres on the same wheels",
-                    each(wheels, wheel -> hard
-                            ? List.of(
-                                    new Change(wheel + ".tyre", "pneumatic"),
-                                    new Change(wheel + ".path", "disc and footprint"),
-                                    new Change(wheel + ".footprint", ""),
-                                    new Change(wheel + ".contact rate", "0.18 MN/m ± 25 %"),
-                                    new Change(wheel + ".contact damping", ""),
-                                    new Change(wheel + ".restitution", ""),
-                                    new Change(wheel + ".contact damping ratio", "0.05 ± 50 %"))
-                            : List.of(
-                                    new Change(wheel + ".tyre", "iron"),
-                                    new Change(wheel + ".path", "disc"),
-                                    new Change(wheel + ".footprint", ""),
-                                    new Change(wheel + ".contact rate", "3 MN/m ± 50 %"),
-                                    new Change(wheel + ".contact damping", ""),
-                                    new Change(wheel + ".restitution", ""),
-                                    new Change(wheel + ".contact damping ratio", "0.15 ± 50 %"))),
+                    each(
+                            wheels,
+                            wheel -> hard
+                                    ? List.of(
+                                            new Change(wheel + ".tyre", "pneumatic"),
+                                            new Change(wheel + ".path", "disc and footprint"),
+                                            new Change(wheel + ".footprint", ""),
+                                            new Change(wheel + ".contact rate", "0.18 MN/m ± 25 %"),
+                                            new Change(wheel + ".contact damping", ""),
+                                            new Change(wheel + ".restitution", ""),
+                                            new Change(wheel + ".contact damping ratio", "0.05 ± 50 %"))
+                                    : List.of(
+                                            new Change(wheel + ".tyre", "iron"),
+                                            new Change(wheel + ".path", "disc"),
+                                            new Change(wheel + ".footprint", ""),
+                                            new Change(wheel + ".contact rate", "3 MN/m ± 50 %"),
+                                            new Change(wheel + ".contact damping", ""),
+                                            new Change(wheel + ".restitution", ""),
+                                            new Change(wheel + ".contact damping ratio", "0.15 ± 50 %"))),
                     "no tyre is written");
         }
 
@@ -176,7 +180,11 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     changes.addAll(scaled("connections\\[" + c + "]\\.rate", STIFFER));
                 }
             }
-            add(NAMES.get(3), "a frame ten times as stiff in twist", changes, "nothing in the file twists between its axles");
+            add(
+                    NAMES.get(3),
+                    "a frame ten times as stiff in twist",
+                    changes,
+                    "nothing in the file twists between its axles");
         }
 
         private void cushions() {
@@ -191,7 +199,8 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
             if (!sprung.isEmpty()) {
                 boolean hard = sprung.stream()
                         .allMatch(path -> written.stream()
-                                .anyMatch(v -> v.path().equals(path) && v.written().strip().equals("gone hard")));
+                                .anyMatch(v -> v.path().equals(path)
+                                        && v.written().strip().equals("gone hard")));
                 String other = hard ? "in good condition" : "gone hard";
                 add(name, "cushions " + other, each(sprung, path -> List.of(new Change(path, other))), "");
             } else if (staged.isEmpty()) {
@@ -213,8 +222,11 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
         }
 
         private void place() {
-            double middle =
-                    vehicle.axles().get(vehicle.axles().size() - 1).behindFrontAxle().value() / 2;
+            double middle = vehicle.axles()
+                            .get(vehicle.axles().size() - 1)
+                            .behindFrontAxle()
+                            .value()
+                    / 2;
             int at = vehicle.loadCases().indexOf(vehicle.loadCase(load).orElseThrow());
             List<Change> changes = new ArrayList<>();
             boolean cargo = false;
@@ -232,7 +244,9 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     ? Optional.of("nothing but people is aboard")
                     : middle == 0
                             ? Optional.of("it has one axle only")
-                            : changes.isEmpty() ? Optional.of("it lies midway between the axles already") : Optional.empty();
+                            : changes.isEmpty()
+                                    ? Optional.of("it lies midway between the axles already")
+                                    : Optional.empty();
             add(
                     NAMES.get(5),
                     "the load midway between the first axle and the last",

@@ -45,7 +45,8 @@ class UsualSwapsTest {
 
     @Test
     void aUsersOwnAlternativeTakesThePlaceOfTheUsualOne() {
-        Swap own = Swap.parse("friction: axles[*].springs[*].friction.constant = 0 N; axles[0].springs[0].rate = × 1.1");
+        Swap own =
+                Swap.parse("friction: axles[*].springs[*].friction.constant = 0 N; axles[0].springs[0].rate = × 1.1");
         UsualSwaps swaps = of("dray", "laden").with(List.of(own), List.of("cushions"));
         assertThat(swaps.swaps().get(0)).isEqualTo(own);
         assertThat(own.changes())

@@ -78,7 +78,9 @@ class WhyRunTest {
             throws Exception {
         Path alike = folder.resolve("alike.yaml");
         Files.writeString(
-                alike, Files.readString(PHAETON).replaceAll("(right|left) of centre: 0.25 m ± 10 mm", "left of centre: 0 m ± 0 mm"));
+                alike,
+                Files.readString(PHAETON)
+                        .replaceAll("(right|left) of centre: 0.25 m ± 10 mm", "left of centre: 0 m ± 0 mm"));
         WhyFindings findings = found(
                 alike,
                 Swap.parse("twist: connections[0].rate = × 10"),
@@ -102,7 +104,8 @@ class WhyRunTest {
         WhyFindings one = found(PHAETON, friction, twist);
         WhyFindings other = found(mirrored, friction, twist);
         for (int i = 0; i < 2; i++) {
-            assertThat(other.alone(0, 0, i).asWritten()).isEqualTo(one.alone(0, 0, i).asWritten(), within(1e-6));
+            assertThat(other.alone(0, 0, i).asWritten())
+                    .isEqualTo(one.alone(0, 0, i).asWritten(), within(1e-6));
         }
     }
 
@@ -143,20 +146,34 @@ class WhyRunTest {
     @Test
     void anAlternativeThatStatesAToleranceIsDrawnWithinIt() {
         SwapDocument without = rides(PHAETON, List.of(Swap.parse("tyres: axles[*].wheels.contact rate = 0.2 MN/m")));
-        SwapDocument with = rides(PHAETON, List.of(Swap.parse("tyres: axles[*].wheels.contact rate = 0.2 MN/m ± 20 %")));
+        SwapDocument with =
+                rides(PHAETON, List.of(Swap.parse("tyres: axles[*].wheels.contact rate = 0.2 MN/m ± 20 %")));
         assertThat(with.uncertainValues()).isEqualTo(without.uncertainValues() + 2);
         double[] w = new double[with.uncertainValues()];
         w[with.uncertainValues() - 2] = 1;
-        assertThat(vehicle(with.ride(0, w, 1)).axles().get(0).wheel().contactRate().orElseThrow().value())
+        assertThat(vehicle(with.ride(0, w, 1))
+                        .axles()
+                        .get(0)
+                        .wheel()
+                        .contactRate()
+                        .orElseThrow()
+                        .value())
                 .isEqualTo(240e3, within(1e-6));
-        assertThat(vehicle(with.ride(-1, w, 1)).axles().get(0).wheel().contactRate().orElseThrow().value())
+        assertThat(vehicle(with.ride(-1, w, 1))
+                        .axles()
+                        .get(0)
+                        .wheel()
+                        .contactRate()
+                        .orElseThrow()
+                        .value())
                 .isEqualTo(200e3);
     }
 
     @Test
     void ironTyresBecomePneumaticOnes() {
         VehicleDocument document = VehicleDocument.read(PHAETON);
-        List<Swap> usual = UsualSwaps.of(document.asWritten(), document.values(), "two aboard").swaps();
+        List<Swap> usual = UsualSwaps.of(document.asWritten(), document.values(), "two aboard")
+                .swaps();
         int tyres = usual.stream().map(Swap::name).toList().indexOf("tyres");
         SwapDocument rides = rides(PHAETON, usual);
         Scenario swapped = rides.ride(-1, new double[rides.uncertainValues()], 1 << tyres);
