@@ -98,7 +98,7 @@ final class WhyCommand implements Callable<Integer> {
     @Option(
             names = "--draws",
             paramLabel = "N",
-            defaultValue = "30",
+            defaultValue = "24",
             description = "How many vehicles are drawn within the tolerances; ${DEFAULT-VALUE} unless stated.")
     private int draws;
 

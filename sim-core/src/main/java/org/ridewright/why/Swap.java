@@ -26,7 +26,7 @@ public record Swap(String name, String alternative, List<Change> changes) {
         int colon = option.indexOf(':');
         String name = colon < 0 ? "" : option.substring(0, colon).strip();
         List<Change> changes = new ArrayList<>();
-        for (String part : option.substring(colon + 1).split(";")) {
+        for (String part : option.substring(colon + 1).split(";", -1)) {
             int equals = part.indexOf('=');
             if (name.isEmpty() || equals < 0 || part.substring(0, equals).isBlank()) {
                 throw new UnfitValueException("'" + option

@@ -36,7 +36,7 @@ public record UsualRide(String load, double speed) {
     private static final double FASTEST = 8;
     private static final double WITHOUT_TOP_SPEED = 3;
     /** Time on the gravel at its full roughness (s). */
-    private static final double GRAVEL_TIME = 5;
+    private static final double GRAVEL_TIME = 4;
     /** Over which the gravel grows and fades (m); statistics leave both out. */
     private static final double RUN_UP = 3;
     /** What is ridden before and after the gravel (m). */
