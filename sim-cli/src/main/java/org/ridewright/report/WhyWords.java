@@ -61,7 +61,7 @@ public final class WhyWords {
         }
         return level.isEmpty()
                 ? "of all exchanges one does most: " + does + "."
-                : "of all exchanges one does most: " + does + ". That this is more than " + joined(rivals, "or")
+                : does + ", which leads; that it is more than " + joined(rivals, "or")
                         + (rivals.size() > 1 ? " do" : " does") + " cannot be told.";
     }
 
