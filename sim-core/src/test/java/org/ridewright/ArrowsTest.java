@@ -55,7 +55,9 @@ class ArrowsTest {
                         "calibration",
                         "bounce ringdown fieldwork ride comfort measurement solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("narrowing", "modal ride comfort dynamics suspension wheel road vehicle quantity"),
-                arguments("io", "study uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
+                arguments("why", "study uncertainty ride comfort dynamics vehicle road quantity"),
+                arguments(
+                        "io", "why study uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

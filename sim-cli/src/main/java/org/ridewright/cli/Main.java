@@ -22,7 +22,8 @@ import picocli.CommandLine.ScopeType;
             FrictionCommand.class,
             ModesCommand.class,
             LoadsCommand.class,
-            CalibrateCommand.class
+            CalibrateCommand.class,
+            WhyCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,

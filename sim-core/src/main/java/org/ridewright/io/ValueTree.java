@@ -59,6 +59,11 @@ final class ValueTree {
         return List.copyOf(values.values());
     }
 
+    /** The paths with counted items that a path means. */
+    List<String> places(String path) {
+        return new TreePath(path).in(top);
+    }
+
     /** The text's place of a value. */
     Node.Scalar scalar(String path) {
         return scalars.get(path);

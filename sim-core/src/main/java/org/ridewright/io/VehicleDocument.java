@@ -1,6 +1,7 @@
 package org.ridewright.io;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,6 +62,31 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
         Reading reading = new Reading(file.toString());
         TreeEdit.locate(edited, reading);
         return VehicleFile.described(edited, reading);
+    }
+
+    /**
+     * The paths with counted items that a path means; its last keys need not be there yet.
+     *
+     * @throws org.ridewright.quantity.UnfitValueException if it leads nowhere, with what is there instead
+     */
+    public List<String> places(String path) {
+        return tree.places(path);
+    }
+
+    /**
+     * What exchanged single values say, each with its tolerance; groups and words are left out.
+     *
+     * @param texts as for {@link #with}, by paths with counted items
+     * @throws org.ridewright.quantity.UnfitValueException as {@link #with}
+     */
+    public Map<String, Measure> said(Map<String, String> texts) {
+        Node edited = tree.with(texts);
+        Reading reading = new Reading(file.toString());
+        TreeEdit.locate(edited, reading);
+        VehicleFile.described(edited, reading);
+        Map<String, Measure> said = new LinkedHashMap<>();
+        texts.keySet().forEach(path -> reading.measure(path).ifPresent(measure -> said.put(path, measure)));
+        return said;
     }
 
     /**

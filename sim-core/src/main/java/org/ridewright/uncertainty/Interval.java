@@ -11,7 +11,7 @@ public record Interval(double low, double median, double high) {
     private static final double TAIL = 0.05;
 
     /** Of values in any order, at least one; sorted in place. */
-    static Interval of(double[] values) {
+    public static Interval of(double[] values) {
         Arrays.sort(values);
         return new Interval(quantile(values, TAIL), quantile(values, 0.5), quantile(values, 1 - TAIL));
     }

@@ -10,14 +10,19 @@ import org.hipparchus.random.Well19937c;
  *
  * <p>Source: McKay, Beckman and Conover 1979, Technometrics 21, 239-245.
  */
-final class NormalDraws {
+public final class NormalDraws {
     private static final NormalDistribution NORMAL = new NormalDistribution(0, 1);
 
     private final double[][] draws;
     private final RandomGenerator random;
     private final int dimensions;
 
-    NormalDraws(int count, int dimensions, long seed) {
+    /**
+     * @param count N, ≥ 1
+     * @param dimensions d, ≥ 0
+     * @param seed which of all such hypercubes
+     */
+    public NormalDraws(int count, int dimensions, long seed) {
         this.dimensions = dimensions;
         random = new Well19937c(seed);
         draws = new double[count][dimensions];
@@ -35,12 +40,12 @@ final class NormalDraws {
     }
 
     /** Draw i; not modified. */
-    double[] draw(int i) {
+    public double[] draw(int i) {
         return draws[i];
     }
 
     /** A further draw, in place of one of which no vehicle can be. */
-    double[] another() {
+    public double[] another() {
         double[] w = new double[dimensions];
         for (int d = 0; d < dimensions; d++) {
             w[d] = random.nextGaussian();

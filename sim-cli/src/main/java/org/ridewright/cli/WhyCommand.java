@@ -1,0 +1,215 @@
+package org.ridewright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.ridewright.figure.FigureFiles;
+import org.ridewright.figure.FigureWriter;
+import org.ridewright.io.OwnRide;
+import org.ridewright.io.ResultFolder;
+import org.ridewright.io.SwapDocument;
+import org.ridewright.io.VehicleDocument;
+import org.ridewright.quantity.Measures;
+import org.ridewright.quantity.QuantityFormatException;
+import org.ridewright.quantity.QuantityKind;
+import org.ridewright.report.FigureGroup;
+import org.ridewright.report.WhyBasis;
+import org.ridewright.report.WhyFigures;
+import org.ridewright.report.WhyJson;
+import org.ridewright.report.WhyPage;
+import org.ridewright.report.WhyWords;
+import org.ridewright.study.Question;
+import org.ridewright.study.RideMeasure;
+import org.ridewright.study.Runs;
+import org.ridewright.vehicle.Vehicle;
+import org.ridewright.why.Choices;
+import org.ridewright.why.Swap;
+import org.ridewright.why.UsualRide;
+import org.ridewright.why.UsualSwaps;
+import org.ridewright.why.WhyFindings;
+import org.ridewright.why.WhyRun;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Says what each ingredient of a vehicle contributes to its ride. */
+@Command(
+        name = "why",
+        description =
+                "Exchanges one ingredient of a vehicle at a time (friction, wheel size, tyres, frame twist, cushions, place of the load, dampers) "
+                        + "for another, and says with intervals what each contributes to the ride; writes report, figure and numbers into a folder.",
+        mixinStandardHelpOptions = true,
+        sortOptions = false)
+final class WhyCommand implements Callable<Integer> {
+    private static final int FEWEST_DRAWS = 20;
+    private static final int MOST_DRAWS = 10_000;
+    private static final List<RideMeasure> ASKED = List.of(
+            RideMeasure.SEAT_RMS,
+            RideMeasure.SEAT_VDV,
+            RideMeasure.PEAK,
+            RideMeasure.SEAT_HEAVE,
+            RideMeasure.SEAT_JOLT,
+            RideMeasure.SEAT_BUZZ);
+
+    @Parameters(paramLabel = "VEHICLE", description = "A vehicle file; the ending .yaml may be left out.")
+    private Path named;
+
+    @Option(
+            names = "--ride",
+            paramLabel = "SCENARIO",
+            description =
+                    "A scenario in which the vehicle rides: all its roads, at all its speeds there. A plank and gravel unless stated.")
+    private Path scenario;
+
+    @Option(
+            names = "--speed",
+            paramLabel = "SPEED",
+            description =
+                    "Speed over plank and gravel; half the top speed of the file but no more than 8 m/s, or 3 m/s, unless stated.")
+    private String speed;
+
+    @Option(
+            names = "--load",
+            paramLabel = "NAME",
+            description = "Load case; the heaviest with which somebody sits unless stated.")
+    private String load;
+
+    @Option(
+            names = "--swap",
+            paramLabel = "SWAP",
+            description =
+                    "An alternative of your own, as 'NAME: PATH = VALUE; PATH = VALUE', such as 'friction: axles[*].springs[*].friction.share of "
+                            + "load = × 0.5'. It takes the place of the usual one of that name, or is one more. May be given several times.")
+    private List<String> own = new ArrayList<>();
+
+    @Option(
+            names = "--without",
+            paramLabel = "NAME",
+            description = "An ingredient to leave as it is. May be given several times.")
+    private List<String> without = new ArrayList<>();
+
+    @Option(
+            names = "--draws",
+            paramLabel = "N",
+            defaultValue = "24",
+            description = "How many vehicles are drawn within the tolerances; ${DEFAULT-VALUE} unless stated.")
+    private int draws;
+
+    @Option(
+            names = "--whole",
+            description =
+                    "Rides every combination of swaps in every draw, so that the shares have intervals too. Takes longer.")
+    private boolean whole;
+
+    @Option(
+            names = "--into",
+            paramLabel = "FOLDER",
+            description = "Where the results go; results/<name of the file>-why unless stated.")
+    private Path folder;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
+            throw new ParameterException(
+                    spec.commandLine(), "--draws takes from " + FEWEST_DRAWS + " to " + MOST_DRAWS + ", got " + draws);
+        }
+        if (scenario != null && speed != null) {
+            throw new ParameterException(
+                    spec.commandLine(), "--speed goes with the usual ride; the speeds of --ride stand in its scenario");
+        }
+        Path file = ScenarioPath.resolve(named);
+        Path target = folder != null ? folder : Path.of("results", ScenarioPath.stem(file) + "-why");
+        VehicleDocument document = VehicleDocument.read(file);
+        Vehicle vehicle = document.asWritten();
+        Asked asked = asked(document, vehicle, file);
+        UsualSwaps swaps = UsualSwaps.of(vehicle, document.values(), asked.load())
+                .with(own.stream().map(Swap::parse).toList(), without);
+        SwapDocument rides = new SwapDocument(document, swaps.swaps(), asked.ride());
+        if (whole && swaps.swaps().size() > Choices.MOST_WHOLE) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--whole takes up to " + Choices.MOST_WHOLE + " swaps; leave some out with --without");
+        }
+        try (ResultFolder results = ResultFolder.begin(target, "why " + vehicle.name())) {
+            WhyFindings findings = ridden(rides);
+            WhyBasis basis = new WhyBasis(
+                    vehicle.name(),
+                    file.getFileName().toString(),
+                    asked.words(),
+                    asked.road(),
+                    asked.load(),
+                    String.join("", new Version().getVersion()),
+                    swaps.skipped(),
+                    whole);
+            List<FigureGroup> groups = WhyFigures.of(findings, basis);
+            List<FigureFiles> drawn = new FigureWriter()
+                    .files(groups.stream().flatMap(g -> g.figures().stream()).toList());
+            PageFolder.write(
+                    results, drawn, WhyJson.render(findings, basis), WhyPage.render(findings, basis, groups, drawn));
+            results.commit();
+            PrintWriter out = spec.commandLine().getOut();
+            swaps.skipped().forEach(s -> out.println("Left as it is: " + s.name() + " (" + s.reason() + ")"));
+            WhyWords.answers(findings).forEach(out::println);
+        }
+        spec.commandLine().getOut().println(ReportLine.of(target));
+        return ExitCode.DONE;
+    }
+
+    private record Asked(SwapDocument.Ride ride, String load, String words, String road) {}
+
+    private Asked asked(VehicleDocument document, Vehicle vehicle, Path file) {
+        if (scenario != null) {
+            Path found = ScenarioPath.resolve(scenario);
+            OwnRide ride = OwnRide.of(found, file, Optional.ofNullable(load));
+            return new Asked(
+                    ride,
+                    ride.load(),
+                    "the ride of " + found.getFileName() + " ("
+                            + ride.document().asWritten().name() + ")",
+                    WhyBasis.OWN_ROAD);
+        }
+        String carried = OwnRide.load(vehicle, List.of(), Optional.ofNullable(load));
+        UsualRide ride =
+                new UsualRide(carried, speed == null ? UsualRide.of(vehicle).speed() : speed());
+        return new Asked(
+                (draw, texts) -> ride.scenario(
+                        texts.isEmpty() ? vehicle : document.with(texts),
+                        file.getFileName().toString(),
+                        draw),
+                carried,
+                WhyBasis.usual(ride),
+                WhyBasis.usualRoad(ride, draws));
+    }
+
+    private double speed() {
+        try {
+            double value = Measures.parse(speed, QuantityKind.SPEED).value();
+            if (value > 0) {
+                return value;
+            }
+            throw new ParameterException(spec.commandLine(), "--speed must be above 0, got '" + speed + "'");
+        } catch (QuantityFormatException refused) {
+            throw new ParameterException(spec.commandLine(), "--speed: " + refused.getMessage(), refused);
+        }
+    }
+
+    private WhyFindings ridden(SwapDocument rides) {
+        ProgressLine line = new ProgressLine(spec.commandLine().getOut(), System::nanoTime);
+        Runs.Progress progress = Boolean.getBoolean(Main.AT_TERMINAL) ? line : Runs.Progress.SILENT;
+        List<Question> questions =
+                ASKED.stream().map(m -> new Question(m, Optional.empty())).toList();
+        WhyFindings findings = WhyRun.run(rides, questions, draws, whole, progress);
+        line.clear();
+        return findings;
+    }
+}

@@ -1,0 +1,130 @@
+package org.ridewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** On a quarter vehicle, which rides in milliseconds. */
+class WhyCommandTest {
+    private static final String VEHICLE = """
+            vehicle: Test quarter
+            layout: quarter
+            body: {mass: 300 kg ± 5 %}
+            axles:
+              - name: wheel
+                behind front axle: 0 m
+                unsprung mass: 40 kg ± 10 %
+                wheels: {diameter: 0.6 m, tyre: pneumatic, path: disc, contact rate: 180 kN/m ± 10 %, contact damping ratio: 0.15}
+                springs: [{name: coil, kind: coil, rate: 20 kN/m ± 8 %}]
+                dampers: [{name: strut, bump: 1200 N s/m, rebound: 1200 N s/m}]
+            load cases: [{name: empty, aboard: []}, {name: laden, aboard: [{cargo: sand, mass: 100 kg}]}]
+            """;
+
+    private static final String SCENARIO = """
+            scenario: A plank
+            vehicles: [{file: quarter.yaml, speeds: [10 km/h]}]
+            road:
+              name: plank
+              obstacles: [{plank: {at: 1 m, height: 30 mm ± 1 mm, length: 150 mm}}]
+            duration: 2 s
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @BeforeEach
+    void writeFiles() throws IOException {
+        Files.writeString(folder.resolve("quarter.yaml"), VEHICLE);
+        Files.writeString(folder.resolve("plank.yaml"), SCENARIO);
+    }
+
+    private int why(String... options) {
+        List<String> all = new ArrayList<>(List.of(
+                "why",
+                folder.resolve("quarter").toString(),
+                "--draws",
+                "20",
+                "--into",
+                folder.resolve("out").toString()));
+        all.addAll(List.of(options));
+        return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
+                .execute(all.toArray(String[]::new));
+    }
+
+    private JsonNode metrics() throws IOException {
+        return new ObjectMapper().readTree(folder.resolve("out/metrics.json").toFile());
+    }
+
+    @Test
+    void theUsualRideOfAVehicleWithoutRidersIsJudgedByItsPeak() throws IOException {
+        assertThat(why()).as(err.toString()).isEqualTo(ExitCode.DONE);
+        assertThat(out.toString())
+                .contains("Left as it is: friction (none of its springs has dry friction)")
+                .contains("On plank, ")
+                .contains("would ")
+                .endsWith("Report: " + folder.resolve("out/report.html") + System.lineSeparator());
+        assertThat(metrics().get("answers"))
+                .hasSize(2)
+                .allMatch(a -> a.get("name").asText().equals("peak"));
+        assertThat(Files.readString(folder.resolve("out/report.html")))
+                .contains("Methods, for print")
+                .contains("JCGM 100:2008")
+                .contains("20 draws, seed 1, load 'laden'".replace("'", "&#39;"));
+        assertThat(folder.resolve("out/figures/why.png")).exists();
+    }
+
+    @Test
+    void itRidesAScenarioOfItsOwnAndSwapsWhatTheUserSays() throws IOException {
+        int code = why(
+                "--ride",
+                folder.resolve("plank").toString(),
+                "--load",
+                "empty",
+                "--swap",
+                "spring: axles[0].springs[0].rate = × 0.5",
+                "--without",
+                "wheel size",
+                "--whole");
+        assertThat(code).as(err.toString()).isEqualTo(ExitCode.DONE);
+        List<String> names = new ArrayList<>();
+        metrics().get("swaps").forEach(s -> names.add(s.get("name").asText()));
+        assertThat(names).containsExactly("tyres", "dampers", "spring");
+        JsonNode answer = metrics().get("answers").get(0);
+        double sum = 0;
+        for (JsonNode share : answer.get("share of all together")) {
+            sum += share.get("as written").asDouble();
+            assertThat(share.get("5 %").isNumber()).isTrue();
+        }
+        assertThat(sum)
+                .isCloseTo(
+                        answer.get("all together").get("as written").asDouble(),
+                        org.assertj.core.api.Assertions.within(1e-9));
+    }
+
+    @Test
+    void whatCannotBeSwappedIsRefusedAndNothingIsWritten() {
+        assertThat(why("--swap", "seat: seats[0].cushion = gone hard")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("the swap 'seat' cannot be made");
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
+    void tooFewDrawsAndASpeedBesideAScenarioAreMisunderstood() {
+        assertThat(why("--draws", "3")).isEqualTo(2);
+        assertThat(why("--ride", "x", "--speed", "3 m/s")).isEqualTo(2);
+    }
+}

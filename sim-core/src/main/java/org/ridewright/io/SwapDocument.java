@@ -1,0 +1,168 @@
+package org.ridewright.io;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.ridewright.quantity.JointSpread;
+import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.Spread;
+import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.ride.Scenario;
+import org.ridewright.why.Change;
+import org.ridewright.why.Swap;
+import org.ridewright.why.SwappedRides;
+
+/**
+ * A vehicle file with swaps, on a ride. {@code × 0.3} multiplies the value that is drawn. An alternative that states a tolerance is drawn within
+ * it, by itself.
+ */
+public final class SwapDocument implements SwappedRides {
+    private static final Pattern FACTOR = Pattern.compile("[×x]\\s*([0-9.]+(?:[eE][-+]?[0-9]+)?)");
+
+    private final VehicleDocument vehicle;
+    private final JointSpread joint;
+    private final List<Swap> swaps;
+    private final List<List<Exchange>> exchanges = new ArrayList<>();
+    private final Ride ride;
+    private final int uncertain;
+
+    /** Puts a vehicle on its ride. */
+    @FunctionalInterface
+    public interface Ride {
+        /**
+         * @param draw number of the draw, −1 as written
+         * @param texts exchanges by path of the vehicle's file
+         */
+        Scenario of(int draw, Map<String, String> texts);
+    }
+
+    /**
+     * One place that is exchanged.
+     *
+     * @param path with counted items
+     * @param own place of its number among all that are drawn; −1 where it has no tolerance
+     * @param drawnAs place of its base among the vehicle's uncertain values; −1 where it is multiplied by nothing, or certain
+     */
+    private record Exchange(String path, String text, int own, Spread spread, int drawnAs, double factor) {}
+
+    /**
+     * @param swaps each of which must make a vehicle by itself
+     * @throws UnfitValueException if a swap leads nowhere, makes no vehicle, or changes what another one changes
+     */
+    public SwapDocument(VehicleDocument vehicle, List<Swap> swaps, Ride ride) {
+        this.vehicle = vehicle;
+        this.joint = vehicle.spread();
+        this.swaps = List.copyOf(swaps);
+        this.ride = ride;
+        int next = joint.size();
+        Map<String, String> takenBy = new LinkedHashMap<>();
+        for (Swap swap : swaps) {
+            List<Exchange> own = exchanges(swap, next);
+            next += (int) own.stream().filter(e -> e.own() >= 0).count();
+            for (Exchange exchange : own) {
+                claim(canonical(exchange.path()), swap.name(), takenBy);
+            }
+            exchanges.add(own);
+        }
+        uncertain = next;
+    }
+
+    private List<Exchange> exchanges(Swap swap, int from) {
+        try {
+            Map<String, String> texts = new LinkedHashMap<>();
+            for (Change change : swap.changes()) {
+                vehicle.places(change.path())
+                        .forEach(path -> texts.put(path, change.text().strip()));
+            }
+            Map<String, Measure> said = vehicle.said(texts);
+            List<Exchange> exchanges = new ArrayList<>();
+            int next = from;
+            for (Map.Entry<String, String> text : texts.entrySet()) {
+                Measure measure = said.get(text.getKey());
+                Matcher factor = FACTOR.matcher(text.getValue());
+                boolean times = factor.matches();
+                boolean tolerated = !times && measure != null && measure.tolerance() > 0;
+                exchanges.add(new Exchange(
+                        text.getKey(),
+                        text.getValue(),
+                        tolerated ? next++ : -1,
+                        tolerated ? Spread.of(measure) : null,
+                        times ? joint.paths().indexOf(canonical(text.getKey())) : -1,
+                        times ? Double.parseDouble(factor.group(1)) : Double.NaN));
+            }
+            return exchanges;
+        } catch (UnfitValueException unfit) {
+            UnfitValueException refusal =
+                    new UnfitValueException("the swap '" + swap.name() + "' cannot be made: " + unfit.getMessage());
+            refusal.initCause(unfit);
+            throw refusal;
+        }
+    }
+
+    /** The path by which a value goes where the file uses a part of itself again. */
+    private String canonical(String path) {
+        try {
+            return vehicle.value(path).path();
+        } catch (UnfitValueException none) {
+            return path;
+        }
+    }
+
+    private static void claim(String path, String swap, Map<String, String> takenBy) {
+        takenBy.forEach((taken, by) -> {
+            if (!by.equals(swap) && (within(path, taken) || within(taken, path))) {
+                throw new UnfitValueException("the swaps '" + by + "' and '" + swap + "' both change " + path
+                        + ", so that they cannot be told apart; leave one out, or state another alternative");
+            }
+        });
+        takenBy.put(path, swap);
+    }
+
+    private static boolean within(String path, String whole) {
+        return path.equals(whole) || path.startsWith(whole + ".") || path.startsWith(whole + "[");
+    }
+
+    @Override
+    public List<Swap> swaps() {
+        return swaps;
+    }
+
+    @Override
+    public int uncertainValues() {
+        return uncertain;
+    }
+
+    @Override
+    public Scenario ride(int draw, double[] w, int choice) {
+        double[] base = Arrays.copyOf(w, joint.size());
+        boolean drawn = draw >= 0;
+        Map<String, String> texts = drawn ? new LinkedHashMap<>(joint.texts(base)) : new LinkedHashMap<>();
+        List<Double> values = joint.values(base);
+        for (int i = 0; i < exchanges.size(); i++) {
+            if ((choice & 1 << i) == 0) {
+                continue;
+            }
+            for (Exchange exchange : exchanges.get(i)) {
+                // put in anew, so that a group comes after the values that were drawn inside it
+                texts.remove(exchange.path());
+                texts.put(exchange.path(), text(exchange, w, values, drawn));
+            }
+        }
+        return ride.of(draw, texts);
+    }
+
+    private String text(Exchange exchange, double[] w, List<Double> values, boolean drawn) {
+        if (drawn && exchange.own() >= 0) {
+            return Spread.written(exchange.spread().kind(), exchange.spread().at(w[exchange.own()]));
+        }
+        if (drawn && exchange.drawnAs() >= 0) {
+            return Spread.written(
+                    joint.spreads().get(exchange.drawnAs()).kind(), values.get(exchange.drawnAs()) * exchange.factor());
+        }
+        return exchange.text();
+    }
+}

@@ -1,0 +1,48 @@
+package org.ridewright.why;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.ridewright.quantity.UnfitValueException;
+
+/**
+ * An ingredient of a vehicle with its alternative.
+ *
+ * @param name of the ingredient, as in {@code friction}
+ * @param alternative what takes its place, in a few words that can begin a sentence: {@code pneumatic tyres on the same wheels}
+ * @param changes that make the swap, at least one
+ */
+public record Swap(String name, String alternative, List<Change> changes) {
+    public Swap {
+        changes = List.copyOf(changes);
+    }
+
+    /**
+     * Reads a swap as an option of the command writes it: {@code friction: axles[*].springs[*].friction.share of load = × 0.3; ...}.
+     *
+     * @throws UnfitValueException if it is written otherwise
+     */
+    public static Swap parse(String option) {
+        int colon = option.indexOf(':');
+        String name = colon < 0 ? "" : option.substring(0, colon).strip();
+        List<Change> changes = new ArrayList<>();
+        for (String part : option.substring(colon + 1).split(";", -1)) {
+            int equals = part.indexOf('=');
+            if (name.isEmpty() || equals < 0 || part.substring(0, equals).isBlank()) {
+                throw new UnfitValueException("'" + option
+                        + "' is no swap; write NAME: PATH = VALUE, as in 'friction: axles[*].springs[*].friction.share of load = × 0.5',"
+                        + " several changes with ; between them");
+            }
+            changes.add(new Change(
+                    part.substring(0, equals).strip(),
+                    part.substring(equals + 1).strip()));
+        }
+        String words = changes.stream().map(Change::words).collect(Collectors.joining("; "));
+        return new Swap(name, name + " with " + words, changes);
+    }
+
+    /** All changes, as options of the command write them. */
+    public String words() {
+        return changes.stream().map(Change::words).collect(Collectors.joining("; "));
+    }
+}

@@ -1,0 +1,266 @@
+package org.ridewright.why;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.ridewright.quantity.NamedValue;
+import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.vehicle.Connection;
+import org.ridewright.vehicle.LoadCase.Aboard;
+import org.ridewright.vehicle.Seat;
+import org.ridewright.vehicle.Tyre;
+import org.ridewright.vehicle.Vehicle;
+
+/**
+ * The ingredients of a vehicle with the alternatives of those who state none. The alternatives are choices of this program: large enough to
+ * be felt, and within what vehicles have. Rates of tyres are common practice, with tolerances to match.
+ *
+ * @param swaps of ingredients that the vehicle has
+ * @param skipped those that it has not
+ */
+public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
+    /** Names of all ingredients, in the order of swaps. */
+    public static final List<String> NAMES =
+            List.of("friction", "wheel size", "tyres", "frame twist", "cushions", "place of the load", "dampers");
+
+    private static final String OILED = "× 0.3";
+    private static final String SMALLER = "× 0.7";
+    /** The same mass at 0.7 of the radius. */
+    private static final String SMALLER_INERTIA = "× 0.49";
+
+    private static final String STIFFER = "× 10";
+    private static final String WORN = "× 0.3";
+    /** A load this close to the middle is there already (m). */
+    private static final double THERE = 0.02;
+
+    public UsualSwaps {
+        swaps = List.copyOf(swaps);
+        skipped = List.copyOf(skipped);
+    }
+
+    /**
+     * Of a vehicle.
+     *
+     * @param written values of its file
+     * @param load name of the load case that is ridden
+     */
+    public static UsualSwaps of(Vehicle vehicle, List<NamedValue> written, String load) {
+        return new Finder(vehicle, written, load).all();
+    }
+
+    /**
+     * The same with a user's own: one of the same name takes the place of the usual one, others are added; what is not wanted is left out.
+     *
+     * @throws UnfitValueException if what is to be left out is no ingredient
+     */
+    public UsualSwaps with(List<Swap> own, List<String> without) {
+        Map<String, Swap> all = new LinkedHashMap<>();
+        swaps.forEach(s -> all.put(s.name(), s));
+        own.forEach(s -> all.put(s.name(), s));
+        List<Skipped> left = new ArrayList<>(skipped);
+        left.removeIf(s -> all.containsKey(s.name()));
+        for (String name : without) {
+            if (all.remove(name) == null
+                    && skipped.stream().noneMatch(s -> s.name().equals(name))) {
+                throw new UnfitValueException("there is no ingredient '" + name + "' to leave out; there are "
+                        + String.join(", ", all.keySet()));
+            }
+            left.removeIf(s -> s.name().equals(name));
+            left.add(new Skipped(name, "left out as asked"));
+        }
+        return new UsualSwaps(List.copyOf(all.values()), left);
+    }
+
+    private static final class Finder {
+        private final Vehicle vehicle;
+        private final List<NamedValue> written;
+        private final String load;
+        private final List<Swap> swaps = new ArrayList<>();
+        private final List<Skipped> skipped = new ArrayList<>();
+
+        Finder(Vehicle vehicle, List<NamedValue> written, String load) {
+            this.vehicle = vehicle;
+            this.written = written;
+            this.load = load;
+        }
+
+        UsualSwaps all() {
+            add(
+                    NAMES.get(0),
+                    "0.3 of the friction, as of springs cleaned and oiled,",
+                    scaled(
+                            "(axles\\[\\d+]\\.springs\\[\\d+]|connections\\[\\d+]\\.tips\\[\\d+])\\.friction\\."
+                                    + "(share of load|half loop height|constant)",
+                            OILED),
+                    "none of its springs has dry friction");
+            List<Change> smaller = new ArrayList<>(scaled("axles\\[\\d+]\\.wheels?\\.diameter", SMALLER));
+            smaller.addAll(scaled("axles\\[\\d+]\\.wheels?\\.spin inertia", SMALLER_INERTIA));
+            add(NAMES.get(1), "wheels smaller by 30 % and as heavy as before", smaller, "no diameter is written");
+            tyres();
+            twist();
+            cushions();
+            place();
+            dampers();
+            return new UsualSwaps(swaps, skipped);
+        }
+
+        private void add(String name, String alternative, List<Change> changes, String reason) {
+            if (changes.isEmpty()) {
+                skipped.add(new Skipped(name, reason));
+            } else {
+                swaps.add(new Swap(name, alternative, changes));
+            }
+        }
+
+        /** The written numbers other than 0 whose path matches, each multiplied. */
+        private List<Change> scaled(String pattern, String factor) {
+            Pattern paths = Pattern.compile(pattern);
+            return written.stream()
+                    .filter(v -> paths.matcher(v.path()).matches())
+                    .filter(v -> v.measure().filter(m -> m.value() != 0).isPresent())
+                    .map(v -> new Change(v.path(), factor))
+                    .toList();
+        }
+
+        private Set<String> matching(String pattern) {
+            Pattern paths = Pattern.compile(pattern);
+            Set<String> found = new LinkedHashSet<>();
+            for (NamedValue value : written) {
+                Matcher matcher = paths.matcher(value.path());
+                if (matcher.matches()) {
+                    found.add(matcher.group(1));
+                }
+            }
+            return found;
+        }
+
+        private void tyres() {
+            boolean hard = vehicle.axles().stream().anyMatch(a -> a.wheel().tyre() != Tyre.PNEUMATIC);
+            Set<String> wheels = matching("(axles\\[\\d+]\\.wheels?)\\.tyre");
+            add(
+                    NAMES.get(2),
+                    hard ? "pneumatic tyres on the same wheels" : "iron tyres on the same wheels",
+                    each(
+                            wheels,
+                            wheel -> hard
+                                    ? List.of(
+                                            new Change(wheel + ".tyre", "pneumatic"),
+                                            new Change(wheel + ".path", "disc and footprint"),
+                                            new Change(wheel + ".footprint", ""),
+                                            new Change(wheel + ".contact rate", "0.18 MN/m ± 25 %"),
+                                            new Change(wheel + ".contact damping", ""),
+                                            new Change(wheel + ".restitution", ""),
+                                            new Change(wheel + ".contact damping ratio", "0.05 ± 50 %"))
+                                    : List.of(
+                                            new Change(wheel + ".tyre", "iron"),
+                                            new Change(wheel + ".path", "disc"),
+                                            new Change(wheel + ".footprint", ""),
+                                            new Change(wheel + ".contact rate", "3 MN/m ± 50 %"),
+                                            new Change(wheel + ".contact damping", ""),
+                                            new Change(wheel + ".restitution", ""),
+                                            new Change(wheel + ".contact damping ratio", "0.15 ± 50 %"))),
+                    "no tyre is written");
+        }
+
+        private static List<Change> each(Set<String> places, Function<String, List<Change>> changes) {
+            return places.stream().flatMap(p -> changes.apply(p).stream()).toList();
+        }
+
+        private void twist() {
+            List<Change> changes = new ArrayList<>(scaled("body\\.rear body\\.twist rate", STIFFER));
+            for (int c = 0; c < vehicle.connections().size(); c++) {
+                if (vehicle.connections().get(c) instanceof Connection.UndercarriageTwist) {
+                    changes.addAll(scaled("connections\\[" + c + "]\\.rate", STIFFER));
+                }
+            }
+            add(
+                    NAMES.get(3),
+                    "a frame ten times as stiff in twist",
+                    changes,
+                    "nothing in the file twists between its axles");
+        }
+
+        private void cushions() {
+            String name = NAMES.get(4);
+            boolean somebody = aboard().stream().anyMatch(Aboard.Person.class::isInstance);
+            if (!somebody) {
+                skipped.add(new Skipped(name, "nobody sits on it"));
+                return;
+            }
+            Set<String> sprung = matching("(seats\\[\\d+]\\.cushion)(?:\\..*)?");
+            Set<String> staged = matching("(seats\\[\\d+]\\.stages)\\[.*");
+            if (!sprung.isEmpty()) {
+                boolean hard = sprung.stream()
+                        .allMatch(path -> written.stream()
+                                .anyMatch(v -> v.path().equals(path)
+                                        && v.written().strip().equals("gone hard")));
+                String other = hard ? "in good condition" : "gone hard";
+                add(name, "cushions " + other, each(sprung, path -> List.of(new Change(path, other))), "");
+            } else if (staged.isEmpty()) {
+                List<Change> changes = new ArrayList<>();
+                for (int s = 0; s < vehicle.seats().size(); s++) {
+                    Seat seat = vehicle.seats().get(s);
+                    if (seat.stages().isEmpty()) {
+                        changes.add(new Change("seats[" + s + "].cushion", "in good condition"));
+                    }
+                }
+                add(name, "cushions in good condition in place of none", changes, "it has no seats");
+            } else {
+                skipped.add(new Skipped(name, "its seats have stages, for which there is no usual alternative"));
+            }
+        }
+
+        private List<Aboard> aboard() {
+            return vehicle.loadCase(load).orElseThrow().aboard();
+        }
+
+        private void place() {
+            double middle = vehicle.axles()
+                            .get(vehicle.axles().size() - 1)
+                            .behindFrontAxle()
+                            .value()
+                    / 2;
+            int at = vehicle.loadCases().indexOf(vehicle.loadCase(load).orElseThrow());
+            List<Change> changes = new ArrayList<>();
+            boolean cargo = false;
+            for (int a = 0; a < aboard().size(); a++) {
+                if (aboard().get(a) instanceof Aboard.Cargo thing) {
+                    cargo = true;
+                    String path = "load cases[" + at + "].aboard[" + a + "].at.";
+                    if (Math.abs(thing.place().behindFrontAxle().value() - middle) > THERE) {
+                        changes.add(new Change(path + "ahead of front axle", ""));
+                        changes.add(new Change(path + "behind front axle", middle + " m"));
+                    }
+                }
+            }
+            Optional<String> reason = !cargo
+                    ? Optional.of("nothing but people is aboard")
+                    : middle == 0
+                            ? Optional.of("it has one axle only")
+                            : changes.isEmpty()
+                                    ? Optional.of("it lies midway between the axles already")
+                                    : Optional.empty();
+            add(
+                    NAMES.get(5),
+                    "the load midway between the first axle and the last",
+                    reason.isPresent() ? List.of() : changes,
+                    reason.orElse(""));
+        }
+
+        private void dampers() {
+            boolean any = vehicle.axles().stream().anyMatch(a -> !a.dampers().isEmpty());
+            add(
+                    NAMES.get(6),
+                    "dampers worn to 0.3 of their damping",
+                    scaled("axles\\[\\d+]\\.dampers\\[\\d+]\\.(damping|bump|rebound)", WORN),
+                    any ? "its dampers are tables, for which there is no usual alternative" : "it has no dampers");
+        }
+    }
+}

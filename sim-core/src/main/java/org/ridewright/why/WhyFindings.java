@@ -1,0 +1,133 @@
+package org.ridewright.why;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.ridewright.study.Question;
+
+/**
+ * What was found: every number of every ride test for every choice that was ridden, as written and by draw.
+ *
+ * <p>Contributions are parts of the number as it is now, worked out draw by draw: {@code Δᵢ/y(∅)} with both from one draw.
+ */
+public final class WhyFindings {
+    private final List<Swap> swaps;
+    private final List<String> tests;
+    private final List<Question> questions;
+    private final Known asWritten;
+    private final List<Known> draws;
+    private final int replaced;
+    private final int lost;
+    private final int uncertainValues;
+
+    /**
+     * One vehicle in all its choices.
+     *
+     * @param y by ride test, question and choice
+     */
+    record Known(double[][][] y) {}
+
+    WhyFindings(
+            List<Swap> swaps,
+            List<String> tests,
+            List<Question> questions,
+            Known asWritten,
+            List<Known> draws,
+            int replaced,
+            int lost,
+            int uncertainValues) {
+        this.swaps = List.copyOf(swaps);
+        this.tests = List.copyOf(tests);
+        this.questions = List.copyOf(questions);
+        this.asWritten = asWritten;
+        this.draws = List.copyOf(draws);
+        this.replaced = replaced;
+        this.lost = lost;
+        this.uncertainValues = uncertainValues;
+    }
+
+    /** The swaps, in the order of all other methods. */
+    public List<Swap> swaps() {
+        return swaps;
+    }
+
+    /** The ride tests by name. */
+    public List<String> tests() {
+        return tests;
+    }
+
+    /** What was asked of each; what has no answer as written was left out. */
+    public List<Question> questions() {
+        return questions;
+    }
+
+    /** Draws that count. */
+    public int draws() {
+        return draws.size();
+    }
+
+    /** Draws replaced by others, since no such vehicle can be. */
+    public int replaced() {
+        return replaced;
+    }
+
+    /** Draws left out, since one of their vehicles could not be or not ride. */
+    public int lost() {
+        return lost;
+    }
+
+    /** Values drawn. */
+    public int uncertainValues() {
+        return uncertainValues;
+    }
+
+    /** The number as it is now (unit of the question). */
+    public double now(int test, int question) {
+        return effects(asWritten, test, question).base();
+    }
+
+    /** The number now, by draw, as an interval's values (unit of the question). */
+    public Part nowDrawn(int test, int question) {
+        return new Part(
+                now(test, question),
+                draws.stream()
+                        .mapToDouble(known -> effects(known, test, question).base())
+                        .toArray());
+    }
+
+    /** What swap i does by itself. */
+    public Part alone(int test, int question, int i) {
+        return part(test, question, e -> e.alone(i));
+    }
+
+    /** By how much swaps i and j together do more than the sum of each alone. */
+    public Part interaction(int test, int question, int i, int j) {
+        return part(test, question, e -> e.interaction(i, j));
+    }
+
+    /** What all swaps do together. */
+    public Part together(int test, int question) {
+        return part(test, question, Effects::together);
+    }
+
+    /** Share of swap i in what all do together; of draws only where every choice was ridden. */
+    public Part share(int test, int question, int i) {
+        return part(test, question, e -> e.share(i));
+    }
+
+    private Part part(int test, int question, ToDoubleFunction<Effects> of) {
+        return new Part(
+                relative(asWritten, test, question, of),
+                draws.stream()
+                        .mapToDouble(known -> relative(known, test, question, of))
+                        .toArray());
+    }
+
+    private double relative(Known known, int test, int question, ToDoubleFunction<Effects> of) {
+        Effects effects = effects(known, test, question);
+        return of.applyAsDouble(effects) / effects.base();
+    }
+
+    private Effects effects(Known known, int test, int question) {
+        return new Effects(swaps.size(), known.y()[test][question]);
+    }
+}

@@ -1,0 +1,211 @@
+package org.ridewright.why;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.ridewright.io.OwnRide;
+import org.ridewright.io.SwapDocument;
+import org.ridewright.io.VehicleDocument;
+import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.ride.Scenario;
+import org.ridewright.study.Question;
+import org.ridewright.study.RideMeasure;
+import org.ridewright.study.Runs;
+import org.ridewright.vehicle.Elasticity;
+import org.ridewright.vehicle.Tyre;
+import org.ridewright.vehicle.Vehicle;
+
+/** On a plank, which takes milliseconds; two or three draws. */
+class WhyRunTest {
+    private static final Path PHAETON = Path.of("../scenarios/vehicles/phaeton.yaml");
+    private static final List<Question> ASKED = List.of(
+            new Question(RideMeasure.SEAT_RMS, Optional.empty()), new Question(RideMeasure.PEAK, Optional.empty()));
+
+    private static SwapDocument rides(Path file, List<Swap> swaps) {
+        VehicleDocument document = VehicleDocument.read(file);
+        UsualRide ride = new UsualRide("two aboard", 3);
+        return new SwapDocument(
+                document,
+                swaps,
+                (draw, texts) -> onlyPlank(
+                        ride.scenario(texts.isEmpty() ? document.asWritten() : document.with(texts), "", draw)));
+    }
+
+    private static Scenario onlyPlank(Scenario all) {
+        return new Scenario(
+                all.name(),
+                all.about(),
+                all.entrants(),
+                all.roads().subList(0, 1),
+                all.duration(),
+                all.distance(),
+                all.samplingRate(),
+                all.start(),
+                all.braked(),
+                all.points(),
+                all.ridingADay());
+    }
+
+    private static WhyFindings found(Path file, Swap... swaps) {
+        return WhyRun.run(rides(file, List.of(swaps)), ASKED, 2, true, Runs.Progress.SILENT);
+    }
+
+    @Test
+    void aSwapForItselfContributesNothingWhateverElseIsSwapped() {
+        WhyFindings findings = found(
+                PHAETON,
+                Swap.parse("rate: axles[*].springs[*].rate = × 1"),
+                Swap.parse("friction: axles[*].springs[*].friction.share of load = × 0.5"));
+        for (int q = 0; q < 2; q++) {
+            assertThat(findings.alone(0, q, 0).draws()).containsOnly(0);
+            assertThat(findings.interaction(0, q, 0, 1).draws()).containsOnly(0);
+            assertThat(findings.share(0, q, 0).draws()).containsOnly(0);
+            assertThat(findings.alone(0, q, 0).verdict()).isEqualTo(Part.Verdict.NOTHING);
+            assertThat(findings.alone(0, q, 1).draws()).doesNotContain(0);
+        }
+    }
+
+    @Test
+    void aFrameThatTwistsMattersNothingOnAPlankUnderBothWheelsOfAVehicleAlikeOnBothSides(@TempDir Path folder)
+            throws Exception {
+        Path alike = folder.resolve("alike.yaml");
+        Files.writeString(
+                alike,
+                Files.readString(PHAETON)
+                        .replaceAll("(right|left) of centre: 0.25 m ± 10 mm", "left of centre: 0 m ± 0 mm"));
+        WhyFindings findings = found(
+                alike,
+                Swap.parse("twist: connections[0].rate = × 10"),
+                Swap.parse("friction: axles[*].springs[*].friction.share of load = × 0.5"));
+        for (double part : findings.alone(0, 0, 0).draws()) {
+            assertThat(part).isEqualTo(0, within(1e-9));
+        }
+    }
+
+    @Test
+    void theMirrorImageOfAVehicleIsMovedAsMuchByEachSwap(@TempDir Path folder) throws Exception {
+        Path mirrored = folder.resolve("mirrored.yaml");
+        Files.writeString(
+                mirrored,
+                Files.readString(PHAETON)
+                        .replace("right of centre", "RIGHT")
+                        .replace("left of centre", "right of centre")
+                        .replace("RIGHT", "left of centre"));
+        Swap friction = Swap.parse("friction: axles[*].springs[*].friction.share of load = × 0.5");
+        Swap twist = Swap.parse("twist: connections[0].rate = × 10");
+        WhyFindings one = found(PHAETON, friction, twist);
+        WhyFindings other = found(mirrored, friction, twist);
+        for (int i = 0; i < 2; i++) {
+            assertThat(other.alone(0, 0, i).asWritten())
+                    .isEqualTo(one.alone(0, 0, i).asWritten(), within(1e-6));
+        }
+    }
+
+    @Test
+    void sharesOfRealRidesAddUpInEveryDraw() {
+        WhyFindings findings = found(
+                PHAETON,
+                Swap.parse("friction: axles[*].springs[*].friction.share of load = × 0.5"),
+                Swap.parse("wheels: axles[*].wheels.diameter = × 0.8"),
+                Swap.parse("cushions: seats[*].cushion = gone hard"));
+        for (int d = 0; d < 2; d++) {
+            double sum = 0;
+            for (int i = 0; i < 3; i++) {
+                sum += findings.share(0, 0, i).draws()[d];
+            }
+            assertThat(sum).isEqualTo(findings.together(0, 0).draws()[d], within(1e-12));
+        }
+    }
+
+    @Test
+    void aFactorMultipliesTheValueThatIsDrawn() {
+        SwapDocument rides = rides(PHAETON, List.of(Swap.parse("rate: axles[0].springs[0].rate = × 2")));
+        double[] w = new double[rides.uncertainValues()];
+        Arrays.fill(w, 0.7);
+        assertThat(rate(rides.ride(0, w, 1)) / rate(rides.ride(0, w, 0))).isEqualTo(2, within(1e-12));
+        assertThat(rate(rides.ride(0, w, 0))).isGreaterThan(1.02 * rate(rides.ride(-1, w, 0)));
+    }
+
+    private static double rate(Scenario scenario) {
+        var spring = vehicle(scenario).axles().get(0).springs().get(0);
+        return ((Elasticity.Rate) spring.elasticity()).rate().value();
+    }
+
+    private static Vehicle vehicle(Scenario scenario) {
+        return scenario.entrants().get(0).vehicle();
+    }
+
+    @Test
+    void anAlternativeThatStatesAToleranceIsDrawnWithinIt() {
+        SwapDocument without = rides(PHAETON, List.of(Swap.parse("tyres: axles[*].wheels.contact rate = 0.2 MN/m")));
+        SwapDocument with =
+                rides(PHAETON, List.of(Swap.parse("tyres: axles[*].wheels.contact rate = 0.2 MN/m ± 20 %")));
+        assertThat(with.uncertainValues()).isEqualTo(without.uncertainValues() + 2);
+        double[] w = new double[with.uncertainValues()];
+        w[with.uncertainValues() - 2] = 1;
+        assertThat(vehicle(with.ride(0, w, 1))
+                        .axles()
+                        .get(0)
+                        .wheel()
+                        .contactRate()
+                        .orElseThrow()
+                        .value())
+                .isEqualTo(240e3, within(1e-6));
+        assertThat(vehicle(with.ride(-1, w, 1))
+                        .axles()
+                        .get(0)
+                        .wheel()
+                        .contactRate()
+                        .orElseThrow()
+                        .value())
+                .isEqualTo(200e3);
+    }
+
+    @Test
+    void ironTyresBecomePneumaticOnes() {
+        VehicleDocument document = VehicleDocument.read(PHAETON);
+        List<Swap> usual = UsualSwaps.of(document.asWritten(), document.values(), "two aboard")
+                .swaps();
+        int tyres = usual.stream().map(Swap::name).toList().indexOf("tyres");
+        SwapDocument rides = rides(PHAETON, usual);
+        Scenario swapped = rides.ride(-1, new double[rides.uncertainValues()], 1 << tyres);
+        assertThat(vehicle(swapped).axles()).allMatch(a -> a.wheel().tyre() == Tyre.PNEUMATIC);
+    }
+
+    @Test
+    void twoSwapsOfOneThingCannotBeToldApart() {
+        assertThatThrownBy(() -> rides(
+                        PHAETON,
+                        List.of(
+                                Swap.parse("one: axles[0].wheels.diameter = × 0.8"),
+                                Swap.parse("two: axles[*].wheels.diameter = × 0.9"))))
+                .isInstanceOf(UnfitValueException.class)
+                .hasMessageContaining("'one' and 'two' both change axles[0].wheels.diameter");
+    }
+
+    @Test
+    void aSwapOfWhatTheVehicleHasNotIsRefusedByItsName() {
+        assertThatThrownBy(() -> rides(PHAETON, List.of(Swap.parse("dampers: axles[0].dampers[0].bump = × 0.5"))))
+                .isInstanceOf(UnfitValueException.class)
+                .hasMessageContaining("the swap 'dampers' cannot be made");
+    }
+
+    @Test
+    void aVehicleRidesItsOwnScenarioUnderOneLoad() {
+        OwnRide ride = OwnRide.of(
+                Path.of("../scenarios/gate.yaml"), Path.of("../scenarios/vehicles/dray.yaml"), Optional.empty());
+        assertThat(ride.load()).isEqualTo("laden");
+        assertThatThrownBy(() -> OwnRide.of(Path.of("../scenarios/gate.yaml"), PHAETON, Optional.empty()))
+                .isInstanceOf(UnfitValueException.class)
+                .hasMessageContaining("has no vehicle phaeton.yaml")
+                .hasMessageContaining("vehicles/dray.yaml");
+    }
+}
