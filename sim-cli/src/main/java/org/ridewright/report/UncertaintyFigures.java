@@ -1,6 +1,7 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.ridewright.figure.AxisSpec;
@@ -18,6 +19,8 @@ import org.ridewright.uncertainty.UncertainRide;
 /** What the inputs' tolerances make of the traces: the ride as written between the lines that hold nine tenths of the draws. */
 final class UncertaintyFigures {
     private static final double MILLI = 1000;
+    /** Smallest motion that is drawn (m or rad). */
+    private static final double LEAST_MOTION = 1e-9;
 
     private UncertaintyFigures() {}
 
@@ -36,7 +39,7 @@ final class UncertaintyFigures {
         for (int i = 0; i < coordinates.size(); i++) {
             boolean angle = ride.model().coordinates().units().get(i).equals("rad");
             String name = coordinates.get(i);
-            if (name.startsWith("body ")) {
+            if (name.startsWith("body ") && stirs(ride, name)) {
                 ride.trace(name)
                         .flatMap(trace -> panel(
                                 uncertain,
@@ -61,6 +64,13 @@ final class UncertaintyFigures {
                 caption + TimeSlice.of(ride).said(),
                 30 + 44.0 * panels.size(),
                 panels.toArray(Panel[]::new)));
+    }
+
+    /** A motion far below what can be measured is round-off. */
+    private static boolean stirs(RideResult ride, String coordinate) {
+        return ride.trace(coordinate)
+                .filter(trace -> Arrays.stream(trace.samples()).anyMatch(x -> Math.abs(x) > LEAST_MOTION))
+                .isPresent();
     }
 
     private static Optional<Panel> panel(

@@ -84,7 +84,7 @@ public record WhyBasis(
 
     /** A line for a list of references. */
     String citation(int draws) {
-        return program + ": ./ridewright why " + file + ", " + draws + " draws, seed " + WhyRun.SEED + ", load '"
-                + load + "'; vibration after ISO 2631-1:1997.";
+        return program + ": ./ridewright why " + file + ", " + draws + " draws, seed " + WhyRun.SEED + ", load '" + load
+                + "'; vibration after ISO 2631-1:1997.";
     }
 }

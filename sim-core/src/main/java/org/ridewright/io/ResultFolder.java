@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 
 /**
  * A folder of results that appears complete or not at all. It is built under a temporary name beside the target and moved there by
- * {@link #commit}; closing it before that removes what was built.
+ * {@link #commit}; closing it before that removes what was built, and so does an interrupted program.
  *
  * <p>What already stands at the target is replaced if it is an empty folder, or a folder that holds a file {@value #MARKER} naming
  * the same scenario. Anything else is refused, so that results of two scenarios never mix and no other folder is lost. A file
@@ -26,12 +26,14 @@ public final class ResultFolder implements AutoCloseable {
     private final Path target;
     private final Path building;
     private final String mark;
-    private boolean committed;
+    private final Thread sweeper;
+    private volatile boolean committed;
 
     private ResultFolder(Path target, Path building, String mark) {
         this.target = target;
         this.building = building;
         this.mark = mark;
+        sweeper = new Thread(this::sweep, "result-folder-sweeper");
     }
 
     /**
@@ -52,7 +54,20 @@ public final class ResultFolder implements AutoCloseable {
         Path building = AtomicFiles.beside(absolute);
         Files.createDirectory(building);
         Files.writeString(building.resolve(MARKER), mark);
-        return new ResultFolder(absolute, building, mark);
+        ResultFolder folder = new ResultFolder(absolute, building, mark);
+        Runtime.getRuntime().addShutdownHook(folder.sweeper);
+        return folder;
+    }
+
+    /** Run while the program is being ended from outside. */
+    private void sweep() {
+        try {
+            if (!committed && Files.exists(building)) {
+                delete(building);
+            }
+        } catch (IOException | UncheckedIOException left) {
+            // nobody is there any more to be told; the folder's name says that it is partial
+        }
     }
 
     /** The folder under its temporary name, to write into. */
@@ -107,6 +122,12 @@ public final class ResultFolder implements AutoCloseable {
     /** Removes what was built, unless it was committed. */
     @Override
     public void close() throws IOException {
+        try {
+            Runtime.getRuntime().removeShutdownHook(sweeper);
+        } catch (IllegalStateException ending) {
+            // the sweeper is at work already
+            return;
+        }
         if (!committed && Files.exists(building)) {
             delete(building);
         }

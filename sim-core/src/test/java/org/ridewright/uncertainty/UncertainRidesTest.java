@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.ridewright.io.ScenarioDocument;
 import org.ridewright.quantity.UnfitValueException;
 import org.ridewright.ride.RideResult;
+import org.ridewright.ride.Scenario;
 
 /** Tolerances of the inputs become intervals of the answers. */
 class UncertainRidesTest {
@@ -119,9 +120,38 @@ class UncertainRidesTest {
     }
 
     @Test
+    void aRideThatTipsIsLeftOutOfItsTestAndCounted() throws IOException {
+        Path phaeton = Path.of("..", "scenarios", "vehicles", "phaeton.yaml").toAbsolutePath();
+        Path file = Files.writeString(folder.resolve("kerb.yaml"), """
+                scenario: Kerb
+                vehicles: [{file: %s, load cases: [empty], speeds: 2 m/s}]
+                road: {obstacles: [plank: {at: 3 m, height: 30 mm, length: 3 m, side: left}]}
+                read off: [{point: floor, at: {behind front axle: 0.8 m, above ground: 0.9 m}}]
+                """.formatted(phaeton));
+        ScenarioDocument document = ScenarioDocument.read(file);
+        DrawnScenarios tipping = new DrawnScenarios() {
+            @Override
+            public int uncertainValues() {
+                return 1;
+            }
+
+            @Override
+            public Scenario drawn(double[] w) {
+                // a third of the draws meets a kerb that tips the carriage
+                return document.with(Map.of("road.obstacles[0].plank.height", w[0] > 0.43 ? "500 mm" : "30 mm"));
+            }
+        };
+
+        UncertainRides.Outcome outcome = UncertainRides.run(tipping, 30, UncertainRidesTest::numbers, ride -> {});
+
+        assertThat(outcome.rides().get(0).draws()).isBetween(18, 22);
+        assertThat(outcome.rides().get(0).numbers()).containsKey("peak");
+    }
+
+    @Test
     void tolerancesOfWhichMostVehiclesCannotBeAreRefused() throws IOException {
         Files.writeString(
-                folder.resolve("wheel.yaml"), WHEEL.formatted("", "300 kg").replace("0.6 m", "0.6 m ± 3 m"));
+                folder.resolve("wheel.yaml"), WHEEL.formatted("", "300 kg").replace("0.6 m", "0.6 m ± 300 m"));
         Path file = Files.writeString(folder.resolve("hump.yaml"), """
                 scenario: Hump
                 vehicles: [{file: wheel.yaml, speeds: 5 m/s}]
