@@ -26,5 +26,8 @@ if errorlevel 1 (
 )
 popd
 :run
-"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Djava.awt.headless=true -Dfile.encoding=UTF-8 -cp "%JAR%;%HOME_DIR%sim-cli\target\lib\*" org.ridewright.cli.Main %*
+rem quick to start rather than quick in the long run, but for studies, which run long
+set "LEVEL=1"
+if /i "%~1"=="study" set "LEVEL=4"
+"%JAVA%" -XX:TieredStopAtLevel=%LEVEL% -XX:+UseSerialGC -Djava.awt.headless=true -Dfile.encoding=UTF-8 -cp "%JAR%;%HOME_DIR%sim-cli\target\lib\*" org.ridewright.cli.Main %*
 exit /b %ERRORLEVEL%

@@ -46,9 +46,10 @@ class ArrowsTest {
                 arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
+                arguments("study", "ride comfort dynamics quantity math"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("narrowing", "modal ride comfort dynamics suspension wheel road vehicle quantity"),
-                arguments("io", "uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
+                arguments("io", "study uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }
 
     @ParameterizedTest(name = "{0} may see: {1}")

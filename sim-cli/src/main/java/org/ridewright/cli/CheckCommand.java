@@ -11,6 +11,7 @@ import org.ridewright.io.InputProblem;
 import org.ridewright.io.MeasurementsFile;
 import org.ridewright.io.RoadFile;
 import org.ridewright.io.ScenarioFile;
+import org.ridewright.io.StudyFile;
 import org.ridewright.io.VehicleFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -70,6 +71,7 @@ final class CheckCommand implements Callable<Integer> {
             case VEHICLE -> VehicleFile.read(file);
             case SCENARIO -> ScenarioFile.read(file);
             case ROAD -> RoadFile.read(file);
+            case STUDY -> StudyFile.read(file, "");
             case MEASUREMENTS -> {
                 return FindingsTable.lines(MeasurementsFile.read(file));
             }

@@ -15,6 +15,7 @@ import picocli.CommandLine.ScopeType;
             RunCommand.class,
             RoadCommand.class,
             ComfortCommand.class,
+            StudyCommand.class,
             CheckCommand.class,
             FieldSheetCommand.class,
             BounceCommand.class,

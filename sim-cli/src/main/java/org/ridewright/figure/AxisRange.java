@@ -19,8 +19,11 @@ final class AxisRange {
      */
     static Scale ofX(Panel panel) {
         boolean tight = panel.series().stream()
-                .allMatch(s -> s.runsForward() && !s.trace().marked());
-        return of(panel.x(), values(panel, Series::x), tight ? 0 : ROOM, false);
+                .allMatch(s ->
+                        s.trace().filled() || (s.runsForward() && !s.trace().marked()));
+        boolean across = panel.series().stream().anyMatch(s -> s.trace() == Trace.BARS_ACROSS);
+        DoubleStream foot = across && !panel.x().log() ? DoubleStream.of(0) : DoubleStream.empty();
+        return of(panel.x(), DoubleStream.concat(values(panel, Series::x), foot), tight ? 0 : ROOM, across);
     }
 
     /** Ends of the vertical axis: with some room, with the levels, and with the zero where it is near. */

@@ -1,5 +1,6 @@
 package org.ridewright.figure;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -10,8 +11,10 @@ import java.util.OptionalDouble;
  * @param min lower end (unit), or empty to take it from the data
  * @param max upper end (unit), or empty to take it from the data
  * @param log whether equal ratios take equal lengths
+ * @param names what stands at 0, 1, 2 …, in place of numbers; empty for an axis of numbers
  */
-public record AxisSpec(String quantity, String unit, OptionalDouble min, OptionalDouble max, boolean log) {
+public record AxisSpec(
+        String quantity, String unit, OptionalDouble min, OptionalDouble max, boolean log, List<String> names) {
 
     /**
      * Checks the ends.
@@ -19,12 +22,37 @@ public record AxisSpec(String quantity, String unit, OptionalDouble min, Optiona
      * @throws IllegalArgumentException if an end is not finite, min is not below max, or a logarithmic end is ≤ 0
      */
     public AxisSpec {
+        names = List.copyOf(names);
         min.ifPresent(end -> requireEnd(quantity, "min", end, log));
         max.ifPresent(end -> requireEnd(quantity, "max", end, log));
         if (min.isPresent() && max.isPresent() && !(min.getAsDouble() < max.getAsDouble())) {
             throw new IllegalArgumentException("axis '%s': min must be < max, got %s and %s"
                     .formatted(quantity, min.getAsDouble(), max.getAsDouble()));
         }
+    }
+
+    /**
+     * An axis of numbers.
+     *
+     * @param quantity name of the quantity
+     * @param unit unit as printed
+     * @param min lower end, or empty
+     * @param max upper end, or empty
+     * @param log whether equal ratios take equal lengths
+     */
+    public AxisSpec(String quantity, String unit, OptionalDouble min, OptionalDouble max, boolean log) {
+        this(quantity, unit, min, max, log, List.of());
+    }
+
+    /**
+     * An axis on which things stand that have names and no order but that of the list.
+     *
+     * @param quantity what they are; may be blank
+     * @param names at least one
+     * @return the axis, with room for half a thing at either end
+     */
+    public static AxisSpec named(String quantity, List<String> names) {
+        return new AxisSpec(quantity, "", OptionalDouble.of(-0.5), OptionalDouble.of(names.size() - 0.5), false, names);
     }
 
     /**

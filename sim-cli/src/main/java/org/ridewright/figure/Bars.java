@@ -28,6 +28,31 @@ final class Bars {
         }
     }
 
+    /** Level bars: those of all series at one place stand one below the other. */
+    static void paintAcross(Sheet sheet, PlacedPanel placed) {
+        List<Series> bars = placed.panel().series().stream()
+                .filter(s -> s.trace() == Trace.BARS_ACROSS)
+                .toList();
+        double width = FILLED / Math.max(1, bars.size());
+        for (int s = 0; s < bars.size(); s++) {
+            double offset = FILLED / 2 - (s + 1) * width;
+            double[] x = bars.get(s).x();
+            double[] y = bars.get(s).y();
+            for (int i = 0; i < x.length; i++) {
+                double foot = placed.sheetX(
+                        clamped(placed.x(), placed.x().log() ? placed.x().min() : 0));
+                double head = placed.sheetX(clamped(placed.x(), x[i]));
+                double low = placed.sheetY(clamped(placed.y(), y[i] + offset));
+                double high = placed.sheetY(clamped(placed.y(), y[i] + offset + width));
+                if (foot != head && !Double.isNaN(y[i])) {
+                    sheet.fill(
+                            new Rectangle2D.Double(Math.min(foot, head), high, Math.abs(head - foot), low - high),
+                            bars.get(s).tone().tint(0.55));
+                }
+            }
+        }
+    }
+
     /** Whether a panel shows bars alone, at whole numbers: it counts things. */
     static boolean count(Panel panel) {
         return !panel.x().log()

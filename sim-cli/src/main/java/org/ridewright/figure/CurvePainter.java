@@ -45,9 +45,8 @@ final class CurvePainter {
         Rectangle units =
                 new Rectangle(fine(plot.getX()), fine(plot.getY()), fine(plot.getWidth()), fine(plot.getHeight()));
         XYChart chart = bareChart(units, x, y);
-        List<Series> curves = panel.series().stream()
-                .filter(s -> s.trace() != Trace.BARS && s.trace() != Trace.KEY)
-                .toList();
+        List<Series> curves =
+                panel.series().stream().filter(s -> !s.trace().ownInk()).toList();
         if (curves.isEmpty()) {
             return;
         }
@@ -116,7 +115,8 @@ final class CurvePainter {
                     case LINE, LINE_AND_MARKS -> XYSeries.XYSeriesRenderStyle.Line;
                     case STEP -> XYSeries.XYSeriesRenderStyle.Step;
                     case MARKS -> XYSeries.XYSeriesRenderStyle.Scatter;
-                    case BARS, KEY -> throw new IllegalArgumentException("bars and keys are no curve");
+                    case BARS, BARS_ACROSS, AREA, DEEP_AREA, KEY ->
+                        throw new IllegalArgumentException("bars, areas and keys are no curve");
                 });
     }
 

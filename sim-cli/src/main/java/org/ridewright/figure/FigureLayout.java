@@ -111,13 +111,22 @@ final class FigureLayout {
                 plot,
                 x,
                 y,
-                Bars.count(panel) ? Ticks.counting(x, plot.getWidth()) : Ticks.level(x, plot.getWidth()),
-                Ticks.upright(y, plot.getHeight()),
+                xTicks(panel, x, plot.getWidth()),
+                panel.y().names().isEmpty()
+                        ? Ticks.upright(y, plot.getHeight())
+                        : Ticks.named(panel.y().names()),
                 numbered(i),
                 notes,
                 title,
                 legend,
                 Legend.column(panel.legend() == LegendPlace.RIGHT ? panel.series() : List.of()));
+    }
+
+    private static Ticks xTicks(Panel panel, Scale x, double width) {
+        if (!panel.x().names().isEmpty()) {
+            return Ticks.named(panel.x().names());
+        }
+        return Bars.count(panel) ? Ticks.counting(x, width) : Ticks.level(x, width);
     }
 
     private double plotHeight(double taken) {
@@ -175,7 +184,8 @@ final class FigureLayout {
     }
 
     private static double rightMargin(Panel panel) {
-        double notes = PanelPainter.rightNotesWidth(panel);
+        double notes = PanelPainter.rightNotesWidth(panel)
+                + panel.field().map(FieldPainter::keyWidth).orElse(0.0);
         double names = panel.legend() == LegendPlace.RIGHT
                 ? Legend.column(panel.series()).width() + 2 * PrintStyle.GAP
                 : 0;

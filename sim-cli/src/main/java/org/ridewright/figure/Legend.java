@@ -101,11 +101,9 @@ record Legend(List<List<Series>> rows) {
 
     private static void paintEntry(Sheet sheet, Series series, double x, double baseline) {
         double middle = baseline - 0.33 * PrintStyle.LEGEND_TEXT;
-        if (series.trace() == Trace.BARS) {
+        if (series.trace().ownInk() && series.trace() != Trace.KEY) {
             double height = 0.7 * PrintStyle.LEGEND_TEXT;
-            sheet.fill(
-                    new Rectangle2D.Double(x, baseline - height, sampleWidth(series), height),
-                    series.tone().colour());
+            sheet.fill(new Rectangle2D.Double(x, baseline - height, sampleWidth(series), height), Areas.colour(series));
         } else if (series.trace() != Trace.MARKS && series.trace() != Trace.KEY) {
             sheet.line(
                     x,
@@ -124,7 +122,7 @@ record Legend(List<List<Series>> rows) {
     private static double sampleWidth(Series series) {
         return switch (series.trace()) {
             case MARKS -> 2 * PrintStyle.MARK_SIZE;
-            case BARS -> PrintStyle.LEGEND_TEXT;
+            case BARS, BARS_ACROSS, AREA, DEEP_AREA -> PrintStyle.LEGEND_TEXT;
             case KEY -> 0;
             case LINE, STEP, LINE_AND_MARKS -> PrintStyle.LEGEND_SAMPLE;
         };

@@ -2,6 +2,7 @@ package org.ridewright.figure;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -18,6 +19,7 @@ import java.util.Set;
  * @param legend where the series are named
  * @param equalScale whether a length in x is printed as long as the same length in y; the given ends of the axes are then
  *     shown at least
+ * @param field colours behind the curves that say how high a third quantity is; both axes then need given ends
  */
 public record Panel(
         String title,
@@ -29,7 +31,8 @@ public record Panel(
         List<Guide> guides,
         List<Band> bands,
         LegendPlace legend,
-        boolean equalScale) {
+        boolean equalScale,
+        Optional<Field> field) {
 
     /**
      * Checks and copies the lists.
@@ -70,7 +73,18 @@ public record Panel(
      */
     public static Panel of(String title, AxisSpec x, AxisSpec y, Series... series) {
         LegendPlace place = series.length > 1 ? LegendPlace.BELOW : LegendPlace.NONE;
-        return new Panel(title, x, y, List.of(series), List.of(), List.of(), List.of(), List.of(), place, false);
+        return new Panel(
+                title,
+                x,
+                y,
+                List.of(series),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                place,
+                false,
+                Optional.empty());
     }
 
     /**
@@ -80,7 +94,7 @@ public record Panel(
      * @return the panel with these markers
      */
     public Panel withMarkers(List<Marker> lines) {
-        return new Panel(title, x, y, series, lines, levels, guides, bands, legend, equalScale);
+        return new Panel(title, x, y, series, lines, levels, guides, bands, legend, equalScale, field);
     }
 
     /**
@@ -90,7 +104,7 @@ public record Panel(
      * @return the panel with these levels
      */
     public Panel withLevels(List<Level> lines) {
-        return new Panel(title, x, y, series, markers, lines, guides, bands, legend, equalScale);
+        return new Panel(title, x, y, series, markers, lines, guides, bands, legend, equalScale, field);
     }
 
     /**
@@ -100,7 +114,7 @@ public record Panel(
      * @return the panel with these guides
      */
     public Panel withGuides(List<Guide> lines) {
-        return new Panel(title, x, y, series, markers, levels, lines, bands, legend, equalScale);
+        return new Panel(title, x, y, series, markers, levels, lines, bands, legend, equalScale, field);
     }
 
     /**
@@ -110,7 +124,7 @@ public record Panel(
      * @return the panel with these bands
      */
     public Panel withBands(List<Band> strips) {
-        return new Panel(title, x, y, series, markers, levels, guides, strips, legend, equalScale);
+        return new Panel(title, x, y, series, markers, levels, guides, strips, legend, equalScale, field);
     }
 
     /**
@@ -120,7 +134,7 @@ public record Panel(
      * @return the panel with that legend
      */
     public Panel withLegend(LegendPlace place) {
-        return new Panel(title, x, y, series, markers, levels, guides, bands, place, equalScale);
+        return new Panel(title, x, y, series, markers, levels, guides, bands, place, equalScale, field);
     }
 
     /** Whether it is a sketch, without frame, grid and axes. */
@@ -134,6 +148,16 @@ public record Panel(
      * @return the panel with equal scales
      */
     public Panel toScale() {
-        return new Panel(title, x, y, series, markers, levels, guides, bands, legend, true);
+        return new Panel(title, x, y, series, markers, levels, guides, bands, legend, true, field);
+    }
+
+    /**
+     * The same panel with colours behind its curves.
+     *
+     * @param colours how high a third quantity is
+     * @return the panel with that field
+     */
+    public Panel withField(Field colours) {
+        return new Panel(title, x, y, series, markers, levels, guides, bands, legend, equalScale, Optional.of(colours));
     }
 }

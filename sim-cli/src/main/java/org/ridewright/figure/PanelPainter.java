@@ -42,11 +42,14 @@ final class PanelPainter {
     static void paint(Sheet sheet, PlacedPanel placed) {
         PanelPainter painter = new PanelPainter(sheet, placed);
         painter.bands();
+        Areas.paint(sheet, placed);
+        placed.panel().field().ifPresent(field -> FieldPainter.paint(sheet, placed, field));
         if (!placed.panel().isSketch()) {
             painter.grid();
         }
         painter.levelsAndMarkers();
         Bars.paint(sheet, placed);
+        Bars.paintAcross(sheet, placed);
         CurvePainter.paint(sheet, placed.panel(), placed.plot(), placed.x(), placed.y());
         if (!placed.panel().isSketch()) {
             painter.frame();
@@ -56,6 +59,7 @@ final class PanelPainter {
         painter.titles();
         painter.notesBeside();
         painter.legends();
+        placed.panel().field().ifPresent(field -> FieldPainter.paintKey(sheet, placed, field));
     }
 
     private void bands() {
@@ -82,12 +86,28 @@ final class PanelPainter {
     }
 
     private void grid() {
+        if (placed.panel().field().isPresent()) {
+            return;
+        }
+        boolean namedX = !placed.panel().x().names().isEmpty();
+        boolean namedY = !placed.panel().y().names().isEmpty();
         placed.xTicks().fine().forEach(x -> upright(x, HAIR, PrintStyle.FINE_GRID));
         placed.yTicks().fine().forEach(y -> level(y, HAIR, PrintStyle.FINE_GRID));
-        placed.xTicks().marks().forEach(m -> upright(m.value(), HAIR, PrintStyle.GRID));
-        placed.yTicks().marks().forEach(m -> level(m.value(), HAIR, PrintStyle.GRID));
+        if (!namedX) {
+            placed.xTicks().marks().forEach(m -> upright(m.value(), HAIR, PrintStyle.GRID));
+        }
+        if (!namedY) {
+            placed.yTicks().marks().forEach(m -> level(m.value(), HAIR, PrintStyle.GRID));
+        }
+        if (namedY && placed.x().min() < 0 && placed.x().max() > 0) {
+            upright(0, FRAME_LINE, PrintStyle.ZERO);
+        }
         boolean marked = placed.panel().levels().stream().anyMatch(l -> l.y() == 0);
-        if (!marked && !placed.y().log() && placed.y().min() < 0 && placed.y().max() > 0) {
+        if (!marked
+                && !namedY
+                && !placed.y().log()
+                && placed.y().min() < 0
+                && placed.y().max() > 0) {
             level(0, FRAME_LINE, PrintStyle.ZERO);
         }
     }

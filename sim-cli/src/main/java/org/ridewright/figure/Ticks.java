@@ -28,6 +28,20 @@ record Ticks(List<Mark> marks, List<Double> fine, int exponent) {
     private static final double ROOMY_DECADE = 66;
 
     /**
+     * Names in place of numbers, one at 0, 1, 2 …
+     *
+     * @param names what stands there
+     * @return the ticks
+     */
+    static Ticks named(List<String> names) {
+        List<Mark> marks = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            marks.add(new Mark(i, names.get(i)));
+        }
+        return new Ticks(marks, List.of(), 0);
+    }
+
+    /**
      * Numbers for an upright axis, whose labels lie one above the other.
      *
      * @param scale of the axis

@@ -32,4 +32,19 @@ public enum Tone {
     Color colour() {
         return colour;
     }
+
+    /**
+     * The colour thinned with white.
+     *
+     * @param share of the colour, 0 to 1
+     * @return the sRGB colour
+     */
+    Color tint(double share) {
+        return new Color(
+                thinned(colour.getRed(), share), thinned(colour.getGreen(), share), thinned(colour.getBlue(), share));
+    }
+
+    private static int thinned(int part, double share) {
+        return (int) Math.round(255 + (part - 255) * share);
+    }
 }

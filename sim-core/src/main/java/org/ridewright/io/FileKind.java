@@ -12,6 +12,8 @@ public enum FileKind {
     VEHICLE("vehicle"),
     /** Has the key {@code scenario}. */
     SCENARIO("scenario"),
+    /** Has the key {@code study}. */
+    STUDY("study"),
     /** Has the key {@code measurements}, or {@code facts} and nothing that a vehicle has. */
     MEASUREMENTS("measurements"),
     /** Has the key {@code road} or {@code roads}, and neither of the others nor {@code vehicles}. */
@@ -57,6 +59,9 @@ public enum FileKind {
 
     /** What the keys at the top tell; empty if they tell nothing, or two things. */
     static Optional<FileKind> told(Node top) {
+        if (keys(top).contains(STUDY.key)) {
+            return Optional.of(STUDY);
+        }
         if (keys(top).contains(MEASUREMENTS.key) || keys(top).contains(FACTS)) {
             return Optional.of(MEASUREMENTS);
         }

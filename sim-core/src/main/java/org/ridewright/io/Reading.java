@@ -58,6 +58,11 @@ final class Reading {
         problem(node.spot(), node.path(), value, fault, expected, fix);
     }
 
+    /** Takes up what is wrong with another file that this one names. */
+    void include(List<InputProblem> others) {
+        problems.addAll(others);
+    }
+
     /** Leaves whatever rests on {@code path} unjudged. */
     void spoil(String path) {
         spoilt.add(path);

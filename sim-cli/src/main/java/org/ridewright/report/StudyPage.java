@@ -1,0 +1,151 @@
+package org.ridewright.report;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.ridewright.figure.FigureFiles;
+import org.ridewright.study.CompareFindings;
+import org.ridewright.study.Findings;
+import org.ridewright.study.IndexFindings;
+import org.ridewright.study.Method;
+import org.ridewright.study.Question;
+import org.ridewright.study.RideMeasure;
+import org.ridewright.study.ScreeningFindings;
+import org.ridewright.study.SearchRun;
+import org.ridewright.study.Study;
+import org.ridewright.study.SweepFindings;
+import org.ridewright.study.UncertaintyFindings;
+
+/** The page of a study. One file that needs no other. */
+public final class StudyPage {
+    private static final String TEMPLATE = "study.ftlh";
+
+    private StudyPage() {}
+
+    /** Of all methods but a search; every text of the user's is escaped. */
+    public static String render(Findings findings, List<FigureGroup> groups, List<FigureFiles> figures) {
+        Map<String, Object> model = model(findings.study(), StudySummary.of(findings), groups, figures);
+        model.put("runs", findings.runs());
+        model.put("failed", findings.failed());
+        model.put("reasons", findings.reasons());
+        model.put("asked", asked(findings));
+        model.put("note", note(findings) + leftOut(findings));
+        return Templates.render(TEMPLATE, model);
+    }
+
+    /** Of a search. */
+    public static String render(
+            Study study, SearchRun.Result result, List<FigureGroup> groups, List<FigureFiles> figures) {
+        Map<String, Object> model = model(study, StudySummary.of(study, result), groups, figures);
+        Method.Search method = (Method.Search) study.method();
+        List<SearchRun.Step> failed =
+                result.way().stream().filter(s -> s.outcome().hasFailed()).toList();
+        model.put("runs", result.way().size());
+        model.put("failed", failed.size());
+        model.put("reasons", List.of());
+        String names = String.join(
+                " and ", method.factors().stream().map(f -> f.name()).toList());
+        model.put(
+                "asked",
+                "For which " + names + " "
+                        + method.target()
+                                .map(t -> study.questions().get(0).title() + " is " + Numbers.of(t) + " "
+                                        + study.questions().get(0).measure().unit())
+                                .orElse(study.questions().get(0).title() + " is "
+                                        + (method.least() ? "least" : "greatest"))
+                        + ".");
+        model.put(
+                "note",
+                method.factors().size() == 1
+                        ? "Nine looks at equal distances over the range, then Brent's method between the neighbours of the best one, or across the "
+                                + "first change of sign where a target is sought. Another optimum that lies between two of the nine looks can be missed."
+                        : "CMA-ES from the middle of the ranges. It finds the best of a neighbourhood, which need not be the best of all; another seed "
+                                + "that ends elsewhere would show it.");
+        return Templates.render(TEMPLATE, model);
+    }
+
+    private static Map<String, Object> model(
+            Study study, StudySummary summary, List<FigureGroup> groups, List<FigureFiles> figures) {
+        Map<String, Object> model = new HashMap<>();
+        model.put("name", RideFigures.upperFirst(study.name()));
+        model.put("about", study.about().strip());
+        model.put("answers", summary.sentences());
+        model.put("heads", summary.heads());
+        model.put("rows", summary.rows());
+        model.put("words", summary.words());
+        model.put("groups", Templates.groups(groups, figures));
+        List<List<String>> questions = new ArrayList<>();
+        for (Question question : study.questions()) {
+            questions.add(List.of(
+                    question.name(),
+                    RideFigures.upperFirst(question.title())
+                            + (question.place().isEmpty() && question.measure().places() != RideMeasure.Places.VEHICLE
+                                    ? ", the worst "
+                                            + question.measure().places().called()
+                                    : ""),
+                    question.measure().unit()));
+        }
+        model.put("questions", questions);
+        return model;
+    }
+
+    private static String asked(Findings findings) {
+        String answers = String.join(
+                ", ", findings.study().questions().stream().map(Question::name).toList());
+        if (findings instanceof SweepFindings sweep) {
+            return "How " + answers + " depends on "
+                    + String.join(
+                            " and ",
+                            sweep.swept().stream()
+                                    .map(s -> s.factor().name() + " ("
+                                            + s.coordinates().size() + " steps)")
+                                    .toList())
+                    + ".";
+        } else if (findings instanceof CompareFindings compare) {
+            return "How " + String.join(", ", compare.things()) + " compare in " + answers + ".";
+        } else if (findings instanceof UncertaintyFindings uncertainty) {
+            return "How well " + answers + " can be known, "
+                    + uncertainty.method().uncertain().paths().size()
+                    + " values being uncertain as their tolerances say ("
+                    + uncertainty.method().draws() + " draws, "
+                    + uncertainty.method().kind().word() + ").";
+        } else if (findings instanceof ScreeningFindings screening) {
+            return "Which of " + screening.factors().size() + " values move " + answers + " most ("
+                    + screening.trajectories() + " trajectories).";
+        }
+        IndexFindings indices = (IndexFindings) findings;
+        return "Where the uncertainty of " + answers + " comes from, "
+                + indices.factors().size() + " values varying (" + indices.draws() + " points).";
+    }
+
+    private static String leftOut(Findings findings) {
+        return findings.failed() == 0 || findings instanceof SweepFindings
+                ? ""
+                : " Runs that could not be ridden are left out: what stands here holds for values with which the vehicles can stand and ride.";
+    }
+
+    private static String note(Findings findings) {
+        if (findings instanceof CompareFindings compare) {
+            return "★ marks the best as written."
+                    + (compare.method().draws() > 0
+                            ? " In brackets: 90 % interval of the difference from the best one, over "
+                                    + compare.method().draws()
+                                    + " draws from the tolerances. Values of one path, such as those of the road or of one vehicle that is compared with "
+                                    + "itself, are drawn alike for all, so that what is common cancels."
+                            : "");
+        } else if (findings instanceof UncertaintyFindings) {
+            return "A tolerance is taken as one standard deviation: of lengths, angles and what is not positive as they are, of everything else by factors. "
+                    + "Values that were calibrated together are drawn together.";
+        } else if (findings instanceof ScreeningFindings) {
+            return "An effect is the change of the answer over the whole range of a value, as told by jumps over half of it (for a value with a tolerance: "
+                    + "half of its distribution). σ large beside μ* says that a value acts otherwise where others are otherwise, or not in proportion. Values are "
+                    + "varied independently, whatever their correlation. Source: Morris, Technometrics 33 (1991).";
+        } else if (findings instanceof IndexFindings) {
+            return "Values are varied independently, whatever their correlation. Intervals are those of 400 resamples of the points, which are "
+                    + "spread more evenly than the resampling assumes; they are rather too wide. Estimators: Saltelli and others (2010) for the first order, "
+                    + "Jansen (1999) for the total.";
+        }
+        return "";
+    }
+}

@@ -1,0 +1,218 @@
+package org.ridewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class StudyCommandTest {
+    private static final String VEHICLE = """
+            vehicle: Test quarter
+            layout: quarter
+            body: {mass: 300 kg ± 5 %}
+            axles:
+              - name: wheel
+                behind front axle: 0 m
+                unsprung mass: 40 kg ± 10 %
+                wheels: {diameter: 0.6 m, tyre: pneumatic, path: disc, contact rate: 180 kN/m ± 10 %, contact damping ratio: 0.15}
+                springs: [{name: coil, kind: coil, rate: 20 kN/m ± 8 %}]
+                dampers: [{name: strut, bump: 1200 N s/m, rebound: 1200 N s/m}]
+            load cases: [{name: empty, aboard: []}, {name: laden, aboard: [{cargo: sand, mass: 100 kg}]}]
+            """;
+
+    private static final String SCENARIO = """
+            scenario: A plank
+            vehicles: [{file: quarter.yaml, speeds: [10 km/h]}]
+            road:
+              name: plank
+              obstacles: [{plank: {at: 1 m, height: 30 mm ± 1 mm, length: 150 mm}}]
+            duration: 2 s
+            """;
+
+    private static final String HEAD = "study: Test\nbase: plank.yaml\nanswers: [peak, swing]\n";
+    private static final String SPEED = "vary: \"vehicles[0].speeds[0]\", called: speed, from: 4 km/h, to: 16 km/h";
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @BeforeEach
+    void writeFiles() throws IOException {
+        Files.writeString(folder.resolve("quarter.yaml"), VEHICLE);
+        Files.writeString(folder.resolve("plank.yaml"), SCENARIO);
+        write(HEAD + "uncertainty: {draws: 20}\n");
+    }
+
+    private void write(String study) throws IOException {
+        Files.writeString(folder.resolve("study.yaml"), study);
+    }
+
+    private int study(String into, String... options) {
+        List<String> all =
+                new ArrayList<>(List.of("study", folder.resolve("study").toString(), "--into"));
+        all.add(folder.resolve(into).toString());
+        all.addAll(List.of(options));
+        return Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
+                .execute(all.toArray(String[]::new));
+    }
+
+    private String read(String name) throws IOException {
+        return Files.readString(folder.resolve(name));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "sweep: {" + SPEED + ", steps: 4}\n",
+                "sweep: [{" + SPEED
+                        + ", steps: 3}, {vary: \"road.obstacles[0].plank.height\", from: 10 mm, to: 40 mm, steps: 3}]\n",
+                "sweep: {vary: \"vehicles[0].vehicle.axles[0].wheels.path\", values: [disc, footprint]}\n",
+                "sweep: [{vary: \"vehicles[0].vehicle.axles[0].wheels.path\", values: [disc, footprint]}, {" + SPEED
+                        + ", steps: 3}]\n",
+                "compare: {between: load cases, draws: 4}\n",
+                "compare: {variants: [{called: as it is}, {called: soft, with: {\"vehicles[0].vehicle.axles[0].springs[0].rate\": × 0.5}}]}\n",
+                "uncertainty: {draws: 6, along: {" + SPEED + ", steps: 3}}\n",
+                "uncertainty: {draws: 6, method: latin hypercube}\n",
+                "sensitivity: {method: morris, trajectories: 3}\n",
+                "sensitivity: {method: sobol indices, draws: 8}\n",
+                "search: {vary: {" + SPEED + "}, best: least, runs: 14}\n",
+                "search: {vary: {" + SPEED + "}, target: 5, runs: 14}\n",
+                "search: {vary: [{" + SPEED
+                        + "}, {vary: \"vehicles[0].vehicle.axles[0].springs[0].rate\", called: spring, from: × 0.5, to: × 2}], best: least, runs: 20}\n"
+            })
+    void everyMethodLeavesAReportFiguresATableAndNumbers(String method) throws IOException {
+        write(HEAD + method);
+
+        assertThat(study("results")).as(err.toString()).isZero();
+        assertThat(out.toString()).contains("Report: ");
+        assertThat(read("results/report.html"))
+                .contains("<svg", "What was asked")
+                .doesNotContain("NaN");
+        assertThat(read("results/runs.csv")).startsWith("run,role,").contains("peak (m/s²),swing (m),failure\n");
+        assertThat(read("results/study.json")).contains("\"study\" : \"Test\"");
+        try (Stream<Path> figures = Files.list(folder.resolve("results/figures"))) {
+            assertThat(figures.map(f -> f.toString().replaceFirst(".*\\.", ""))).contains("svg", "png", "pdf");
+        }
+    }
+
+    @Test
+    void partsJoinedAreTheWholeToTheLastBit() throws IOException {
+        assertThat(study("whole", "--threads", "1")).isZero();
+        for (int part = 1; part <= 3; part++) {
+            assertThat(study("joined", "--part", part + "/3", "--threads", "2")).isZero();
+        }
+        assertThat(folder.resolve("joined")).doesNotExist();
+        assertThat(study("joined", "--join")).isZero();
+
+        for (String file : List.of("runs.csv", "study.json", "report.html")) {
+            assertThat(Files.readAllBytes(folder.resolve("joined/" + file)))
+                    .as(file)
+                    .isEqualTo(Files.readAllBytes(folder.resolve("whole/" + file)));
+        }
+    }
+
+    @Test
+    void whatIsMissingIsToldPartByPart() {
+        assertThat(study("joined", "--part", "2/3")).isZero();
+        assertThat(study("joined", "--join")).isEqualTo(ExitCode.FAILED_RUN);
+        assertThat(err.toString()).contains("14 of 21 runs are missing", "7 of part 1/3", "7 of part 3/3");
+        assertThat(folder.resolve("joined")).doesNotExist();
+    }
+
+    @Test
+    void aStudyGoesOnFromWhatItsPartsHaveRidden() throws IOException {
+        study("results", "--part", "1/2");
+        long ridden = Files.size(folder.resolve("results.runs/part-1-of-2.journal"));
+        assertThat(study("results")).isZero();
+
+        assertThat(Files.size(folder.resolve("results.runs/part-1-of-2.journal")))
+                .isEqualTo(ridden);
+        assertThat(Files.readAllLines(folder.resolve("results.runs/whole.journal")))
+                .hasSize(1 + 10);
+    }
+
+    @Test
+    void aSecondTimeNothingIsRidden() throws IOException {
+        study("results");
+        byte[] journal = Files.readAllBytes(folder.resolve("results.runs/whole.journal"));
+        byte[] table = Files.readAllBytes(folder.resolve("results/runs.csv"));
+        study("results");
+
+        assertThat(Files.readAllBytes(folder.resolve("results.runs/whole.journal")))
+                .isEqualTo(journal);
+        assertThat(Files.readAllBytes(folder.resolve("results/runs.csv"))).isEqualTo(table);
+        assertThat(study("results", "--afresh")).isZero();
+        assertThat(Files.readAllBytes(folder.resolve("results/runs.csv"))).isEqualTo(table);
+    }
+
+    @Test
+    void aSearchThatWasEndedGoesOnWithTheRunsThatItHas() throws IOException {
+        write(HEAD + "search: {vary: {" + SPEED + "}, best: least, runs: 14}\n");
+        study("results");
+        Path journal = folder.resolve("results.runs/whole.journal");
+        List<String> lines = Files.readAllLines(journal);
+        String json = read("results/study.json");
+        Files.write(journal, lines.subList(0, lines.size() - 3));
+        study("results");
+
+        assertThat(Files.readAllLines(journal)).hasSize(lines.size());
+        assertThat(read("results/study.json")).isEqualTo(json);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0/3", "4/3", "1", "a/b", "1/0"})
+    void whatIsNoPartIsNotUnderstood(String part) {
+        assertThat(study("results", "--part", part)).isEqualTo(2);
+        assertThat(err.toString()).contains("--part");
+    }
+
+    @Test
+    void aSearchCannotBeSplit() throws IOException {
+        write(HEAD + "search: {vary: {" + SPEED + "}, best: least}\n");
+
+        assertThat(study("results", "--part", "1/2")).isEqualTo(2);
+        assertThat(err.toString()).contains("cannot be split");
+    }
+
+    @Test
+    void runsThatCannotBeRiddenAreRowsAndNotTheEnd() throws IOException {
+        write(HEAD + "sweep: {vary: \"vehicles[0].speeds[0]\", called: speed, from: 0 km/h, to: 10 km/h, steps: 3}\n");
+
+        assertThat(study("results")).isZero();
+        assertThat(out.toString()).contains("1 of 4 runs could not be ridden");
+        assertThat(Files.readAllLines(folder.resolve("results/runs.csv")))
+                .anySatisfy(
+                        row -> assertThat(row).startsWith("1,level,0.0,,,,,,,").contains("speeds[0]"));
+    }
+
+    @Test
+    void faultsOfAStudyAreListedAndNothingIsRun() throws IOException {
+        write(HEAD.replace("peak", "peek") + "sweep: {" + SPEED + "}\n");
+
+        assertThat(study("results")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("write peak", "nothing was run");
+        assertThat(folder.resolve("results.runs")).doesNotExist();
+    }
+
+    @Test
+    void aFolderOfOtherThingsIsLeftAlone() throws IOException {
+        Files.createDirectories(folder.resolve("results"));
+        Files.writeString(folder.resolve("results/notes.txt"), "mine");
+
+        assertThat(study("results")).isEqualTo(ExitCode.NOT_WRITTEN);
+        assertThat(read("results/notes.txt")).isEqualTo("mine");
+    }
+}

@@ -1,0 +1,365 @@
+package org.ridewright.io;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.Measures;
+import org.ridewright.quantity.NamedValue;
+import org.ridewright.quantity.QuantityFormatException;
+import org.ridewright.quantity.QuantityKind;
+import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.study.Factor;
+import org.ridewright.study.Method;
+
+/** Reads what varies in a study, and checks that its base has it. */
+final class FactorReader {
+    private static final Pattern TIMES = Pattern.compile("[×x]\\s*([0-9.]+(?:[eE][-+]?[0-9]+)?)");
+    private static final Pattern AMOUNT = Pattern.compile("([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*([^0-9\\s].*)?");
+    private static final Words<Boolean> SPACINGS =
+            Words.of("a spacing of steps", List.of(false, true), byRatio -> byRatio ? "logarithmic" : "linear");
+    private static final int MOST_STEPS = 10_000;
+    private static final int USUAL_STEPS = 11;
+
+    private final VariantReader.Base base;
+
+    FactorReader(VariantReader.Base base) {
+        this.base = base;
+    }
+
+    /** Keys of a value that varies between ends. */
+    static String[] rangeKeys() {
+        return new String[] {"vary", "called", "from", "to", "spacing"};
+    }
+
+    /** Keys of a value that takes steps. */
+    static String[] stepKeys() {
+        return new String[] {"vary", "called", "from", "to", "spacing", "steps", "values"};
+    }
+
+    /** A value and the steps that it takes. */
+    Optional<Method.Swept> swept(Part part) {
+        Optional<String> given = part.oneOf("values", "from");
+        if (given.isEmpty()) {
+            return Optional.empty();
+        }
+        if (given.get().equals("values")) {
+            return listed(part);
+        }
+        int steps = part.count("steps", 2, USUAL_STEPS);
+        return range(part).map(factor -> {
+            List<Double> coordinates = new ArrayList<>();
+            for (int i = 0; i < Math.min(steps, MOST_STEPS); i++) {
+                coordinates.add(factor.at(i / (steps - 1.0)));
+            }
+            return new Method.Swept(factor, coordinates);
+        });
+    }
+
+    /** A value between two ends. */
+    Optional<Factor> range(Part part) {
+        List<String> paths = paths(part);
+        for (String key : List.of("from", "to")) {
+            if (!part.has(key)) {
+                part.missing(key, "an end of the range, such as 4 km/h or × 0.5");
+            }
+        }
+        Optional<String> from = part.textIfAny("from", "an end of the range");
+        Optional<String> to = part.textIfAny("to", "an end of the range");
+        boolean byRatio = part.wordIfAny("spacing", SPACINGS).orElse(false);
+        if (paths.isEmpty() || from.isEmpty() || to.isEmpty()) {
+            return Optional.empty();
+        }
+        String name = name(part, paths);
+        Matcher timesFrom = TIMES.matcher(from.get().strip());
+        Matcher timesTo = TIMES.matcher(to.get().strip());
+        if (timesFrom.matches() || timesTo.matches()) {
+            return multiples(part, name, paths, timesFrom, timesTo, byRatio);
+        }
+        Optional<NamedValue> value = value(part, paths.get(0));
+        if (value.isEmpty()) {
+            return Optional.empty();
+        }
+        if (value.get().measure().isEmpty()) {
+            return whole(part, name, paths, value.get(), byRatio);
+        }
+        QuantityKind kind = value.get().measure().get().kind();
+        Optional<Measure> low = measure(part, "from", kind);
+        Optional<Measure> high = measure(part, "to", kind);
+        if (low.isEmpty() || high.isEmpty()) {
+            return Optional.empty();
+        }
+        Unit unit = Unit.of(from.get(), low.get()).same(Unit.of(to.get(), high.get()), kind);
+        return checked(
+                part,
+                new Factor.Range(name, unit.name(), paths, unit.of(low.get()), unit.of(high.get()), byRatio, false));
+    }
+
+    private Optional<Factor> multiples(
+            Part part, String name, List<String> paths, Matcher from, Matcher to, boolean byRatio) {
+        boolean both = from.matches() && to.matches();
+        if (!both) {
+            Node node = part.node(from.matches() ? "to" : "from").orElseThrow();
+            part.reading()
+                    .problem(
+                            node,
+                            ((Node.Scalar) node).text(),
+                            "is no multiple, but the other end is",
+                            "a multiple such as × 2",
+                            "write both ends as multiples, or both as values");
+            return Optional.empty();
+        }
+        for (String path : paths) {
+            if (value(part, path).isEmpty()) {
+                return Optional.empty();
+            }
+        }
+        return checked(
+                part,
+                new Factor.Multiple(
+                        name, paths, Double.parseDouble(from.group(1)), Double.parseDouble(to.group(1)), byRatio));
+    }
+
+    /** Counts and seeds: whole numbers. */
+    private Optional<Factor> whole(Part part, String name, List<String> paths, NamedValue value, boolean byRatio) {
+        boolean number = value.written().matches("\\d+");
+        List<Double> ends = new ArrayList<>();
+        for (String key : List.of("from", "to")) {
+            Node node = part.node(key).orElseThrow();
+            String text = ((Node.Scalar) node).text();
+            if (!number || !text.matches("\\d{1,9}")) {
+                part.reading()
+                        .problem(
+                                node,
+                                text,
+                                number
+                                        ? "is no whole number, as " + paths.get(0) + " must be"
+                                        : "is an end of a range, but " + paths.get(0) + " is a word, '"
+                                                + value.written() + "'",
+                                number ? "a whole number in digits" : "'values', a list of words",
+                                number ? "write a whole number" : "write values: [" + value.written() + ", ...]");
+                return Optional.empty();
+            }
+            ends.add(Double.parseDouble(text));
+        }
+        return checked(part, new Factor.Range(name, "1", paths, ends.get(0), ends.get(1), byRatio, true));
+    }
+
+    private static Optional<Factor> checked(Part part, Factor factor) {
+        double from = factor.at(0);
+        double to = factor.at(1);
+        Node node = part.node("to").orElseThrow();
+        String text = ((Node.Scalar) node).text();
+        if (!(from < to)) {
+            part.reading()
+                    .problem(node, text, "is not above 'from'", "the upper end of the range", "exchange the ends");
+            return Optional.empty();
+        }
+        boolean byRatio = part.wordIfAny("spacing", SPACINGS).orElse(false);
+        if (byRatio && from <= 0) {
+            Node low = part.node("from").orElseThrow();
+            part.reading()
+                    .problem(
+                            low,
+                            ((Node.Scalar) low).text(),
+                            "cannot begin steps of equal ratio",
+                            "a value above 0",
+                            "raise it, or write spacing: linear");
+            return Optional.empty();
+        }
+        return Optional.of(factor);
+    }
+
+    private Optional<Method.Swept> listed(Part part) {
+        List<String> paths = paths(part);
+        for (String key : List.of("to", "steps", "spacing")) {
+            if (part.has(key)) {
+                part.conflict(key, "belongs to a range, but 'values' lists every step", "remove it");
+            }
+        }
+        List<Node> items = part.itemsOrOne("values", "what the value is to be in turn");
+        List<String> words = new ArrayList<>();
+        Values values = new Values(part.reading());
+        items.forEach(item -> values.text(item, "a value").ifPresent(words::add));
+        if (paths.isEmpty() || words.isEmpty() || words.size() < items.size()) {
+            return Optional.empty();
+        }
+        String name = name(part, paths);
+        Optional<NamedValue> value = valueIfAny(paths.get(0));
+        if (words.stream().allMatch(w -> TIMES.matcher(w.strip()).matches())) {
+            return listedMultiples(part, name, paths, words);
+        }
+        Optional<QuantityKind> kind = value.flatMap(NamedValue::measure).map(Measure::kind);
+        if (kind.isPresent()) {
+            return listedMeasures(name, paths, items, kind.get(), part);
+        }
+        List<Double> numbers = new ArrayList<>();
+        boolean allFit = true;
+        for (int i = 0; i < words.size(); i++) {
+            numbers.add((double) i);
+            allFit &= fits(part, items.get(i), paths, words.get(i));
+        }
+        List<Double> coordinates = List.copyOf(numbers);
+        boolean counts = words.stream().allMatch(w -> w.matches("\\d{1,15}"));
+        return allFit
+                ? Optional.of(new Method.Swept(
+                        new Factor.Listed(
+                                name,
+                                counts ? "1" : "",
+                                paths,
+                                words,
+                                counts ? words.stream().map(Double::valueOf).toList() : numbers),
+                        coordinates))
+                : Optional.empty();
+    }
+
+    private Optional<Method.Swept> listedMultiples(Part part, String name, List<String> paths, List<String> words) {
+        for (String path : paths) {
+            if (value(part, path).isEmpty()) {
+                return Optional.empty();
+            }
+        }
+        List<Double> numbers = words.stream()
+                .map(w -> Double.valueOf(w.strip().replaceFirst("^[×x]\\s*", "")))
+                .toList();
+        List<String> texts = numbers.stream().map(n -> "× " + n).toList();
+        return Optional.of(
+                new Method.Swept(new Factor.Listed(name, "1", paths, texts, numbers), counting(numbers.size())));
+    }
+
+    private Optional<Method.Swept> listedMeasures(
+            String name, List<String> paths, List<Node> items, QuantityKind kind, Part part) {
+        List<Measure> measures = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        Values values = new Values(part.reading());
+        for (Node item : items) {
+            Optional<Measure> measure = values.measure(item, kind);
+            if (measure.isEmpty()) {
+                return Optional.empty();
+            }
+            measures.add(measure.get());
+            words.add(((Node.Scalar) item).text());
+        }
+        Unit unit = Unit.of(words.get(0), measures.get(0));
+        for (int i = 1; i < words.size(); i++) {
+            unit = unit.same(Unit.of(words.get(i), measures.get(i)), kind);
+        }
+        Unit shown = unit;
+        return Optional.of(new Method.Swept(
+                new Factor.Listed(
+                        name,
+                        shown.name(),
+                        paths,
+                        words,
+                        measures.stream().map(shown::of).toList()),
+                counting(words.size())));
+    }
+
+    private static List<Double> counting(int count) {
+        List<Double> numbers = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            numbers.add((double) i);
+        }
+        return numbers;
+    }
+
+    private boolean fits(Part part, Node item, List<String> paths, String word) {
+        Map<String, String> texts = new LinkedHashMap<>(base.variant().texts());
+        paths.forEach(path -> texts.put(path, word));
+        try {
+            base.document().with(texts);
+            return true;
+        } catch (UnfitValueException unfit) {
+            part.reading()
+                    .problem(
+                            item,
+                            word,
+                            "cannot be: " + VariantReader.oneLine(unfit),
+                            "a word that may stand at " + paths.get(0),
+                            "correct it");
+            return false;
+        }
+    }
+
+    private List<String> paths(Part part) {
+        if (!part.has("vary")) {
+            part.missing("vary", "the path of a value, such as vehicles[0].speeds[0]");
+            return List.of();
+        }
+        return part.texts("vary", "the path of a value").stream()
+                .filter(path -> !path.isEmpty())
+                .toList();
+    }
+
+    private String name(Part part, List<String> paths) {
+        return part.textIfAny("called", "a name for figures and tables")
+                .orElseGet(() -> ValueLabel.of(
+                        base.document(),
+                        valueIfAny(paths.get(0)).map(NamedValue::path).orElse(paths.get(0))));
+    }
+
+    private Optional<NamedValue> valueIfAny(String path) {
+        try {
+            return Optional.of(base.document().value(path));
+        } catch (UnfitValueException none) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<NamedValue> value(Part part, String path) {
+        try {
+            return Optional.of(base.document().value(path));
+        } catch (UnfitValueException none) {
+            part.node("vary")
+                    .ifPresent(
+                            node -> part.reading()
+                                    .problem(
+                                            node,
+                                            "",
+                                            VariantReader.oneLine(none),
+                                            "the path of a value of the base, its vehicle files included",
+                                            "correct the path; './ridewright check' of the base says whether that is in order"));
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Measure> measure(Part part, String key, QuantityKind kind) {
+        return part.node(key).flatMap(node -> new Values(part.reading()).measure(node, kind));
+    }
+
+    /** The unit in which an author writes, so that figures and tables can too. */
+    private record Unit(String name, double inSi) {
+        static Unit of(String text, Measure measure) {
+            Matcher amount = AMOUNT.matcher(text.strip());
+            String unit = amount.matches() && amount.group(2) != null
+                    ? amount.group(2).strip()
+                    : "";
+            boolean plain = !unit.isEmpty() && !unit.matches(".*[±(\\[].*") && !unit.matches(".*\\d\\s.*");
+            return plain ? of(unit, measure.kind()) : ofSi(measure.kind());
+        }
+
+        private static Unit of(String unit, QuantityKind kind) {
+            try {
+                return new Unit(unit, Measures.parse("1 " + unit, kind).value());
+            } catch (QuantityFormatException none) {
+                return ofSi(kind);
+            }
+        }
+
+        private static Unit ofSi(QuantityKind kind) {
+            return new Unit(kind.siUnit(), 1);
+        }
+
+        Unit same(Unit other, QuantityKind kind) {
+            return equals(other) ? this : ofSi(kind);
+        }
+
+        double of(Measure measure) {
+            return measure.value() / inSi;
+        }
+    }
+}

@@ -1,0 +1,267 @@
+package org.ridewright.io;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ridewright.study.Draws;
+import org.ridewright.study.Factor;
+import org.ridewright.study.Method;
+import org.ridewright.study.Uncertain;
+import org.ridewright.study.Variant;
+
+/** Reads what a study does with its base. */
+final class MethodReader {
+    private static final int MOST_RUNS = 100_000_000;
+    private static final Words<Draws.Kind> DRAWS =
+            Words.of("a kind of draws", List.of(Draws.Kind.values()), Draws.Kind::word);
+    private static final Words<Method.By> SIDES = Words.of(
+            "what is compared",
+            List.of(Method.By.VEHICLES, Method.By.LOAD_CASES),
+            by -> by == Method.By.VEHICLES ? "vehicles" : "load cases");
+    private static final Words<Boolean> SENSITIVITIES =
+            Words.of("a method of sensitivity", List.of(false, true), indices -> indices ? "sobol indices" : "morris");
+    private static final Words<Boolean> BEST =
+            Words.of("what is best", List.of(true, false), least -> least ? "least" : "greatest");
+
+    private final VariantReader.Base base;
+    private final VariantReader variantReader;
+    private final FactorReader factors;
+    private final List<Variant> variants = new ArrayList<>();
+
+    MethodReader(VariantReader.Base base, VariantReader variantReader) {
+        this.base = base;
+        this.variantReader = variantReader;
+        factors = new FactorReader(base);
+        variants.add(base.variant());
+    }
+
+    /** The base alone, or the variants that are compared. */
+    List<Variant> variants() {
+        return List.copyOf(variants);
+    }
+
+    Optional<Method> read(Part study) {
+        Optional<String> which = study.oneOf("sweep", "compare", "uncertainty", "sensitivity", "search");
+        if (which.isEmpty()) {
+            return Optional.empty();
+        }
+        return switch (which.get()) {
+            case "sweep" -> sweep(study);
+            case "compare" -> compare(study);
+            case "uncertainty" -> uncertainty(study);
+            case "sensitivity" -> sensitivity(study);
+            default -> search(study);
+        };
+    }
+
+    private Optional<Method> sweep(Part study) {
+        List<Node> items = study.itemsOrOne("sweep", "one or two values that vary");
+        if (items.isEmpty() || items.size() > 2) {
+            if (!study.reading().isSpoiltWithin(study.path("sweep"))) {
+                study.reading()
+                        .problem(
+                                study.node("sweep").orElseThrow(),
+                                "",
+                                "varies " + items.size() + " values",
+                                "one or two",
+                                items.isEmpty()
+                                        ? "write - vary: vehicles[0].speeds[0] with 'from', 'to' and 'steps'"
+                                        : "make several studies, or ask for 'sensitivity' or 'uncertainty'");
+            }
+            return Optional.empty();
+        }
+        List<Method.Swept> swept = new ArrayList<>();
+        for (Node item : items) {
+            factors.swept(Part.of(study.reading(), item, "a value that varies", FactorReader.stepKeys()))
+                    .ifPresent(swept::add);
+        }
+        return swept.size() < items.size() ? Optional.empty() : Optional.of(new Method.Sweep(swept));
+    }
+
+    private Optional<Method> compare(Part study) {
+        Part part =
+                study.partOrMissing("compare", "a comparison", "between", "variants", "draws", "of", "method", "seed");
+        Optional<String> which = part.oneOf("between", "variants");
+        if (which.isEmpty()) {
+            return Optional.empty();
+        }
+        Method.By by = Method.By.VARIANTS;
+        List<VariantReader.Base> bases = new ArrayList<>();
+        bases.add(base);
+        if (which.get().equals("between")) {
+            Optional<Method.By> side = part.wordIfAny("between", SIDES);
+            if (side.isEmpty()) {
+                return Optional.empty();
+            }
+            by = side.get();
+        } else {
+            bases.clear();
+            Set<String> names = new HashSet<>();
+            List<Part> parts = part.parts("variants", "a variant", "called", "base", "with");
+            for (Part each : parts) {
+                variantReader.variant(each, base).ifPresent(bases::add);
+                String name = each.textIfAny("called", "a name").orElse("");
+                if (!name.isEmpty() && !names.add(name)) {
+                    each.node("called")
+                            .ifPresent(node -> study.reading()
+                                    .problem(
+                                            node,
+                                            name,
+                                            "is the name of another variant too",
+                                            "names that tell variants apart",
+                                            "give one of them another name"));
+                }
+            }
+            if (bases.size() < parts.size()) {
+                return Optional.empty();
+            }
+            if (parts.size() < 2) {
+                part.reading()
+                        .problem(
+                                part.node("variants").orElseThrow(),
+                                "",
+                                "has " + parts.size() + (parts.size() == 1 ? " item" : " items"),
+                                "two variants at least",
+                                "add the base itself as '- called: as it is'");
+                return Optional.empty();
+            }
+        }
+        variants.clear();
+        bases.forEach(b -> variants.add(b.variant()));
+        int draws = part.count("draws", 2, 0);
+        List<Uncertain> uncertain = new ArrayList<>();
+        for (VariantReader.Base each : bases) {
+            uncertain.add(draws > 0 ? UncertainReader.chosen(part, each.document()) : new Uncertain(List.of()));
+        }
+        return Optional.of(new Method.Compare(
+                by, draws, part.wordIfAny("method", DRAWS).orElse(Draws.Kind.SOBOL), part.seed(), uncertain));
+    }
+
+    private Optional<Method> uncertainty(Part study) {
+        Part part = study.partOrMissing(
+                "uncertainty", "what an uncertainty draws", "draws", "method", "seed", "of", "along");
+        int draws = part.count("draws", 2, 256);
+        Optional<Method.Swept> along = Optional.empty();
+        if (part.has("along")) {
+            along = part.part("along", "a value that varies", FactorReader.stepKeys())
+                    .flatMap(factors::swept);
+            if (along.isEmpty()) {
+                return Optional.empty();
+            }
+        }
+        Uncertain uncertain = UncertainReader.chosen(part, base.document());
+        return tooMany(part, uncertain.dimensions(), 1)
+                ? Optional.empty()
+                : Optional.of(new Method.Uncertainty(
+                        along,
+                        draws,
+                        part.wordIfAny("method", DRAWS).orElse(Draws.Kind.SOBOL),
+                        part.seed(),
+                        uncertain));
+    }
+
+    private Optional<Method> sensitivity(Part study) {
+        Part part = study.partOrMissing(
+                "sensitivity", "a sensitivity", "method", "of", "ranges", "trajectories", "levels", "draws", "seed");
+        boolean indices = part.word("method", SENSITIVITIES);
+        List<Factor> varying = new ArrayList<>();
+        for (Part range : part.parts("ranges", "a value between two ends", FactorReader.rangeKeys())) {
+            Optional<Factor> factor = factors.range(range);
+            if (factor.isEmpty()) {
+                return Optional.empty();
+            }
+            varying.add(factor.get());
+        }
+        if (part.has("of") || !part.has("ranges")) {
+            UncertainReader.chosen(part, base.document()).factors().forEach(f -> varying.add(labelled(f)));
+        }
+        for (String key : indices ? List.of("trajectories", "levels") : List.of("draws")) {
+            if (part.has(key)) {
+                part.conflict(
+                        key,
+                        "belongs to the method '" + (indices ? "morris" : "sobol indices") + "'",
+                        indices ? "write 'draws'" : "write 'trajectories'");
+            }
+        }
+        if (part.reading().isSpoiltWithin(part.path()) || tooMany(part, varying.size(), indices ? 2 : 1)) {
+            return Optional.empty();
+        }
+        if (varying.isEmpty()) {
+            part.reading()
+                    .problem(
+                            study.node("sensitivity").orElseThrow(),
+                            "",
+                            "has nothing that varies",
+                            "values with tolerances, or 'ranges'",
+                            "state tolerances in the vehicle file, or add ranges: [{vary: ..., from: ..., to: ...}]");
+            return Optional.empty();
+        }
+        if (indices) {
+            return Optional.of(new Method.Indices(varying, part.count("draws", 8, 128), part.seed()));
+        }
+        int levels = part.count("levels", 2, 4);
+        if (levels % 2 != 0) {
+            part.reading()
+                    .problem(
+                            part.node("levels").orElseThrow(),
+                            Integer.toString(levels),
+                            "is odd",
+                            "an even number of levels, so that a jump over half of them can start anywhere",
+                            "write " + (levels + 1));
+            return Optional.empty();
+        }
+        return Optional.of(new Method.Screening(varying, part.count("trajectories", 2, 20), levels, part.seed()));
+    }
+
+    private Factor labelled(Factor factor) {
+        return factor instanceof Factor.Tolerated tolerated
+                ? new Factor.Tolerated(
+                        ValueLabel.of(base.document(), tolerated.name()), tolerated.paths(), tolerated.spread())
+                : factor;
+    }
+
+    private static boolean tooMany(Part part, int values, int times) {
+        if (values * times <= Draws.MOST) {
+            return false;
+        }
+        part.reading()
+                .problem(
+                        part.node("of").orElse(new Node.Empty(Spot.WHOLE_FILE, part.path())),
+                        "",
+                        "varies " + values + " values",
+                        "at most " + Draws.MOST / times,
+                        "name those that matter under 'of'; a screening by the method 'morris' finds them");
+        return true;
+    }
+
+    private Optional<Method> search(Part study) {
+        Part part = study.partOrMissing("search", "a search", "vary", "target", "best", "runs", "seed");
+        if (!part.has("vary")) {
+            part.missing("vary", "a list such as [{vary: vehicles[0].speeds[0], from: 4 km/h, to: 16 km/h}]");
+        }
+        List<Node> items = part.itemsOrOne("vary", "values between two ends");
+        List<Factor> varying = new ArrayList<>();
+        for (Node item : items) {
+            factors.range(Part.of(study.reading(), item, "a value between two ends", FactorReader.rangeKeys()))
+                    .ifPresent(varying::add);
+        }
+        Optional<String> aim = part.oneOf("best", "target");
+        Optional<Double> target = part.node("target").flatMap(node -> new Values(study.reading()).number(node));
+        Optional<Boolean> least = part.wordIfAny("best", BEST);
+        boolean unread = aim.isEmpty() || (aim.get().equals("target") ? target.isEmpty() : least.isEmpty());
+        if (items.isEmpty() || varying.size() < items.size() || unread) {
+            return Optional.empty();
+        }
+        int runs = part.count("runs", 5, varying.size() == 1 ? 40 : 200 * varying.size());
+        return Optional.of(new Method.Search(varying, target, least.orElse(true), runs, part.seed()));
+    }
+
+    /** Notes a study that is larger than can be counted. */
+    static void refuseHuge(Reading reading, Node top, long runs) {
+        if (runs > MOST_RUNS) {
+            reading.problem(top, "", "asks for " + runs + " runs", "at most " + MOST_RUNS, "take fewer steps or draws");
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package org.ridewright.io;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.ridewright.quantity.JointSpread;
+import org.ridewright.quantity.NamedValue;
+import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.study.Uncertain;
+
+/** Finds what is uncertain in a scenario and its vehicles: every value with a tolerance, those calibrated together with their correlation. */
+final class UncertainReader {
+    /** More items than any list of a file. */
+    private static final int MOST_ITEMS = 60;
+
+    private UncertainReader() {}
+
+    /** Everything of a scenario. */
+    static Uncertain all(ScenarioDocument document) {
+        List<Uncertain.Block> blocks = new ArrayList<>();
+        List<NamedValue> own = document.values().stream()
+                .filter(v -> !v.path().matches("vehicles\\[\\d+]\\.vehicle\\..*"))
+                .filter(v -> v.measure().filter(m -> m.tolerance() > 0).isPresent())
+                .toList();
+        add(blocks, "", JointSpread.independent(own));
+        for (int i = 0; i < document.vehicles().size(); i++) {
+            add(
+                    blocks,
+                    ScenarioDocument.vehiclePath(i, ""),
+                    document.vehicles().get(i).spread());
+        }
+        return new Uncertain(blocks);
+    }
+
+    private static void add(List<Uncertain.Block> blocks, String prefix, JointSpread joint) {
+        if (joint.size() > 0) {
+            blocks.add(new Uncertain.Block(prefix, joint, new LinkedHashSet<>(joint.paths())));
+        }
+    }
+
+    /** Those at the paths of a key {@code of}; all if there is none. Notes paths that lead to nothing uncertain. */
+    static Uncertain chosen(Part part, ScenarioDocument document) {
+        Uncertain all = all(document);
+        if (!part.has("of")) {
+            if (all.paths().isEmpty()) {
+                part.reading()
+                        .problem(
+                                part.node("draws").orElse(new Node.Empty(Spot.WHOLE_FILE, part.path())),
+                                "",
+                                "draws from tolerances, but no value of the base or its vehicles has one",
+                                "values such as 44 in ± 1/4 in",
+                                "state tolerances in the vehicle file");
+            }
+            return all;
+        }
+        Set<String> wanted = new LinkedHashSet<>();
+        for (Node item : part.itemsOrOne("of", "paths of values with a tolerance")) {
+            new Values(part.reading())
+                    .text(item, "the path of a value with a tolerance")
+                    .ifPresent(path -> wanted.addAll(found(part, item, path, document, all)));
+        }
+        List<Uncertain.Block> blocks = new ArrayList<>();
+        for (Uncertain.Block block : all.blocks()) {
+            Set<String> chosen = new LinkedHashSet<>(block.joint().paths());
+            chosen.removeIf(path -> !wanted.contains(block.prefix() + path));
+            if (!chosen.isEmpty()) {
+                blocks.add(new Uncertain.Block(block.prefix(), block.joint(), chosen));
+            }
+        }
+        return new Uncertain(blocks);
+    }
+
+    private static Set<String> found(Part part, Node item, String path, ScenarioDocument document, Uncertain all) {
+        Set<String> uncertain = new LinkedHashSet<>();
+        for (Uncertain.Block block : all.blocks()) {
+            block.joint().paths().forEach(p -> uncertain.add(block.prefix() + p));
+        }
+        try {
+            Set<String> counted = counted(path, document);
+            counted.retainAll(uncertain);
+            if (counted.isEmpty()) {
+                part.reading()
+                        .problem(
+                                item,
+                                path,
+                                "has no tolerance from which to draw",
+                                "a value such as 44 in ± 1/4 in",
+                                "state one in its file, or take it off the list");
+            }
+            return counted;
+        } catch (UnfitValueException none) {
+            part.reading()
+                    .problem(
+                            item,
+                            "",
+                            VariantReader.oneLine(none),
+                            "the path of a value with a tolerance",
+                            "correct the path");
+            return Set.of();
+        }
+    }
+
+    /** The paths with counted items that a path with names and stars means. */
+    private static Set<String> counted(String path, ScenarioDocument document) {
+        Set<String> paths = new LinkedHashSet<>();
+        if (!path.contains("[*]")) {
+            paths.add(document.value(path).path());
+            return paths;
+        }
+        UnfitValueException last = null;
+        for (int i = 0; i < MOST_ITEMS; i++) {
+            try {
+                paths.addAll(counted(path.replaceFirst("\\[\\*]", "[" + i + "]"), document));
+            } catch (UnfitValueException lacks) {
+                last = last == null ? lacks : last;
+            }
+        }
+        if (paths.isEmpty() && last != null) {
+            throw last;
+        }
+        return paths;
+    }
+}

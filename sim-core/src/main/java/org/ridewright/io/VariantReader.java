@@ -1,0 +1,149 @@
+package org.ridewright.io;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.ride.Scenario;
+import org.ridewright.study.Variant;
+
+/** Reads scenarios with some values changed, as studies name them; each scenario file is read once. */
+final class VariantReader {
+    private final Path folder;
+    private final Map<Path, ScenarioDocument> documents = new LinkedHashMap<>();
+    private final Set<Path> broken = new LinkedHashSet<>();
+
+    /** @param folder from which the names of scenario files are reckoned */
+    VariantReader(Path folder) {
+        this.folder = folder;
+    }
+
+    /** A variant with the document that it changes, and what becomes of it. */
+    record Base(Variant variant, ScenarioDocument document, Scenario scenario) {}
+
+    /** The scenarios that were read. */
+    Collection<Fingerprint.ScenarioSource> files() {
+        return documents.entrySet().stream()
+                .map(e -> new Fingerprint.ScenarioSource(e.getKey(), e.getValue()))
+                .toList();
+    }
+
+    /** The scenario of a required key {@code base}, with the changes of {@code with}; empty if it cannot be read. */
+    Optional<Base> base(Part part, String name) {
+        String file = part.text("base", "the name of a scenario file, reckoned from the folder of the study");
+        Optional<ScenarioDocument> document =
+                file.isEmpty() ? Optional.empty() : part.node("base").flatMap(node -> read(part, node, file));
+        return document.flatMap(d -> variant(part, name, d, Map.of()));
+    }
+
+    /** A variant of {@code base}, or of another scenario that it names. */
+    Optional<Base> variant(Part part, Base base) {
+        String name = part.text("called", "a name for figures and tables");
+        if (!part.has("base")) {
+            return variant(part, name, base.document(), base.variant().texts());
+        }
+        return base(part, name);
+    }
+
+    private Optional<Base> variant(Part part, String name, ScenarioDocument document, Map<String, String> before) {
+        Map<String, String> texts = new LinkedHashMap<>(before);
+        Map<String, String> own = changes(part);
+        texts.putAll(own);
+        try {
+            Scenario scenario = texts.isEmpty() ? document.asWritten() : document.with(texts);
+            return Optional.of(new Base(new Variant(name, document, texts), document, scenario));
+        } catch (UnfitValueException unfit) {
+            part.node("with")
+                    .ifPresent(node -> part.reading()
+                            .problem(
+                                    node,
+                                    "",
+                                    "asks for what cannot be: " + oneLine(unfit),
+                                    "values by path, such as vehicles[0].speeds[0]: 8 km/h",
+                                    "correct the path or the value"));
+            return Optional.empty();
+        }
+    }
+
+    private static Map<String, String> changes(Part part) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        Optional<Node> node = part.node("with");
+        if (node.isEmpty()) {
+            return texts;
+        }
+        if (node.get() instanceof Node.Mapping mapping) {
+            Values values = new Values(part.reading());
+            mapping.entries()
+                    .forEach((path, entry) -> values.text(entry.value(), "what is to stand there")
+                            .ifPresent(text -> texts.put(path, text)));
+        } else {
+            part.reading()
+                    .problem(
+                            node.get(),
+                            "",
+                            "is " + node.get().shape(),
+                            "values by path, such as vehicles[0].speeds[0]: 8 km/h",
+                            "write one path and its value on each line below, indented");
+        }
+        return texts;
+    }
+
+    private Optional<ScenarioDocument> read(Part part, Node node, String file) {
+        Path path;
+        try {
+            path = folder.resolve(file);
+        } catch (InvalidPathException impossible) {
+            part.reading()
+                    .problem(
+                            node,
+                            file,
+                            "cannot be the name of a file",
+                            "the name of a scenario file",
+                            "write the name as the folder shows it");
+            return Optional.empty();
+        }
+        if (!Files.isRegularFile(path)) {
+            String fix = TreeFile.nearestFile(path)
+                    .map(near -> "write "
+                            + Path.of(file).resolveSibling(near).toString().replace('\\', '/'))
+                    .orElse("check the name; it is reckoned from the folder of the study");
+            part.reading()
+                    .problem(
+                            node,
+                            file,
+                            Files.isDirectory(path) ? "is a folder" : "is not there",
+                            "the name of a scenario file",
+                            fix);
+            return Optional.empty();
+        }
+        Path known = path.toAbsolutePath().normalize();
+        if (broken.contains(known)) {
+            return Optional.empty();
+        }
+        try {
+            if (!documents.containsKey(known)) {
+                documents.put(known, ScenarioDocument.read(path));
+            }
+            return Optional.of(documents.get(known));
+        } catch (InputException faults) {
+            broken.add(known);
+            part.reading().include(faults.problems());
+            return Optional.empty();
+        }
+    }
+
+    /** Of a refusal that lists several faults, the first, without what would do instead. */
+    static String oneLine(UnfitValueException unfit) {
+        if (unfit instanceof InputException input && !input.problems().isEmpty()) {
+            InputProblem first = input.problems().get(0);
+            return (first.path() + ": " + first.value()).strip() + " " + first.fault();
+        }
+        return unfit.getMessage().strip().replaceAll("\\s*\\R\\s*", "; ").replaceFirst("\\.$", "");
+    }
+}

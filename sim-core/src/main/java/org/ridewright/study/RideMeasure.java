@@ -1,0 +1,435 @@
+package org.ridewright.study;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import org.ridewright.comfort.Axis;
+import org.ridewright.comfort.AxisVibration;
+import org.ridewright.comfort.Position;
+import org.ridewright.ride.Measured;
+import org.ridewright.ride.RideResult.ElementResult;
+import org.ridewright.ride.RideResult.PointResult;
+import org.ridewright.ride.RideResult.SeatResult;
+import org.ridewright.ride.RideResult.WheelResult;
+import org.ridewright.ride.Wanted;
+
+/** What a study can ask of a ride test: one number at each of some places, under the name by which study files ask for it. */
+public enum RideMeasure {
+    /** Weighted vertical r.m.s. at the seat, ISO 2631-1. */
+    SEAT_RMS(
+            "a_w",
+            "weighted vertical acceleration at the seat, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.metrics().rms()),
+            Wanted.SEAT),
+    /** Vibration total of the seat over three axes. */
+    SEAT_TOTAL(
+            "total a_w",
+            "weighted acceleration at the seat, three axes together, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seats(s -> s.total(Position.SEAT)),
+            Wanted.SEAT,
+            Wanted.ALL_AXES),
+    /** Vibration dose value of the vertical motion at the seat. */
+    SEAT_VDV(
+            "VDV",
+            "vertical vibration dose at the seat",
+            "m/s^1.75",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.metrics().vdv()),
+            Wanted.SEAT),
+    /** Greatest running r.m.s. over a second. */
+    SEAT_MTVV(
+            "MTVV",
+            "greatest weighted vertical r.m.s. of a second at the seat",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.metrics().mtvv()),
+            Wanted.SEAT),
+    /** Greatest unweighted vertical acceleration. */
+    PEAK(
+            "peak",
+            "greatest vertical acceleration, up or down",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS_AND_POINTS,
+            RideMeasure::peaks,
+            Wanted.PEAKS),
+    /** R.m.s. jerk below 10 Hz at the seat. */
+    SEAT_JERK(
+            "jerk",
+            "vertical jerk at the seat below 10 Hz, r.m.s.",
+            "m/s³",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.jerk().felt().rms()),
+            Wanted.SEAT,
+            Wanted.KINDS_OF_MOTION),
+    /** Vertical motion below 3 Hz at the seat. */
+    SEAT_HEAVE(
+            "heave",
+            "heave at the seat, below 3 Hz, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.bands().heave().rms()),
+            Wanted.SEAT,
+            Wanted.KINDS_OF_MOTION),
+    /** From 3 to 10 Hz. */
+    SEAT_JOLT(
+            "jolt",
+            "jolt at the seat, 3 to 10 Hz, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.bands().jolt().rms()),
+            Wanted.SEAT,
+            Wanted.KINDS_OF_MOTION),
+    /** Above 10 Hz. */
+    SEAT_BUZZ(
+            "buzz",
+            "buzz at the seat, above 10 Hz, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.SEAT, v -> v.bands().buzz().rms()),
+            Wanted.SEAT,
+            Wanted.KINDS_OF_MOTION),
+    /** Weighted vertical r.m.s. at the feet. */
+    FEET_RMS(
+            "feet a_w",
+            "weighted vertical acceleration at the feet, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.FEET, v -> v.metrics().rms()),
+            Wanted.SEAT,
+            Wanted.FEET),
+    /** From 3 to 10 Hz at the feet. */
+    FEET_JOLT(
+            "feet jolt",
+            "jolt at the feet, 3 to 10 Hz, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.FEET, v -> v.bands().jolt().rms()),
+            Wanted.SEAT,
+            Wanted.FEET,
+            Wanted.KINDS_OF_MOTION),
+    /** Above 10 Hz at the feet. */
+    FEET_BUZZ(
+            "feet buzz",
+            "buzz at the feet, above 10 Hz, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.FEET, v -> v.bands().buzz().rms()),
+            Wanted.SEAT,
+            Wanted.FEET,
+            Wanted.KINDS_OF_MOTION),
+    /** Time during which a rider is off the seat. */
+    TIME_OFF_SEAT("time off seat", "time off the seat", "s", Worse.HIGH, Places.SEATS, seats(SeatResult::timeOff)),
+    /** Time during which a wheel is off the ground. */
+    TIME_OFF_GROUND(
+            "time off ground", "time off the ground", "s", Worse.HIGH, Places.WHEELS, wheels(WheelResult::timeOff)),
+    /** Smallest wheel load. */
+    LEAST_LOAD(
+            "least wheel load",
+            "least load of a wheel",
+            "N",
+            Worse.LOW,
+            Places.WHEELS,
+            wheels(w -> w.least().value()),
+            Wanted.WHEEL_LOADS),
+    /** Smallest wheel load over that at rest. */
+    LEAST_SHARE(
+            "least load share",
+            "least load of a wheel over that at rest",
+            "1",
+            Worse.LOW,
+            Places.WHEELS,
+            wheels(w -> w.least().value() / w.loadAtRest()),
+            Wanted.WHEEL_LOADS),
+    /** Greatest wheel load. */
+    GREATEST_LOAD(
+            "greatest wheel load",
+            "greatest load of a wheel",
+            "N",
+            Worse.HIGH,
+            Places.WHEELS,
+            wheels(w -> w.greatest().value()),
+            Wanted.WHEEL_LOADS),
+    /** Share of time during which a spring's friction is locked. */
+    LOCKED(
+            "locked share",
+            "share of time locked by friction",
+            "1",
+            Worse.NEITHER,
+            Places.SPRINGS,
+            springs(ElementResult::lockedShare)),
+    /** Greatest travel from rest in compression. */
+    COMPRESSION(
+            "compression",
+            "greatest compression from rest",
+            "m",
+            Worse.HIGH,
+            Places.SPRINGS,
+            springs(ElementResult::compression),
+            Wanted.TRAVEL),
+    /** Greatest travel from rest in extension. */
+    EXTENSION(
+            "extension",
+            "greatest extension from rest",
+            "m",
+            Worse.HIGH,
+            Places.SPRINGS,
+            springs(ElementResult::extension),
+            Wanted.TRAVEL),
+    /** Energy that a spring or damper turns to heat. */
+    DISSIPATED(
+            "energy dissipated",
+            "energy turned to heat",
+            "J",
+            Worse.NEITHER,
+            Places.SPRINGS,
+            springs(ElementResult::dissipated)),
+    /** Greatest draught. */
+    DRAUGHT(
+            "draught",
+            "greatest draught",
+            "N",
+            Worse.HIGH,
+            Places.VEHICLE,
+            (m, to) -> to.accept("vehicle", m.ride().draught().value()),
+            Wanted.DRAUGHT),
+    /** Greatest displacement of the body from rest. */
+    SWING(
+            "swing",
+            "greatest heave of the body from rest",
+            "m",
+            Worse.HIGH,
+            Places.VEHICLE,
+            swings("heave", Measured.Swing::greatest),
+            Wanted.SWINGS),
+    /** Greatest pitch from rest. */
+    PITCH(
+            "pitch",
+            "greatest pitch of the body from rest",
+            "rad",
+            Worse.HIGH,
+            Places.VEHICLE,
+            swings("pitch", Measured.Swing::greatest),
+            Wanted.SWINGS),
+    /** Greatest pitch from rest after the last axle has left the obstacles. */
+    PITCH_AFTER(
+            "pitch after",
+            "greatest pitch of the body after the last axle's hit",
+            "rad",
+            Worse.HIGH,
+            Places.VEHICLE,
+            swings("pitch", Measured.Swing::after),
+            Wanted.SWINGS),
+    /** Greatest roll from rest. */
+    ROLL(
+            "roll",
+            "greatest roll of the body from rest",
+            "rad",
+            Worse.HIGH,
+            Places.VEHICLE,
+            swings("roll", Measured.Swing::greatest),
+            Wanted.SWINGS),
+    /** How many cycles heave, roll or pitch takes to die away. */
+    CYCLES(
+            "cycles to rest",
+            "cycles before the body comes to rest",
+            "1",
+            Worse.HIGH,
+            Places.MOTIONS,
+            swings(Measured.Swing::cycles),
+            Wanted.SWINGS);
+
+    private final String word;
+    private final String title;
+    private final String unit;
+    private final Worse worse;
+    private final Places places;
+    private final BiConsumer<Measured, BiConsumer<String, Double>> reading;
+    private final Set<Wanted> wanted;
+
+    RideMeasure(
+            String word,
+            String title,
+            String unit,
+            Worse worse,
+            Places places,
+            BiConsumer<Measured, BiConsumer<String, Double>> reading,
+            Wanted... wanted) {
+        this.word = word;
+        this.title = title;
+        this.unit = unit;
+        this.worse = worse;
+        this.places = places;
+        this.reading = reading;
+        this.wanted = wanted.length == 0 ? EnumSet.noneOf(Wanted.class) : EnumSet.copyOf(List.of(wanted));
+    }
+
+    /** Which way a number is worse for riders and vehicle. */
+    public enum Worse {
+        /** The lower, the worse. */
+        LOW,
+        /** The higher, the worse. */
+        HIGH,
+        /** Neither is better in itself. */
+        NEITHER
+    }
+
+    /** Where a measure is taken. */
+    public enum Places {
+        /** Occupied seats. */
+        SEATS("seat"),
+        /** Occupied seats and the points that the scenario names. */
+        SEATS_AND_POINTS("seat or point"),
+        /** Wheels. */
+        WHEELS("wheel"),
+        /** Springs, dampers, bars and cushions. */
+        SPRINGS("spring"),
+        /** Heave, roll and pitch of the body. */
+        MOTIONS("motion of the body"),
+        /** The vehicle as a whole. */
+        VEHICLE("vehicle");
+
+        private final String called;
+
+        Places(String called) {
+            this.called = called;
+        }
+
+        /** One of them, in words. */
+        public String called() {
+            return called;
+        }
+    }
+
+    /** Name in study files. */
+    public String word() {
+        return word;
+    }
+
+    /** What it is, in words. */
+    public String title() {
+        return title;
+    }
+
+    /** Unit of the number. */
+    public String unit() {
+        return unit;
+    }
+
+    /** Which way it is worse. */
+    public Worse worse() {
+        return worse;
+    }
+
+    /** Where it is taken. */
+    public Places places() {
+        return places;
+    }
+
+    /** What has to be measured for it. */
+    public Set<Wanted> wanted() {
+        return Set.copyOf(wanted);
+    }
+
+    /** The number at each place, in the order of the vehicle; not a number where it does not exist. */
+    public Map<String, Double> at(Measured measured) {
+        Map<String, Double> values = new LinkedHashMap<>();
+        reading.accept(measured, values::put);
+        return values;
+    }
+
+    /** The worst of some places; that of {@link Worse#NEITHER} is the greatest. Not a number where there is none. */
+    public double worst(Iterable<Double> values) {
+        double worst = Double.NaN;
+        for (double value : values) {
+            boolean worseYet = worse == Worse.LOW ? value < worst : value > worst;
+            if (Double.isNaN(worst) || worseYet) {
+                worst = value;
+            }
+        }
+        return worst;
+    }
+
+    /** Names of all measures. */
+    public static List<String> words() {
+        List<String> words = new ArrayList<>();
+        for (RideMeasure measure : values()) {
+            words.add(measure.word);
+        }
+        return words;
+    }
+
+    private static BiConsumer<Measured, BiConsumer<String, Double>> seats(ToDoubleFunction<SeatResult> what) {
+        return (measured, to) ->
+                measured.ride().seats().forEach(seat -> to.accept(seat.seat(), what.applyAsDouble(seat)));
+    }
+
+    private static BiConsumer<Measured, BiConsumer<String, Double>> seat(
+            Position position, ToDoubleFunction<AxisVibration> what) {
+        return seats(seat -> seat.felt()
+                .flatMap(person -> person.axis(position, Axis.Z))
+                .map(what::applyAsDouble)
+                .orElse(Double.NaN));
+    }
+
+    private static void peaks(Measured measured, BiConsumer<String, Double> to) {
+        measured.ride().seats().forEach(seat -> to.accept(seat.seat(), seat.peak()));
+        for (PointResult point : measured.ride().points()) {
+            to.accept(
+                    point.point(),
+                    Math.max(point.greatest().value(), -point.least().value()));
+        }
+    }
+
+    private static BiConsumer<Measured, BiConsumer<String, Double>> wheels(ToDoubleFunction<WheelResult> what) {
+        return (measured, to) ->
+                measured.ride().wheels().forEach(wheel -> to.accept(wheel.wheel(), what.applyAsDouble(wheel)));
+    }
+
+    /** Springs alone when it comes to what springs do; dampers, bars and cushions can be asked for by name. */
+    private static BiConsumer<Measured, BiConsumer<String, Double>> springs(ToDoubleFunction<ElementResult> what) {
+        return (measured, to) ->
+                measured.ride().springs().forEach(spring -> to.accept(spring.element(), what.applyAsDouble(spring)));
+    }
+
+    private static BiConsumer<Measured, BiConsumer<String, Double>> swings(
+            String motion, ToDoubleFunction<Measured.Swing> what) {
+        return (measured, to) -> measured.swings().stream()
+                .filter(swing -> swing.motion().equals(motion))
+                .forEach(swing -> to.accept("vehicle", what.applyAsDouble(swing)));
+    }
+
+    private static BiConsumer<Measured, BiConsumer<String, Double>> swings(ToDoubleFunction<Measured.Swing> what) {
+        return (measured, to) ->
+                measured.swings().forEach(swing -> to.accept(swing.motion(), what.applyAsDouble(swing)));
+    }
+
+    /** For lists of what is wanted. */
+    static Set<Wanted> wantedBy(List<Question> questions) {
+        Set<Wanted> all = EnumSet.noneOf(Wanted.class);
+        Function<Question, Set<Wanted>> of = q -> q.measure().wanted;
+        questions.forEach(q -> all.addAll(of.apply(q)));
+        return all;
+    }
+}

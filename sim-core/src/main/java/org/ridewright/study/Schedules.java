@@ -1,0 +1,253 @@
+package org.ridewright.study;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.ridewright.quantity.Spread;
+
+/** The runs of each method. Run 0 is always the first variant as written. */
+final class Schedules {
+    private Schedules() {}
+
+    static Schedule of(Study study) {
+        Variant first = study.variants().get(0);
+        Method method = study.method();
+        if (method instanceof Method.Sweep sweep) {
+            return new Grid(first, sweep.swept());
+        } else if (method instanceof Method.Compare compare) {
+            return new Beside(study.variants(), compare);
+        } else if (method instanceof Method.Uncertainty uncertainty) {
+            return new Drawn(first, uncertainty);
+        } else if (method instanceof Method.Screening screening) {
+            return new Points(first, screening.factors(), screening.design());
+        } else if (method instanceof Method.Indices indices) {
+            return new Points(first, indices.factors(), indices.design());
+        }
+        return new Points(first, ((Method.Search) method).factors(), Design.NONE);
+    }
+
+    /** The variant's own changes and those of the run, which prevail. */
+    static Map<String, String> texts(Variant variant, Map<String, String> changes) {
+        return over(variant.texts(), changes);
+    }
+
+    /** Both, those of {@code later} last, since what comes last prevails where a path with a star means the same value. */
+    private static Map<String, String> over(Map<String, String> earlier, Map<String, String> later) {
+        Map<String, String> all = new LinkedHashMap<>(earlier);
+        later.forEach((path, text) -> {
+            all.remove(path);
+            all.put(path, text);
+        });
+        return all;
+    }
+
+    private static Trial base(int variant, Variant of, int columns) {
+        return new Trial(0, variant, "base", of.texts(), blanks(columns));
+    }
+
+    private static List<String> blanks(int columns) {
+        return Collections.nCopies(columns, "");
+    }
+
+    /** The base, then the grid with its last value changing fastest. */
+    private record Grid(Variant variant, List<Method.Swept> swept) implements Schedule {
+        @Override
+        public long size() {
+            return 1 + swept.stream().mapToLong(s -> s.coordinates().size()).reduce(1, (a, b) -> a * b);
+        }
+
+        @Override
+        public List<String> heads() {
+            return swept.stream().map(s -> s.factor().head()).toList();
+        }
+
+        @Override
+        public Trial trial(long run) {
+            if (run == 0) {
+                return base(0, variant, swept.size());
+            }
+            long rest = run - 1;
+            String[] cells = new String[swept.size()];
+            Map<String, String> changes = new LinkedHashMap<>();
+            for (int s = swept.size() - 1; s >= 0; s--) {
+                Method.Swept each = swept.get(s);
+                double coordinate =
+                        each.coordinates().get((int) (rest % each.coordinates().size()));
+                rest /= each.coordinates().size();
+                cells[s] = each.factor().cell(coordinate);
+                changes.putAll(each.factor().texts(coordinate));
+            }
+            return new Trial(run, 0, "level", texts(variant, changes), Arrays.asList(cells));
+        }
+    }
+
+    /** Each variant as written, then draw by draw each variant; a value of one path gets the same chance in all. */
+    private static final class Beside implements Schedule {
+        private final List<Variant> variants;
+        private final Method.Compare compare;
+        private final Map<String, Integer> dimensions = new LinkedHashMap<>();
+        private final List<String> columns;
+        private final Draws draws;
+
+        Beside(List<Variant> variants, Method.Compare compare) {
+            this.variants = variants;
+            this.compare = compare;
+            Set<String> paths = new LinkedHashSet<>();
+            for (Uncertain uncertain : compare.draws() > 0 ? compare.uncertain() : List.<Uncertain>of()) {
+                for (Uncertain.Block block : uncertain.blocks()) {
+                    block.joint().paths().forEach(p -> dimensions.putIfAbsent(block.prefix() + p, dimensions.size()));
+                }
+                paths.addAll(uncertain.paths());
+            }
+            columns = List.copyOf(paths);
+            draws = new Draws(compare.kind(), Math.max(1, compare.draws()), dimensions.size(), compare.seed());
+        }
+
+        @Override
+        public long size() {
+            return (1L + compare.draws()) * variants.size();
+        }
+
+        @Override
+        public List<String> heads() {
+            List<String> heads = new ArrayList<>(List.of("variant"));
+            for (String path : columns) {
+                heads.add(head(path));
+            }
+            return heads;
+        }
+
+        private String head(String path) {
+            for (Uncertain uncertain : compare.uncertain()) {
+                int at = uncertain.paths().indexOf(path);
+                if (at >= 0) {
+                    return Drawn.head(path, uncertain.spreads().get(at));
+                }
+            }
+            return path;
+        }
+
+        @Override
+        public Trial trial(long run) {
+            int v = (int) (run % variants.size());
+            long draw = run / variants.size() - 1;
+            Variant variant = variants.get(v);
+            List<String> cells = new ArrayList<>(List.of(variant.name()));
+            if (draw < 0) {
+                cells.addAll(blanks(columns.size()));
+                return new Trial(run, v, "as written", variant.texts(), cells);
+            }
+            double[] shares = draws.point(draw);
+            Uncertain uncertain = compare.uncertain().get(v);
+            double[] own = uncertain.blocks().stream()
+                    .flatMap(block -> block.joint().paths().stream().map(p -> block.prefix() + p))
+                    .mapToDouble(path -> shares[dimensions.get(path)])
+                    .toArray();
+            List<Double> values = uncertain.values(own);
+            List<String> paths = uncertain.paths();
+            for (String path : columns) {
+                int at = paths.indexOf(path);
+                cells.add(at < 0 ? "" : Double.toString(values.get(at)));
+            }
+            // what makes the variant stays, whatever its tolerance
+            Map<String, String> drawn = over(uncertain.texts(values), variant.texts());
+            return new Trial(run, v, "draw", drawn, cells);
+        }
+    }
+
+    /** The base, then level by level all draws. */
+    private static final class Drawn implements Schedule {
+        private final Variant variant;
+        private final Method.Uncertainty method;
+        private final Draws draws;
+
+        Drawn(Variant variant, Method.Uncertainty method) {
+            this.variant = variant;
+            this.method = method;
+            draws = new Draws(method.kind(), method.draws(), method.uncertain().dimensions(), method.seed());
+        }
+
+        static String head(String path, Spread spread) {
+            return spread.kind().siUnit().equals("1")
+                    ? path
+                    : path + " (" + spread.kind().siUnit() + ")";
+        }
+
+        private int levels() {
+            return method.along().map(a -> a.coordinates().size()).orElse(1);
+        }
+
+        @Override
+        public long size() {
+            return 1L + (long) levels() * method.draws();
+        }
+
+        @Override
+        public List<String> heads() {
+            List<String> heads = new ArrayList<>();
+            method.along().ifPresent(a -> heads.add(a.factor().head()));
+            List<String> paths = method.uncertain().paths();
+            for (int i = 0; i < paths.size(); i++) {
+                heads.add(head(paths.get(i), method.uncertain().spreads().get(i)));
+            }
+            return heads;
+        }
+
+        @Override
+        public Trial trial(long run) {
+            if (run == 0) {
+                return base(0, variant, heads().size());
+            }
+            int level = (int) ((run - 1) / method.draws());
+            List<Double> values = method.uncertain().values(draws.point((run - 1) % method.draws()));
+            List<String> cells = new ArrayList<>();
+            Map<String, String> drawn = over(method.uncertain().texts(values), variant.texts());
+            if (method.along().isPresent()) {
+                Method.Swept along = method.along().get();
+                double coordinate = along.coordinates().get(level);
+                cells.add(along.factor().cell(coordinate));
+                drawn = over(drawn, along.factor().texts(coordinate));
+            }
+            values.forEach(value -> cells.add(Double.toString(value)));
+            return new Trial(run, 0, "draw", drawn, cells);
+        }
+    }
+
+    /** The base, then the points of a design in shares of the factors' ranges. */
+    private record Points(Variant variant, List<Factor> factors, Design design) implements Schedule {
+        @Override
+        public long size() {
+            return 1 + design.size();
+        }
+
+        @Override
+        public List<String> heads() {
+            return factors.stream().map(Factor::head).toList();
+        }
+
+        @Override
+        public Trial trial(long run) {
+            if (run == 0) {
+                return base(0, variant, factors.size());
+            }
+            return at(run, "point", variant, factors, design.point(run - 1));
+        }
+    }
+
+    /** A run at shares of the factors' ranges. */
+    static Trial at(long run, String role, Variant variant, List<Factor> factors, double[] shares) {
+        Map<String, String> changes = new LinkedHashMap<>();
+        List<String> cells = new ArrayList<>();
+        for (int f = 0; f < factors.size(); f++) {
+            double coordinate = factors.get(f).at(shares[f]);
+            changes.putAll(factors.get(f).texts(coordinate));
+            cells.add(factors.get(f).cell(coordinate));
+        }
+        return new Trial(run, 0, role, texts(variant, changes), cells);
+    }
+}

@@ -1,0 +1,59 @@
+package org.ridewright.study;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.ridewright.dynamics.RideException;
+import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.ride.Measured;
+import org.ridewright.ride.RideBench;
+import org.ridewright.ride.Scenario;
+import org.ridewright.ride.Wanted;
+
+/** Rides the runs of a study. */
+public final class StudyBench implements Bench {
+    private final Study study;
+    private final Set<Wanted> wanted;
+    private final RideBench bench = new RideBench();
+
+    public StudyBench(Study study) {
+        this.study = study;
+        wanted = EnumSet.noneOf(Wanted.class);
+        wanted.addAll(RideMeasure.wantedBy(study.questions()));
+    }
+
+    @Override
+    public Outcome ride(Trial trial) {
+        Variant variant = study.variants().get(trial.variant());
+        Scenario scenario;
+        try {
+            scenario = trial.texts().isEmpty()
+                    ? variant.scenario().asWritten()
+                    : variant.scenario().with(trial.texts());
+        } catch (UnfitValueException unfit) {
+            return Outcome.failed(unfit.getMessage());
+        }
+        List<Outcome.Line> lines = new ArrayList<>();
+        for (RideBench.Test test : RideBench.tests(scenario)) {
+            lines.add(line(scenario, test));
+        }
+        return new Outcome(lines, "");
+    }
+
+    private Outcome.Line line(Scenario scenario, RideBench.Test test) {
+        List<String> labels = List.of(
+                test.vehicle().name(),
+                test.load().name(),
+                test.road().name(),
+                test.plan().title());
+        try {
+            Measured measured = bench.measure(scenario, test, wanted);
+            List<Double> answers =
+                    study.questions().stream().map(q -> q.of(measured)).toList();
+            return new Outcome.Line(labels, answers, "");
+        } catch (RideException given) {
+            return new Outcome.Line(labels, List.of(), given.getMessage());
+        }
+    }
+}
