@@ -98,7 +98,8 @@ final class ModeSketch {
                 List.of(),
                 bands,
                 LegendPlace.NONE,
-                true);
+                true,
+                java.util.Optional.empty());
     }
 
     /** Displacement of a point of the body in the mode: forward, left, up (m, before scaling). */

@@ -304,7 +304,7 @@ final class FactorReader {
 
     private Optional<NamedValue> valueIfAny(String path) {
         try {
-            return Optional.of(base.document().value(path));
+            return Optional.of(found(path));
         } catch (UnfitValueException none) {
             return Optional.empty();
         }
@@ -312,7 +312,7 @@ final class FactorReader {
 
     private Optional<NamedValue> value(Part part, String path) {
         try {
-            return Optional.of(base.document().value(path));
+            return Optional.of(found(path));
         } catch (UnfitValueException none) {
             part.node("vary")
                     .ifPresent(
@@ -324,6 +324,18 @@ final class FactorReader {
                                             "the path of a value of the base, its vehicle files included",
                                             "correct the path; './ridewright check' of the base says whether that is in order"));
             return Optional.empty();
+        }
+    }
+
+    /** Of the files, or put in by the changes to them. */
+    private NamedValue found(String path) {
+        try {
+            return base.document().value(path);
+        } catch (UnfitValueException notInTheFiles) {
+            if (!base.variant().texts().containsKey(path)) {
+                throw notInTheFiles;
+            }
+            return base.document().value(path, base.variant().texts());
         }
     }
 
