@@ -84,7 +84,7 @@ final class FactorReader {
         if (value.isEmpty()) {
             return Optional.empty();
         }
-        if (value.get().measure().isEmpty()) {
+        if (value.get().measure().isEmpty() || isWhole(value.get())) {
             return whole(part, name, paths, value.get(), byRatio);
         }
         QuantityKind kind = value.get().measure().get().kind();
@@ -122,6 +122,21 @@ final class FactorReader {
                 part,
                 new Factor.Multiple(
                         name, paths, Double.parseDouble(from.group(1)), Double.parseDouble(to.group(1)), byRatio));
+    }
+
+    /** Whether the file takes whole numbers alone there: a seed, a count. */
+    private boolean isWhole(NamedValue value) {
+        if (!value.written().matches("\\d{1,15}")) {
+            return false;
+        }
+        Map<String, String> texts = new LinkedHashMap<>(base.variant().texts());
+        texts.put(value.path(), value.written() + ".5");
+        try {
+            base.document().with(texts);
+            return false;
+        } catch (UnfitValueException refused) {
+            return true;
+        }
     }
 
     /** Counts and seeds: whole numbers. */
