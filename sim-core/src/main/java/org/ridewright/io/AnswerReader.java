@@ -226,7 +226,7 @@ final class AnswerReader {
         }
         part.reading()
                 .problem(
-                        part.node("on").orElse(new Node.Empty(Spot.WHOLE_FILE, part.path())),
+                        part.node("on").orElseGet(() -> part.node(KINDS_OF.get(0)).orElseThrow()),
                         String.join(", ", on),
                         found == 0 ? "is no ride test" : "leaves " + found + " ride tests",
                         "what tells one ride test from the others: " + Words.listed(List.copyOf(words)),
