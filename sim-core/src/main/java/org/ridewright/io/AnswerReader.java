@@ -121,7 +121,7 @@ final class AnswerReader {
                             "is a blank that nothing fills",
                             known.isEmpty() ? "a name that stands under 'blanks'" : Words.listed(List.copyOf(known)),
                             known.isEmpty()
-                                    ? "write blanks: {" + name + ": {value: " + "a_w}}"
+                                    ? "write blanks: {" + name + ": {value: a_w}}"
                                     : Hints.nearest(name, known) + ", or say under 'blanks' what fills it");
         }
     }
@@ -132,7 +132,7 @@ final class AnswerReader {
             return Optional.empty();
         }
         Optional<Integer> question = question(part, kind.get());
-        Optional<List<String>> on = on(part, kind.get().equals("where"));
+        Optional<List<String>> on = on(part, kind.get());
         if (question.isEmpty() || on.isEmpty()) {
             return Optional.empty();
         }
@@ -209,7 +209,8 @@ final class AnswerReader {
         return Optional.of(number);
     }
 
-    private Optional<List<String>> on(Part part, boolean several) {
+    private Optional<List<String>> on(Part part, String kind) {
+        boolean several = kind.equals("where");
         List<String> on = part.has("on") ? part.texts("on", "a road, load case or speed") : List.of();
         long found = tests.stream().filter(t -> t.containsAll(on)).count();
         if (found == 1 || several && found > 0) {
@@ -226,7 +227,7 @@ final class AnswerReader {
         }
         part.reading()
                 .problem(
-                        part.node("on").orElseGet(() -> part.node(KINDS_OF.get(0)).orElseThrow()),
+                        part.node("on").orElseGet(() -> part.node(kind).orElseThrow()),
                         String.join(", ", on),
                         found == 0 ? "is no ride test" : "leaves " + found + " ride tests",
                         "what tells one ride test from the others: " + Words.listed(List.copyOf(words)),
