@@ -108,54 +108,6 @@ class StudyCommandTest {
         }
     }
 
-    private static final String SOFT = "\"vehicles[0].vehicle.axles[0].springs[0].rate\"";
-
-    private String answered(String method, String sentence, String blanks) throws IOException {
-        write(HEAD + method + "answer:\n  sentences: [\"" + sentence + "\"]\n  blanks: {" + blanks + "}\n");
-        assertThat(study("results")).as(err.toString()).isZero();
-        String told = out.toString().lines().filter(l -> l.startsWith("It ")).findFirst().orElse("");
-        assertThat(read("results/report.html")).contains("<p>" + told.replace("'", "&#39;"));
-        assertThat(read("results/study.json")).contains(told);
-        return told;
-    }
-
-    @Test
-    void aDifferenceIsSaidWithItsInterval() throws IOException {
-        assertThat(answered(
-                        "compare: {draws: 16, variants: [{called: hard}, {called: soft, with: {" + SOFT + ": × 0.5}}]}\n",
-                        "It is {soft}.",
-                        "soft: {change: peak, from: hard, to: soft}"))
-                .matches("It is \\d+ % lower \\(\\d+ to \\d+ %\\)\\.");
-    }
-
-    @Test
-    void whatTheDrawsDoNotTellApartIsNotClaimed() throws IOException {
-        // the rate of the second is fixed where that of the first is drawn about it
-        assertThat(answered(
-                        "compare: {draws: 16, variants: [{called: drawn}, {called: fixed, with: {" + SOFT + ": × 1}}]}\n",
-                        "It is {fixed}; {same}.",
-                        "fixed: {change: peak, from: drawn, to: fixed}, same: {change: swing, from: drawn, to: drawn}"))
-                .matches("It is not told apart \\(.* lower to .* higher\\); the same\\.");
-    }
-
-    @Test
-    void aBestAtTheEndOfTheRangeIsNotCalledOne() throws IOException {
-        assertThat(answered(
-                        "sweep: {vary: " + SOFT + ", called: rate, from: × 0.5, to: × 2, steps: 4}\n",
-                        "It is {best}.",
-                        "best: {best: peak}"))
-                .isEqualTo("It is none within what was tried: it is best at the end, × 0.5.");
-    }
-
-    @Test
-    void aFlatAnswerHasNoBest() throws IOException {
-        assertThat(answered(
-                        "uncertainty: {draws: 8, along: {vary: \"road.obstacles[0].plank.at\", called: place, from: 0.9 m, to: 1.1 m, steps: 3}}\n",
-                        "It is {best}, and {first}.",
-                        "best: {best: swing}, first: {first: peak, above: 1000}"))
-                .contains("none: the answer is flat", "nowhere up to 1.1 m");
-    }
-
     @Test
     void partsJoinedAreTheWholeToTheLastBit() throws IOException {
         assertThat(study("whole", "--threads", "1")).isZero();
