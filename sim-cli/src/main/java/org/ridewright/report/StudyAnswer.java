@@ -180,6 +180,8 @@ final class StudyAnswer {
         }
         if (!tries.isDrawn()) {
             return spoken(at.value());
+        } else if (at.high() == tries.at(0)) {
+            return "less than " + level(0);
         }
         String low = passing.atOnce() >= 0.05 ? "less than " + level(0) : spoken(at.low());
         String high = Double.isNaN(at.high()) ? "more than " + end : spoken(at.high());
@@ -204,9 +206,7 @@ final class StudyAnswer {
                                 ? ", not told apart from it "
                                 : ", then ");
             }
-            text.append(name(sorted.get(i)))
-                    .append(' ')
-                    .append(value(tries.value(sorted.get(i), t, q), q));
+            text.append(name(sorted.get(i))).append(' ').append(value(tries.value(sorted.get(i), t, q), q));
         }
         return sorted.isEmpty() ? NOTHING : text.toString();
     }
@@ -227,16 +227,22 @@ final class StudyAnswer {
             }
         }
         List<String> parts = new ArrayList<>();
-        add(parts, "lower", lower);
-        add(parts, "higher", higher);
-        add(parts, "not told apart", alike);
+        int all = lower.size() + higher.size() + alike.size();
+        add(parts, "lower", lower, all);
+        add(parts, "higher", higher, all);
+        add(parts, "not told apart", alike, all);
         return parts.isEmpty() ? NOTHING : String.join(", ", parts);
     }
 
-    private static void add(List<String> parts, String what, List<String> tests) {
+    private static void add(List<String> parts, String what, List<String> tests, int all) {
         if (!tests.isEmpty()) {
-            parts.add(what + " with " + String.join(" and ", tests));
+            parts.add(what + (tests.size() == all ? " in every test" : " for " + listed(tests)));
         }
+    }
+
+    private static String listed(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
     /** What tells a ride test from the others. */

@@ -66,9 +66,14 @@ class StudyAnswerTest {
     private String answered(String method, String sentence, String blanks) throws IOException {
         Files.writeString(
                 folder.resolve("study.yaml"),
-                "study: Test\nbase: plank.yaml\nanswers: [peak, swing]\n" + method + "answer:\n  sentences: [\"" + sentence + "\"]\n  blanks: {" + blanks + "}\n");
+                "study: Test\nbase: plank.yaml\nanswers: [peak, swing]\n" + method + "answer:\n  sentences: [\""
+                        + sentence + "\"]\n  blanks: {" + blanks + "}\n");
         assertThat(study()).as(err.toString()).isZero();
-        String told = out.toString().lines().filter(l -> l.startsWith("It ")).findFirst().orElse("");
+        String told = out.toString()
+                .lines()
+                .filter(l -> l.startsWith("It "))
+                .findFirst()
+                .orElse("");
         assertThat(read("report.html")).contains("<p>" + told.replace("'", "&#39;"));
         assertThat(read("study.json")).contains(told);
         return told;
@@ -77,7 +82,8 @@ class StudyAnswerTest {
     @Test
     void aDifferenceIsSaidWithItsInterval() throws IOException {
         assertThat(answered(
-                        "compare: {draws: 16, variants: [{called: hard}, {called: soft, with: {" + SOFT + ": × 0.5}}]}\n",
+                        "compare: {draws: 16, variants: [{called: hard}, {called: soft, with: {" + SOFT
+                                + ": × 0.5}}]}\n",
                         "It is {soft}.",
                         "soft: {change: peak, from: hard, to: soft}"))
                 .matches("It is [\\d.]+ % lower \\([\\d.]+ to [\\d.]+ %\\)\\.");
@@ -87,7 +93,8 @@ class StudyAnswerTest {
     void whatTheDrawsDoNotTellApartIsNotClaimed() throws IOException {
         // the rate of the second is fixed where that of the first is drawn about it
         assertThat(answered(
-                        "compare: {draws: 16, variants: [{called: drawn}, {called: fixed, with: {" + SOFT + ": × 1}}]}\n",
+                        "compare: {draws: 16, variants: [{called: drawn}, {called: fixed, with: {" + SOFT
+                                + ": × 1}}]}\n",
                         "It is {fixed}; {same}.",
                         "fixed: {change: peak, from: drawn, to: fixed}, same: {change: swing, from: drawn, to: drawn}"))
                 .matches("It is not told apart \\(.* lower to .* higher\\); the same\\.");

@@ -21,7 +21,8 @@ import org.ridewright.study.Variant;
 final class AnswerReader {
     private static final String[] KINDS = {"value", "change", "best", "first", "order", "where"};
     private static final String[] KEYS = {
-        "value", "change", "best", "first", "order", "where", "of", "from", "to", "against", "above", "below", "as", "on"
+        "value", "change", "best", "first", "order", "where", "of", "from", "to", "against", "above", "below", "as",
+        "on"
     };
     private static final Words<Boolean> FORMS =
             Words.of("a way to state a change", List.of(false, true), units -> units ? "difference" : "per cent");
@@ -48,7 +49,8 @@ final class AnswerReader {
                             study.node("answer").orElseThrow(),
                             "",
                             "cannot be made from this kind of study",
-                            "a comparison, an uncertainty, or a sweep of one value, of at most " + Subjects.MOST + " steps",
+                            "a comparison, an uncertainty, or a sweep of one value, of at most " + Subjects.MOST
+                                    + " steps",
                             "remove 'answer'; the report says what was found");
             return Optional.empty();
         }
@@ -104,7 +106,12 @@ final class AnswerReader {
         named.forEach((name, node) -> {
             if (!used.contains(name) && !sentences.isEmpty()) {
                 part.reading()
-                        .problem(node, "", "fills no blank", "a blank {" + name + "} in one of the sentences", "remove it, or write the blank");
+                        .problem(
+                                node,
+                                "",
+                                "fills no blank",
+                                "a blank {" + name + "} in one of the sentences",
+                                "remove it, or write the blank");
             }
         });
         return sentences.isEmpty() || part.reading().isSpoiltWithin(part.path())
@@ -148,8 +155,9 @@ final class AnswerReader {
             case "best" -> onAxis(part, "best") ? Optional.of(new Telling.Best(q, on.get())) : Optional.empty();
             case "first" -> onAxis(part, "first") ? first(part, q, on.get()) : Optional.empty();
             case "order" -> Optional.of(new Telling.Order(q, on.get()));
-            default -> thing(part, "of")
-                    .flatMap(of -> thing(part, "against").map(than -> new Telling.Where(q, of, than, on.get())));
+            default ->
+                thing(part, "of")
+                        .flatMap(of -> thing(part, "against").map(than -> new Telling.Where(q, of, than, on.get())));
         };
     }
 
@@ -199,11 +207,7 @@ final class AnswerReader {
         if (number < 0) {
             part.reading()
                     .problem(
-                            part.node(key).orElseThrow(),
-                            text,
-                            fault,
-                            Words.listed(known),
-                            Hints.nearest(text, known));
+                            part.node(key).orElseThrow(), text, fault, Words.listed(known), Hints.nearest(text, known));
             return Optional.empty();
         }
         return Optional.of(number);
@@ -219,8 +223,8 @@ final class AnswerReader {
         Set<String> words = new LinkedHashSet<>();
         for (int i = 0; i < 4; i++) {
             int label = i;
-            Set<String> each = new LinkedHashSet<>(
-                    tests.stream().map(t -> t.get(label)).toList());
+            Set<String> each =
+                    new LinkedHashSet<>(tests.stream().map(t -> t.get(label)).toList());
             if (each.size() > 1) {
                 words.addAll(each);
             }
@@ -298,7 +302,10 @@ final class AnswerReader {
         }
 
         private static String bare(String text) {
-            return text.replaceFirst("^x\\s*(?=\\d)", "×").replaceAll("\\s", "").replaceAll("(\\.\\d*?)0+(?!\\d)", "$1").replaceAll("\\.(?!\\d)", "");
+            return text.replaceFirst("^x\\s*(?=\\d)", "×")
+                    .replaceAll("\\s", "")
+                    .replaceAll("(\\.\\d*?)0+(?!\\d)", "$1")
+                    .replaceAll("\\.(?!\\d)", "");
         }
     }
 }

@@ -81,8 +81,8 @@ final class MethodReader {
     }
 
     private Optional<Method> compare(Part study) {
-        Part part =
-                study.partOrMissing("compare", "a comparison", "between", "variants", "draws", "of", "ranges", "method", "seed");
+        Part part = study.partOrMissing(
+                "compare", "a comparison", "between", "variants", "draws", "of", "ranges", "method", "seed");
         Optional<String> which = part.oneOf("between", "variants");
         if (which.isEmpty()) {
             return Optional.empty();
@@ -136,7 +136,12 @@ final class MethodReader {
             uncertain.add(draws > 0 ? UncertainReader.chosen(part, each.document()) : new Uncertain(List.of()));
         }
         return Optional.of(new Method.Compare(
-                by, draws, part.wordIfAny("method", DRAWS).orElse(Draws.Kind.SOBOL), part.seed(), uncertain, ranges(part)));
+                by,
+                draws,
+                part.wordIfAny("method", DRAWS).orElse(Draws.Kind.SOBOL),
+                part.seed(),
+                uncertain,
+                ranges(part)));
     }
 
     private Optional<Method> uncertainty(Part study) {

@@ -16,7 +16,8 @@ final class RideRoads {
         }
         return switch (FileKind.of(file)) {
             case ROAD -> RoadFile.read(file).roads();
-            case SCENARIO, VEHICLE, MEASUREMENTS, STUDY -> ScenarioFile.read(file).roads();
+            case SCENARIO, VEHICLE, MEASUREMENTS, STUDY ->
+                ScenarioFile.read(file).roads();
         };
     }
 

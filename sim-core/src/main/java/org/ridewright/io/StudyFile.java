@@ -11,7 +11,17 @@ import org.ridewright.study.Study;
 /** Study files; their language is laid down in {@code docs/studies.md}. */
 public final class StudyFile {
     private static final String[] KEYS = {
-        "study", "about", "base", "with", "answers", "answer", "sweep", "compare", "uncertainty", "sensitivity", "search"
+        "study",
+        "about",
+        "base",
+        "with",
+        "answers",
+        "answer",
+        "sweep",
+        "compare",
+        "uncertainty",
+        "sensitivity",
+        "search"
     };
 
     private StudyFile() {}

@@ -33,8 +33,10 @@ public sealed interface Factor {
 
     /** A value on the axis as sentences have it, {@code 12 km/h}, with three digits. */
     default String spoken(double shown) {
-        String number =
-                new BigDecimal(shown).round(new MathContext(3)).stripTrailingZeros().toPlainString();
+        String number = new BigDecimal(shown)
+                .round(new MathContext(3))
+                .stripTrailingZeros()
+                .toPlainString();
         return unit().isEmpty() || unit().equals("1") ? number : number + " " + unit();
     }
 

@@ -232,8 +232,7 @@ final class Schedules {
             List<String> ranged = new ArrayList<>();
             Map<String, String> drawn = over(method.uncertain().texts(values), variant.texts());
             drawn = over(
-                    drawn,
-                    between(method.ranges(), shares, method.uncertain().dimensions(), ranged));
+                    drawn, between(method.ranges(), shares, method.uncertain().dimensions(), ranged));
             if (method.along().isPresent()) {
                 Method.Swept along = method.along().get();
                 double coordinate = along.coordinates().get(level);

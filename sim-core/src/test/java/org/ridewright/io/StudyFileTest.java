@@ -307,10 +307,12 @@ class StudyFileTest {
 
     @Test
     void blanksMeanQuestionsThingsLevelsAndRideTests() {
-        Answer answer = study(HEAD
-                        + "uncertainty: {draws: 4, along: {vary: \"" + SPEED + "\", from: 4 km/h, to: 16 km/h, steps: 4}}\n"
-                        + "answer:\n  sentences: [\"{up} and {where}.\"]\n  blanks:\n"
-                        + "    up: {change: peak, from: 4 km/h, to: 12.0 km/h, on: plank}\n    where: {first: peak, above: 3}\n")
+        Answer answer = study(
+                        HEAD
+                                + "uncertainty: {draws: 4, along: {vary: \"" + SPEED
+                                + "\", from: 4 km/h, to: 16 km/h, steps: 4}}\n"
+                                + "answer:\n  sentences: [\"{up} and {where}.\"]\n  blanks:\n"
+                                + "    up: {change: peak, from: 4 km/h, to: 12.0 km/h, on: plank}\n    where: {first: peak, above: 3}\n")
                 .answer()
                 .orElseThrow();
 
@@ -324,8 +326,10 @@ class StudyFileTest {
         Files.writeString(
                 folder.resolve("plank.yaml"),
                 SCENARIO.replace("duration", "  surfaces: [{spectrum: {class: C, seed: 3}}]\nduration"));
-        Study study = study(HEAD + "compare:\n  draws: 4\n  ranges:\n    - {vary: \"road.surfaces[0].spectrum.seed\", from: 1, to: 90}\n"
-                + "    - {vary: \"" + SPEED + "\", from: 8 km/h, to: 12 km/h}\n  variants: [{called: a}, {called: b}]\n");
+        Study study = study(HEAD
+                + "compare:\n  draws: 4\n  ranges:\n    - {vary: \"road.surfaces[0].spectrum.seed\", from: 1, to: 90}\n"
+                + "    - {vary: \"" + SPEED
+                + "\", from: 8 km/h, to: 12 km/h}\n  variants: [{called: a}, {called: b}]\n");
 
         for (long run = 2; run < study.schedule().size(); run += 2) {
             Trial first = study.schedule().trial(run);
@@ -341,8 +345,16 @@ class StudyFileTest {
         Study study = study(HEAD + "compare: {variants: [{called: a}, {called: b, with: "
                 + "{\"vehicles[0].vehicle.axles[0].dampers\": \"\"}}]}\n");
 
-        assertThat(study.variants().get(1).scenario().with(study.variants().get(1).texts())
-                        .entrants().get(0).vehicle().axles().get(0).dampers())
+        assertThat(study.variants()
+                        .get(1)
+                        .scenario()
+                        .with(study.variants().get(1).texts())
+                        .entrants()
+                        .get(0)
+                        .vehicle()
+                        .axles()
+                        .get(0)
+                        .dampers())
                 .isEmpty();
     }
 

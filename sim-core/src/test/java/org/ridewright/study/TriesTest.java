@@ -53,10 +53,12 @@ class TriesTest {
 
     @Test
     void theBestOfAValleyIsItsFloorWithTheNeighboursThatCannotBeToldApart() {
-        Tries.Band clear = shaped(RideMeasure.SEAT_RMS, 0.01, level -> (level - 2) * (level - 2)).best(0, 0);
+        Tries.Band clear = shaped(RideMeasure.SEAT_RMS, 0.01, level -> (level - 2) * (level - 2))
+                .best(0, 0);
         assertThat(clear).isEqualTo(new Tries.Band(2, 2, 2));
 
-        Tries.Band blurred = shaped(RideMeasure.SEAT_RMS, 1.0, level -> (level - 2) * (level - 2)).best(0, 0);
+        Tries.Band blurred = shaped(RideMeasure.SEAT_RMS, 1.0, level -> (level - 2) * (level - 2))
+                .best(0, 0);
         assertThat(blurred.low()).isEqualTo(1);
         assertThat(blurred.high()).isEqualTo(3);
     }
@@ -71,7 +73,9 @@ class TriesTest {
 
     @Test
     void whereLessIsWorseTheGreatestIsBest() {
-        assertThat(shaped(RideMeasure.LEAST_LOAD, 0.01, level -> level).best(0, 0).best())
+        assertThat(shaped(RideMeasure.LEAST_LOAD, 0.01, level -> level)
+                        .best(0, 0)
+                        .best())
                 .isEqualTo(4);
         assertThat(shaped(RideMeasure.SEAT_RMS, 0.01, level -> level).best(0, 0).best())
                 .isZero();
