@@ -16,6 +16,12 @@ final class StudyTable {
 
     static List<String> lines(Findings findings) {
         List<String> lines = lines(StudySummary.of(findings));
+        List<String> answer = StudySummary.answer(findings);
+        if (!answer.isEmpty()) {
+            // below the numbers, where a terminal ends
+            lines.add("");
+            lines.addAll(answer);
+        }
         if (findings.failed() > 0) {
             lines.add("");
             lines.add(findings.failed() + " of " + findings.runs()

@@ -30,6 +30,11 @@ public final class StudyJson {
     /** Of all methods but a search. */
     public static String render(Findings findings) {
         ObjectNode root = root(findings.study(), findings.runs(), findings.failed());
+        List<String> sentences = StudyAnswer.of(findings);
+        if (!sentences.isEmpty()) {
+            ArrayNode answer = root.putArray("answer");
+            sentences.forEach(answer::add);
+        }
         ArrayNode tests = root.putArray("ride tests as written");
         for (int t = 0; t < findings.base().size(); t++) {
             ObjectNode test =

@@ -29,6 +29,7 @@ public final class StudyPage {
         model.put("runs", findings.runs());
         model.put("failed", findings.failed());
         model.put("reasons", findings.reasons());
+        model.put("own", StudyAnswer.of(findings));
         model.put("asked", asked(findings));
         model.put("note", note(findings) + leftOut(findings));
         return Templates.render(TEMPLATE, model);
@@ -41,6 +42,7 @@ public final class StudyPage {
         Method.Search method = (Method.Search) study.method();
         List<SearchRun.Step> failed =
                 result.way().stream().filter(s -> s.outcome().hasFailed()).toList();
+        model.put("own", List.of());
         model.put("runs", result.way().size());
         model.put("failed", failed.size());
         model.put(

@@ -33,6 +33,11 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         sentences = List.copyOf(sentences);
     }
 
+    /** The author's sentences, with their blanks filled; none if there are none. */
+    public static List<String> answer(Findings findings) {
+        return StudyAnswer.of(findings);
+    }
+
     /** Of all methods but a search. */
     public static StudySummary of(Findings findings) {
         if (findings instanceof SweepFindings sweep) {

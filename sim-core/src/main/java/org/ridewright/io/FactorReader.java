@@ -84,7 +84,7 @@ final class FactorReader {
         if (value.isEmpty()) {
             return Optional.empty();
         }
-        if (value.get().measure().isEmpty()) {
+        if (value.get().measure().isEmpty() || isWhole(value.get())) {
             return whole(part, name, paths, value.get(), byRatio);
         }
         QuantityKind kind = value.get().measure().get().kind();
@@ -122,6 +122,21 @@ final class FactorReader {
                 part,
                 new Factor.Multiple(
                         name, paths, Double.parseDouble(from.group(1)), Double.parseDouble(to.group(1)), byRatio));
+    }
+
+    /** Whether the file takes whole numbers alone there: a seed, a count. */
+    private boolean isWhole(NamedValue value) {
+        if (!value.written().matches("\\d{1,15}")) {
+            return false;
+        }
+        Map<String, String> texts = new LinkedHashMap<>(base.variant().texts());
+        texts.put(value.path(), value.written() + ".5");
+        try {
+            base.document().with(texts);
+            return false;
+        } catch (UnfitValueException refused) {
+            return true;
+        }
     }
 
     /** Counts and seeds: whole numbers. */
@@ -304,7 +319,7 @@ final class FactorReader {
 
     private Optional<NamedValue> valueIfAny(String path) {
         try {
-            return Optional.of(base.document().value(path));
+            return Optional.of(found(path));
         } catch (UnfitValueException none) {
             return Optional.empty();
         }
@@ -312,7 +327,7 @@ final class FactorReader {
 
     private Optional<NamedValue> value(Part part, String path) {
         try {
-            return Optional.of(base.document().value(path));
+            return Optional.of(found(path));
         } catch (UnfitValueException none) {
             part.node("vary")
                     .ifPresent(
@@ -324,6 +339,18 @@ final class FactorReader {
                                             "the path of a value of the base, its vehicle files included",
                                             "correct the path; './ridewright check' of the base says whether that is in order"));
             return Optional.empty();
+        }
+    }
+
+    /** Of the files, or put in by the changes to them. */
+    private NamedValue found(String path) {
+        try {
+            return base.document().value(path);
+        } catch (UnfitValueException notInTheFiles) {
+            if (!base.variant().texts().containsKey(path)) {
+                throw notInTheFiles;
+            }
+            return base.document().value(path, base.variant().texts());
         }
     }
 

@@ -81,8 +81,8 @@ final class MethodReader {
     }
 
     private Optional<Method> compare(Part study) {
-        Part part =
-                study.partOrMissing("compare", "a comparison", "between", "variants", "draws", "of", "method", "seed");
+        Part part = study.partOrMissing(
+                "compare", "a comparison", "between", "variants", "draws", "of", "ranges", "method", "seed");
         Optional<String> which = part.oneOf("between", "variants");
         if (which.isEmpty()) {
             return Optional.empty();
@@ -136,12 +136,17 @@ final class MethodReader {
             uncertain.add(draws > 0 ? UncertainReader.chosen(part, each.document()) : new Uncertain(List.of()));
         }
         return Optional.of(new Method.Compare(
-                by, draws, part.wordIfAny("method", DRAWS).orElse(Draws.Kind.SOBOL), part.seed(), uncertain));
+                by,
+                draws,
+                part.wordIfAny("method", DRAWS).orElse(Draws.Kind.SOBOL),
+                part.seed(),
+                uncertain,
+                ranges(part)));
     }
 
     private Optional<Method> uncertainty(Part study) {
         Part part = study.partOrMissing(
-                "uncertainty", "what an uncertainty draws", "draws", "method", "seed", "of", "along");
+                "uncertainty", "what an uncertainty draws", "draws", "method", "seed", "of", "ranges", "along");
         int draws = part.count("draws", 2, 256);
         Optional<Method.Swept> along = Optional.empty();
         if (part.has("along")) {
@@ -159,21 +164,23 @@ final class MethodReader {
                         draws,
                         part.wordIfAny("method", DRAWS).orElse(Draws.Kind.SOBOL),
                         part.seed(),
-                        uncertain));
+                        uncertain,
+                        ranges(part)));
+    }
+
+    private List<Factor> ranges(Part part) {
+        List<Factor> varying = new ArrayList<>();
+        for (Part range : part.parts("ranges", "a value between two ends", FactorReader.rangeKeys())) {
+            factors.range(range).ifPresent(varying::add);
+        }
+        return varying;
     }
 
     private Optional<Method> sensitivity(Part study) {
         Part part = study.partOrMissing(
                 "sensitivity", "a sensitivity", "method", "of", "ranges", "trajectories", "levels", "draws", "seed");
         boolean indices = part.word("method", SENSITIVITIES);
-        List<Factor> varying = new ArrayList<>();
-        for (Part range : part.parts("ranges", "a value between two ends", FactorReader.rangeKeys())) {
-            Optional<Factor> factor = factors.range(range);
-            if (factor.isEmpty()) {
-                return Optional.empty();
-            }
-            varying.add(factor.get());
-        }
+        List<Factor> varying = ranges(part);
         if (part.has("of") || !part.has("ranges")) {
             UncertainReader.chosen(part, base.document()).factors().forEach(f -> varying.add(labelled(f)));
         }

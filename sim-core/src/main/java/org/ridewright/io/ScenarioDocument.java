@@ -96,6 +96,28 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
         return new NamedValue(vehiclePath(index, value.path()), value.written(), value.measure());
     }
 
+    /**
+     * The value of a vehicle at a path once others have been put in, which may be what puts it there.
+     *
+     * @throws UnfitValueException if there is none
+     */
+    NamedValue value(String path, Map<String, String> texts) {
+        Matcher ofVehicle = OF_VEHICLE.matcher(path.strip());
+        if (!ofVehicle.matches()) {
+            return value(path);
+        }
+        int index = entrants(ofVehicle.group(1)).get(0);
+        Map<String, String> own = new LinkedHashMap<>();
+        texts.forEach((at, text) -> {
+            Matcher other = OF_VEHICLE.matcher(at.strip());
+            if (other.matches() && entrants(other.group(1)).contains(index)) {
+                own.put(other.group(2), text);
+            }
+        });
+        NamedValue value = vehicles.get(index).value(ofVehicle.group(2), own);
+        return new NamedValue(vehiclePath(index, value.path()), value.written(), value.measure());
+    }
+
     @Override
     public Scenario with(Map<String, String> texts) {
         Map<String, String> own = new LinkedHashMap<>();

@@ -3,6 +3,7 @@ package org.ridewright.io;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.ridewright.study.Answer;
 import org.ridewright.study.Method;
 import org.ridewright.study.Question;
 import org.ridewright.study.Study;
@@ -10,7 +11,17 @@ import org.ridewright.study.Study;
 /** Study files; their language is laid down in {@code docs/studies.md}. */
 public final class StudyFile {
     private static final String[] KEYS = {
-        "study", "about", "base", "with", "answers", "sweep", "compare", "uncertainty", "sensitivity", "search"
+        "study",
+        "about",
+        "base",
+        "with",
+        "answers",
+        "answer",
+        "sweep",
+        "compare",
+        "uncertainty",
+        "sensitivity",
+        "search"
     };
 
     private StudyFile() {}
@@ -38,6 +49,7 @@ public final class StudyFile {
         }
         MethodReader methods = new MethodReader(base.get(), variants);
         Optional<Method> method = methods.read(part);
+        Optional<Answer> answer = method.flatMap(m -> AnswerReader.read(part, questions, m, methods.variants()));
         reading.throwIfAny();
         Study study = new Study(
                 name,
@@ -45,7 +57,8 @@ public final class StudyFile {
                 methods.variants(),
                 questions,
                 method.orElseThrow(),
-                Fingerprint.of(program, file, top, variants.files()));
+                Fingerprint.of(program, file, top, variants.files()),
+                answer);
         MethodReader.refuseHuge(reading, top, study.schedule().size());
         reading.throwIfAny();
         return study;

@@ -79,9 +79,15 @@ final class VariantReader {
         }
         if (node.get() instanceof Node.Mapping mapping) {
             Values values = new Values(part.reading());
-            mapping.entries()
-                    .forEach((path, entry) -> values.text(entry.value(), "what is to stand there")
-                            .ifPresent(text -> texts.put(path, text)));
+            mapping.entries().forEach((path, entry) -> {
+                if (entry.value() instanceof Node.Scalar scalar && scalar.text().isEmpty()) {
+                    // an empty text, written as such, takes the key away
+                    texts.put(path, "");
+                } else {
+                    values.text(entry.value(), "what is to stand there, or \"\" if nothing is")
+                            .ifPresent(text -> texts.put(path, text));
+                }
+            });
         } else {
             part.reading()
                     .problem(

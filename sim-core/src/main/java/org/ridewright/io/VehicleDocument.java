@@ -56,6 +56,22 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
         return tree.value(path);
     }
 
+    /**
+     * The value at a path once others have been put in, which may be what puts it there.
+     *
+     * @throws org.ridewright.quantity.UnfitValueException if there is none, or no such vehicle can be
+     */
+    NamedValue value(String path, Map<String, String> texts) {
+        Node edited = tree.with(texts);
+        Reading reading = new Reading(file.toString());
+        TreeEdit.locate(edited, reading);
+        VehicleFile.described(edited, reading);
+        String counted = new TreePath(path).in(edited).get(0);
+        return reading.measure(counted)
+                .map(measure -> new NamedValue(counted, texts.getOrDefault(path, ""), Optional.of(measure)))
+                .orElseGet(() -> value(path));
+    }
+
     @Override
     public Vehicle with(Map<String, String> texts) {
         Node edited = tree.with(texts);

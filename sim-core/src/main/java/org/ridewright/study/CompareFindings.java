@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -25,6 +26,9 @@ public final class CompareFindings extends Findings {
     private double[][][] values = new double[0][][];
     private QuantileSketch[][][] spreads = new QuantileSketch[0][][];
     private QuantileSketch[][][] differences = new QuantileSketch[0][][];
+
+    private Optional<Tries> tries = Optional.empty();
+    private int drawNumber;
 
     CompareFindings(Study study, Method.Compare method) {
         super(study);
@@ -98,6 +102,28 @@ public final class CompareFindings extends Findings {
         for (int v = 0; v < written.size(); v++) {
             fill(values, v, new Outcome(written.get(v), ""));
         }
+        if (study().answer().isPresent()) {
+            tries = Optional.of(new Tries(study(), things, new double[0], rows, method.draws()));
+            if (method.draws() == 0) {
+                keep(values);
+            }
+        }
+    }
+
+    private void keep(double[][][] now) {
+        for (int th = 0; tries.isPresent() && th < things.size(); th++) {
+            for (int r = 0; r < rows.size(); r++) {
+                for (int q = 0; q < questionCount(); q++) {
+                    tries.get().put(th, r, q, drawNumber, now[th][r][q]);
+                }
+            }
+        }
+        drawNumber++;
+    }
+
+    @Override
+    public Optional<Tries> tries() {
+        return tries;
     }
 
     /** Whether a label says which thing it is, rather than which test. */
@@ -132,6 +158,7 @@ public final class CompareFindings extends Findings {
         for (int v = 0; v < draw.size(); v++) {
             fill(now, v, draw.get(v));
         }
+        keep(now);
         for (int r = 0; r < rows.size(); r++) {
             for (int q = 0; q < questionCount(); q++) {
                 int best = best(r, q);

@@ -1,5 +1,7 @@
 package org.ridewright.study;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +41,20 @@ public sealed interface Factor {
     default boolean isByRatio() {
         return (this instanceof Range range && range.byRatio())
                 || (this instanceof Multiple multiple && multiple.byRatio());
+    }
+
+    /** A value on the axis as sentences have it, {@code 12 km/h}, with three digits. */
+    default String spoken(double shown) {
+        String number = new BigDecimal(shown)
+                .round(new MathContext(3))
+                .stripTrailingZeros()
+                .toPlainString();
+        return unit().isEmpty() || unit().equals("1") ? number : number + " " + unit();
+    }
+
+    /** A coordinate as sentences have it. */
+    default String level(double coordinate) {
+        return spoken(shown(coordinate));
     }
 
     /** The coordinate at a share of the range from 0 to 1. */
@@ -113,6 +129,11 @@ public sealed interface Factor {
         }
 
         @Override
+        public String spoken(double shown) {
+            return "× " + Factor.super.spoken(shown);
+        }
+
+        @Override
         public double at(double share) {
             return new Range(name, "1", paths, from, to, byRatio, false).at(share);
         }
@@ -135,6 +156,16 @@ public sealed interface Factor {
         @Override
         public String text(double coordinate) {
             return words.get((int) coordinate);
+        }
+
+        @Override
+        public String spoken(double shown) {
+            return (words.get(0).startsWith("×") ? "× " : "") + Factor.super.spoken(shown);
+        }
+
+        @Override
+        public String level(double coordinate) {
+            return unit.isEmpty() ? text(coordinate) : spoken(shown(coordinate));
         }
 
         @Override

@@ -2,6 +2,8 @@ package org.ridewright.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** What a method makes of the runs, which it takes in the order of their numbers. */
 public abstract class Findings implements Finished.Taker {
@@ -67,6 +69,14 @@ public abstract class Findings implements Finished.Taker {
                 : TestNames.of(base.stream().map(Outcome.Line::labels).toList());
     }
 
+    /** Room for answers at the levels of a value. */
+    Tries levelled(double[] axis, int draws) {
+        List<String> levels =
+                IntStream.range(0, axis.length).mapToObj(Integer::toString).toList();
+        return new Tries(
+                study, levels, axis, base.stream().map(Outcome.Line::labels).toList(), draws);
+    }
+
     int testCount() {
         return Math.max(1, base.size());
     }
@@ -78,6 +88,11 @@ public abstract class Findings implements Finished.Taker {
     /** An answer as written; NaN where there is none. */
     public double asWritten(int test, int question) {
         return test < base.size() ? base.get(test).answer(question) : Double.NaN;
+    }
+
+    /** Answers draw by draw; empty unless the study has sentences to make of them, and its method can. */
+    public Optional<Tries> tries() {
+        return Optional.empty();
     }
 
     /** Runs taken. */

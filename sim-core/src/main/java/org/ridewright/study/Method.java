@@ -37,10 +37,13 @@ public sealed interface Method {
      * @param by what is compared
      * @param draws from tolerances, the same ones for all; 0: as written only
      * @param uncertain of each variant, in their order; used by draws
+     * @param ranges values drawn besides, evenly likely between two ends, the same for all variants
      */
-    record Compare(By by, int draws, Draws.Kind kind, long seed, List<Uncertain> uncertain) implements Method {
+    record Compare(By by, int draws, Draws.Kind kind, long seed, List<Uncertain> uncertain, List<Factor> ranges)
+            implements Method {
         public Compare {
             uncertain = List.copyOf(uncertain);
+            ranges = List.copyOf(ranges);
         }
 
         @Override
@@ -63,9 +66,15 @@ public sealed interface Method {
      * Draws from tolerances, once or at each of some values.
      *
      * @param along value in whose steps the draws are repeated, the same ones at each
+     * @param ranges values drawn besides, evenly likely between two ends
      */
-    record Uncertainty(Optional<Swept> along, int draws, Draws.Kind kind, long seed, Uncertain uncertain)
+    record Uncertainty(
+            Optional<Swept> along, int draws, Draws.Kind kind, long seed, Uncertain uncertain, List<Factor> ranges)
             implements Method {
+        public Uncertainty {
+            ranges = List.copyOf(ranges);
+        }
+
         @Override
         public String word() {
             return "uncertainty";

@@ -118,6 +118,17 @@ public enum RideMeasure {
             seat(Position.FEET, v -> v.metrics().rms()),
             Wanted.SEAT,
             Wanted.FEET),
+    /** Below 3 Hz at the feet. */
+    FEET_HEAVE(
+            "feet heave",
+            "heave at the feet, below 3 Hz, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS,
+            seat(Position.FEET, v -> v.bands().heave().rms()),
+            Wanted.SEAT,
+            Wanted.FEET,
+            Wanted.KINDS_OF_MOTION),
     /** From 3 to 10 Hz at the feet. */
     FEET_JOLT(
             "feet jolt",

@@ -46,6 +46,17 @@ final class Schedules {
         return all;
     }
 
+    /** Words by path of values drawn between two ends, whose shares begin at {@code first}; their cells are added. */
+    private static Map<String, String> between(List<Factor> ranges, double[] shares, int first, List<String> cells) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (int r = 0; r < ranges.size(); r++) {
+            double coordinate = ranges.get(r).at(shares[first + r]);
+            texts.putAll(ranges.get(r).texts(coordinate));
+            cells.add(ranges.get(r).cell(coordinate));
+        }
+        return texts;
+    }
+
     private static Trial base(int variant, Variant of, int columns) {
         return new Trial(0, variant, "base", of.texts(), blanks(columns));
     }
@@ -105,7 +116,11 @@ final class Schedules {
                 paths.addAll(uncertain.paths());
             }
             columns = List.copyOf(paths);
-            draws = new Draws(compare.kind(), Math.max(1, compare.draws()), dimensions.size(), compare.seed());
+            draws = new Draws(
+                    compare.kind(),
+                    Math.max(1, compare.draws()),
+                    dimensions.size() + compare.ranges().size(),
+                    compare.seed());
         }
 
         @Override
@@ -119,6 +134,7 @@ final class Schedules {
             for (String path : columns) {
                 heads.add(head(path));
             }
+            compare.ranges().forEach(r -> heads.add(r.head()));
             return heads;
         }
 
@@ -139,7 +155,7 @@ final class Schedules {
             Variant variant = variants.get(v);
             List<String> cells = new ArrayList<>(List.of(variant.name()));
             if (draw < 0) {
-                cells.addAll(blanks(columns.size()));
+                cells.addAll(blanks(columns.size() + compare.ranges().size()));
                 return new Trial(run, v, "as written", variant.texts(), cells);
             }
             double[] shares = draws.point(draw);
@@ -156,6 +172,7 @@ final class Schedules {
             }
             // what makes the variant stays, whatever its tolerance
             Map<String, String> drawn = over(uncertain.texts(values), variant.texts());
+            drawn = over(drawn, between(compare.ranges(), shares, dimensions.size(), cells));
             return new Trial(run, v, "draw", drawn, cells);
         }
     }
@@ -169,7 +186,11 @@ final class Schedules {
         Drawn(Variant variant, Method.Uncertainty method) {
             this.variant = variant;
             this.method = method;
-            draws = new Draws(method.kind(), method.draws(), method.uncertain().dimensions(), method.seed());
+            draws = new Draws(
+                    method.kind(),
+                    method.draws(),
+                    method.uncertain().dimensions() + method.ranges().size(),
+                    method.seed());
         }
 
         static String head(String path, Spread spread) {
@@ -195,6 +216,7 @@ final class Schedules {
             for (int i = 0; i < paths.size(); i++) {
                 heads.add(head(paths.get(i), method.uncertain().spreads().get(i)));
             }
+            method.ranges().forEach(r -> heads.add(r.head()));
             return heads;
         }
 
@@ -204,9 +226,13 @@ final class Schedules {
                 return base(0, variant, heads().size());
             }
             int level = (int) ((run - 1) / method.draws());
-            List<Double> values = method.uncertain().values(draws.point((run - 1) % method.draws()));
+            double[] shares = draws.point((run - 1) % method.draws());
+            List<Double> values = method.uncertain().values(shares);
             List<String> cells = new ArrayList<>();
+            List<String> ranged = new ArrayList<>();
             Map<String, String> drawn = over(method.uncertain().texts(values), variant.texts());
+            drawn = over(
+                    drawn, between(method.ranges(), shares, method.uncertain().dimensions(), ranged));
             if (method.along().isPresent()) {
                 Method.Swept along = method.along().get();
                 double coordinate = along.coordinates().get(level);
@@ -214,6 +240,7 @@ final class Schedules {
                 drawn = over(drawn, along.factor().texts(coordinate));
             }
             values.forEach(value -> cells.add(Double.toString(value)));
+            cells.addAll(ranged);
             return new Trial(run, 0, "draw", drawn, cells);
         }
     }

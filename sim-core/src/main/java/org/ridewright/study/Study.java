@@ -1,6 +1,7 @@
 package org.ridewright.study;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ridewright.quantity.Measures;
 import org.ridewright.quantity.NamedValue;
@@ -15,6 +16,7 @@ import org.ridewright.quantity.UnfitValueException;
  * @param variants at least one; methods other than a comparison use the first
  * @param questions at least one
  * @param fingerprint of all files that the study rests on; runs of one fingerprint can stand in for each other
+ * @param answer sentences to be made from the numbers, if the author wrote any
  */
 public record Study(
         String name,
@@ -22,10 +24,22 @@ public record Study(
         List<Variant> variants,
         List<Question> questions,
         Method method,
-        String fingerprint) {
+        String fingerprint,
+        Optional<Answer> answer) {
     public Study {
         variants = List.copyOf(variants);
         questions = List.copyOf(questions);
+    }
+
+    /** Without sentences of its own. */
+    public Study(
+            String name,
+            String about,
+            List<Variant> variants,
+            List<Question> questions,
+            Method method,
+            String fingerprint) {
+        this(name, about, variants, questions, method, fingerprint, Optional.empty());
     }
 
     /** Its runs; of a search, which finds its runs as it goes, none but the first. */

@@ -41,12 +41,17 @@ public final class StudyBench implements Bench {
         return new Outcome(lines, "");
     }
 
-    private Outcome.Line line(Scenario scenario, RideBench.Test test) {
-        List<String> labels = List.of(
+    /** Vehicle, load case, road and speed. */
+    public static List<String> labels(RideBench.Test test) {
+        return List.of(
                 test.vehicle().name(),
                 test.load().name(),
                 test.road().name(),
                 test.plan().title());
+    }
+
+    private Outcome.Line line(Scenario scenario, RideBench.Test test) {
+        List<String> labels = labels(test);
         try {
             Measured measured = bench.measure(scenario, test, wanted);
             List<Double> answers =

@@ -2,6 +2,7 @@ package org.ridewright.study;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Answers at every level of a sweep, as far as a figure can show them. */
 public final class SweepFindings extends Findings {
@@ -9,6 +10,8 @@ public final class SweepFindings extends Findings {
     private final Levels[] levels;
     /** By test, question, slot of the first value, slot of the second. */
     private double[][][][] values = new double[0][][][];
+
+    private Optional<Tries> tries = Optional.empty();
 
     SweepFindings(Study study, Method.Sweep sweep) {
         super(study);
@@ -30,6 +33,9 @@ public final class SweepFindings extends Findings {
                     }
                 }
             }
+            if (study().answer().isPresent() && levels.length == 1) {
+                tries = Optional.of(levelled(axis(0), 0));
+            }
             return;
         }
         int inner = levels.length > 1 ? levels[1].count() : 1;
@@ -41,8 +47,16 @@ public final class SweepFindings extends Findings {
         for (int t = 0; t < values.length; t++) {
             for (int q = 0; q < questionCount(); q++) {
                 values[t][q][first][second] = outcome.answer(t, q);
+                if (tries.isPresent() && t < base().size()) {
+                    tries.get().put(first, t, q, 0, outcome.answer(t, q));
+                }
             }
         }
+    }
+
+    @Override
+    public Optional<Tries> tries() {
+        return tries;
     }
 
     /** What was swept. */

@@ -1,9 +1,12 @@
 package org.ridewright.study;
 
+import java.util.Optional;
+
 /** How answers are spread over the draws, once or at each level of a value. */
 public final class UncertaintyFindings extends Findings {
     private final Method.Uncertainty method;
     private final Levels levels;
+    private Optional<Tries> tries = Optional.empty();
     /** By slot, test, question. */
     private QuantileSketch[][][] sketches = new QuantileSketch[0][][];
 
@@ -24,14 +27,26 @@ public final class UncertaintyFindings extends Findings {
                     }
                 }
             }
+            if (study().answer().isPresent()) {
+                tries = Optional.of(levelled(axis(), method.draws()));
+            }
             return;
         }
         int slot = levels.slot((int) ((trial.run() - 1) / method.draws()));
         for (int t = 0; slot >= 0 && t < testCount(); t++) {
             for (int q = 0; q < questionCount(); q++) {
-                sketches[slot][t][q].add(outcome.answer(t, q));
+                double answer = outcome.answer(t, q);
+                sketches[slot][t][q].add(answer);
+                if (tries.isPresent() && t < base().size()) {
+                    tries.get().put(slot, t, q, (trial.run() - 1) % method.draws(), answer);
+                }
             }
         }
+    }
+
+    @Override
+    public Optional<Tries> tries() {
+        return tries;
     }
 
     /** The method. */

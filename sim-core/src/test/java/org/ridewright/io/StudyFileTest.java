@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ridewright.study.Answer;
 import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
@@ -24,6 +25,7 @@ import org.ridewright.study.RideMeasure;
 import org.ridewright.study.Schedule;
 import org.ridewright.study.Study;
 import org.ridewright.study.StudyBench;
+import org.ridewright.study.Telling;
 import org.ridewright.study.Trial;
 
 /** What study files say, and how those are refused that say what cannot be. */
@@ -77,6 +79,11 @@ class StudyFileTest {
 
     private static String sweep(String keys) {
         return HEAD + "sweep:\n  - vary: \"" + SPEED + "\"\n" + keys.indent(4);
+    }
+
+    private static String answered(String sentence, String blank) {
+        return HEAD + "compare: {variants: [{called: a}, {called: b}]}\nanswer:\n  sentences: [\"" + sentence
+                + "\"]\n  blanks: {" + blank + "}\n";
     }
 
     static Stream<Arguments> refused() {
@@ -224,7 +231,62 @@ class StudyFileTest {
                         HEAD + "search: {best: lowest, vary: {vary: \"" + SPEED + "\", from: 1 km/h, to: 2 km/h}}\n",
                         4,
                         "is not what is best",
-                        "least or greatest"));
+                        "least or greatest"),
+                refusal(
+                        "a blank that nothing fills",
+                        answered("Peak {peek}.", "peak: {change: peak, from: a, to: b}"),
+                        6,
+                        "is a blank that nothing fills",
+                        "write peak"),
+                refusal(
+                        "what fills no blank",
+                        answered("Peak.", "peak: {change: peak, from: a, to: b}"),
+                        7,
+                        "fills no blank",
+                        "{peak}"),
+                refusal(
+                        "a blank of what is not asked",
+                        answered("{x}", "x: {change: a_w, from: a, to: b}"),
+                        7,
+                        "is not among the answers",
+                        "peak"),
+                refusal(
+                        "a blank of what is not compared",
+                        answered("{x}", "x: {change: peak, from: a, to: c}"),
+                        7,
+                        "is not one of what is compared",
+                        "a or b"),
+                refusal(
+                        "a blank on no ride test",
+                        answered("{x}", "x: {change: peak, from: a, to: b, on: setts}"),
+                        7,
+                        "is no ride test",
+                        "on: [...]"),
+                refusal(
+                        "a blank on several ride tests",
+                        answered("{x}", "x: {change: peak, from: a, to: b}").replace("plank.yaml", "two.yaml"),
+                        7,
+                        "leaves 2 ride tests",
+                        "10 km/h or 20 km/h"),
+                refusal(
+                        "the best of what has no axis",
+                        answered("{x}", "x: {best: peak}"),
+                        7,
+                        "needs a value that varies",
+                        "order"),
+                refusal(
+                        "a blank filled in two ways",
+                        answered("{x}", "x: {best: peak, order: peak}"),
+                        7,
+                        "given beside",
+                        "remove"),
+                refusal(
+                        "sentences of a search",
+                        HEAD + "answer: {sentences: [Good.]}\nsearch: {best: least, vary: {vary: \"" + SPEED
+                                + "\", from: 1 km/h, to: 2 km/h}}\n",
+                        4,
+                        "cannot be made from this kind of study",
+                        "remove 'answer'"));
     }
 
     private static Arguments refusal(String what, String text, int line, String fault, String remedy) {
@@ -241,6 +303,59 @@ class StudyFileTest {
                             assertThat(problem.line()).isEqualTo(line);
                             assertThat(problem.render()).contains(fault).containsIgnoringCase(remedy);
                         }));
+    }
+
+    @Test
+    void blanksMeanQuestionsThingsLevelsAndRideTests() {
+        Answer answer = study(
+                        HEAD
+                                + "uncertainty: {draws: 4, along: {vary: \"" + SPEED
+                                + "\", from: 4 km/h, to: 16 km/h, steps: 4}}\n"
+                                + "answer:\n  sentences: [\"{up} and {where}.\"]\n  blanks:\n"
+                                + "    up: {change: peak, from: 4 km/h, to: 12.0 km/h, on: plank}\n    where: {first: peak, above: 3}\n")
+                .answer()
+                .orElseThrow();
+
+        assertThat(answer.blanks())
+                .containsEntry("up", new Telling.Change(0, 0, 2, false, List.of("plank")))
+                .containsEntry("where", new Telling.First(0, true, 3, List.of()));
+    }
+
+    @Test
+    void valuesBetweenTwoEndsAreDrawnBesideTolerancesAndWholeOnesAreWhole() throws IOException {
+        Files.writeString(
+                folder.resolve("plank.yaml"),
+                SCENARIO.replace("duration", "  surfaces: [{spectrum: {class: C, seed: 3}}]\nduration"));
+        Study study = study(HEAD
+                + "compare:\n  draws: 4\n  ranges:\n    - {vary: \"road.surfaces[0].spectrum.seed\", from: 1, to: 90}\n"
+                + "    - {vary: \"" + SPEED
+                + "\", from: 8 km/h, to: 12 km/h}\n  variants: [{called: a}, {called: b}]\n");
+
+        for (long run = 2; run < study.schedule().size(); run += 2) {
+            Trial first = study.schedule().trial(run);
+            Trial second = study.schedule().trial(run + 1);
+            assertThat(first.texts().get("road.surfaces[0].spectrum.seed")).matches("\\d{1,2}");
+            assertThat(first.texts()).containsKey(SPEED).isEqualTo(second.texts());
+            assertThat(new StudyBench(study).ride(first).hasFailed()).isFalse();
+        }
+    }
+
+    @Test
+    void anEmptyTextTakesAKeyAway() {
+        Study study = study(HEAD + "compare: {variants: [{called: a}, {called: b, with: "
+                + "{\"vehicles[0].vehicle.axles[0].dampers\": \"\"}}]}\n");
+
+        assertThat(study.variants()
+                        .get(1)
+                        .scenario()
+                        .with(study.variants().get(1).texts())
+                        .entrants()
+                        .get(0)
+                        .vehicle()
+                        .axles()
+                        .get(0)
+                        .dampers())
+                .isEmpty();
     }
 
     @Test

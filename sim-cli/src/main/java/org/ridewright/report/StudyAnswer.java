@@ -1,0 +1,259 @@
+package org.ridewright.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.ridewright.study.Answer;
+import org.ridewright.study.Estimate;
+import org.ridewright.study.Factor;
+import org.ridewright.study.Findings;
+import org.ridewright.study.Method;
+import org.ridewright.study.Question;
+import org.ridewright.study.Telling;
+import org.ridewright.study.Tries;
+
+/**
+ * The sentences of a study with their blanks filled. What the draws do not tell apart is said to be so, and a best at the edge of what was tried, or
+ * that nothing sets apart, is not called one.
+ */
+final class StudyAnswer {
+    private static final String NOTHING = "(not ridden)";
+
+    private final List<Question> questions;
+    private final Tries tries;
+    private final Optional<Factor> along;
+
+    private StudyAnswer(List<Question> questions, Tries tries, Optional<Factor> along) {
+        this.questions = questions;
+        this.tries = tries;
+        this.along = along;
+    }
+
+    /** None if the study's author wrote none. */
+    static List<String> of(Findings findings) {
+        Optional<Answer> answer = findings.study().answer();
+        if (answer.isEmpty() || findings.tries().isEmpty()) {
+            return List.of();
+        }
+        StudyAnswer words = new StudyAnswer(
+                findings.study().questions(),
+                findings.tries().get(),
+                along(findings.study().method()).map(Method.Swept::factor));
+        Map<String, String> filled = new LinkedHashMap<>();
+        answer.get().blanks().forEach((name, telling) -> filled.put(name, words.of(telling)));
+        return answer.get().with(filled);
+    }
+
+    private static Optional<Method.Swept> along(Method method) {
+        if (method instanceof Method.Uncertainty uncertainty) {
+            return uncertainty.along();
+        }
+        return method instanceof Method.Sweep sweep ? Optional.of(sweep.swept().get(0)) : Optional.empty();
+    }
+
+    private String of(Telling telling) {
+        if (telling instanceof Telling.Where where) {
+            return where(where);
+        }
+        OptionalInt test = tries.test(telling.on());
+        if (test.isEmpty()) {
+            return NOTHING;
+        }
+        int t = test.getAsInt();
+        if (telling instanceof Telling.Value value) {
+            int of = tries.thing(value.of(), t, value.question());
+            return of < 0 ? NOTHING : value(tries.value(of, t, value.question()), value.question());
+        } else if (telling instanceof Telling.Change change) {
+            return change(change, t);
+        } else if (telling instanceof Telling.Best best) {
+            return best(tries.best(t, best.question()));
+        } else if (telling instanceof Telling.First first) {
+            return first(tries.first(first.above(), first.bound(), t, first.question()));
+        }
+        return order((Telling.Order) telling, t);
+    }
+
+    private String unit(int question) {
+        String unit = questions.get(question).measure().unit();
+        return unit.equals("1") ? "" : " " + unit;
+    }
+
+    private String value(Estimate e, int question) {
+        if (!Double.isFinite(e.value())) {
+            return NOTHING;
+        }
+        String text = Numbers.of(e.value(), 2) + unit(question);
+        return tries.isDrawn() ? text + " (" + Numbers.of(e.low(), 2) + " to " + Numbers.of(e.high(), 2) + ")" : text;
+    }
+
+    private String change(Telling.Change change, int t) {
+        int from = tries.thing(change.from(), t, change.question());
+        int to = tries.thing(change.to(), t, change.question());
+        if (from < 0 || to < 0) {
+            return NOTHING;
+        } else if (from == to) {
+            return "the same";
+        }
+        if (change.inUnits()) {
+            Estimate difference = tries.difference(from, to, t, change.question());
+            String unit = unit(change.question());
+            return said(difference, tries.isDrawn(), x -> Numbers.of(Math.abs(x), 2), unit);
+        }
+        Estimate ratio = tries.ratio(from, to, t, change.question());
+        if (ratio.low() > 2) {
+            return times(ratio);
+        }
+        Estimate less = new Estimate(ratio.value() - 1, ratio.low() - 1, ratio.high() - 1);
+        return said(less, tries.isDrawn(), x -> Numbers.of(100 * Math.abs(x), 2), " %");
+    }
+
+    private String times(Estimate ratio) {
+        String text = Numbers.of(ratio.value(), 2) + " times as high";
+        return tries.isDrawn()
+                ? text + " (" + Numbers.of(ratio.low(), 2) + " to " + Numbers.of(ratio.high(), 2) + " times)"
+                : text;
+    }
+
+    /** How a number is written. */
+    @FunctionalInterface
+    private interface Writing {
+        String of(double value);
+    }
+
+    private static String said(Estimate e, boolean drawn, Writing number, String unit) {
+        if (!Double.isFinite(e.value())) {
+            return NOTHING;
+        } else if (!drawn) {
+            return e.value() == 0 ? "the same" : number.of(e.value()) + unit + side(e.value());
+        } else if (e.low() > 0 || e.high() < 0) {
+            boolean up = e.low() > 0;
+            return number.of(e.value()) + unit + side(e.value()) + " (" + number.of(up ? e.low() : e.high()) + " to "
+                    + number.of(up ? e.high() : e.low()) + unit + ")";
+        } else if (e.low() == 0 && e.high() == 0) {
+            return "the same";
+        }
+        return "not told apart (" + number.of(e.low()) + unit + (e.low() < 0 ? " lower" : "") + " to "
+                + number.of(e.high()) + unit + (e.high() > 0 ? " higher" : "") + ")";
+    }
+
+    private static String side(double value) {
+        return value < 0 ? " lower" : " higher";
+    }
+
+    private String best(Tries.Band band) {
+        int last = tries.things().size() - 1;
+        if (band.best() < 0) {
+            return NOTHING;
+        } else if (band.low() == 0 && band.high() == last) {
+            return "none: the answer is flat, nothing from " + level(0) + " to " + level(last) + " is told apart from "
+                    + level(band.best());
+        }
+        String like = band.low() == band.high()
+                ? ""
+                : ", from which nothing between " + level(band.low()) + " and " + level(band.high()) + " is told apart";
+        if (band.best() == 0 || band.best() == last) {
+            return "none within what was tried: it is best at the end, " + level(band.best()) + like;
+        }
+        return level(band.best()) + like;
+    }
+
+    private String level(int level) {
+        return spoken(tries.at(level));
+    }
+
+    private String spoken(double at) {
+        return along.map(a -> a.spoken(at)).orElse(Numbers.of(at));
+    }
+
+    private String first(Tries.Passing passing) {
+        Estimate at = passing.at();
+        String end = level(tries.things().size() - 1);
+        if (passing.never() == 1) {
+            return "nowhere up to " + end;
+        } else if (passing.atOnce() == 1) {
+            return level(0) + " or less";
+        }
+        if (!tries.isDrawn()) {
+            return spoken(at.value());
+        } else if (at.high() == tries.at(0)) {
+            return "less than " + level(0);
+        }
+        String low = passing.atOnce() >= 0.05 ? "less than " + level(0) : spoken(at.low());
+        String high = Double.isNaN(at.high()) ? "more than " + end : spoken(at.high());
+        String middle = passing.atOnce() > 0.5
+                ? "less than " + level(0)
+                : Double.isNaN(at.value()) ? "more than " + end : spoken(at.value());
+        return middle + " (" + low + " to " + high + ")";
+    }
+
+    private String order(Telling.Order order, int t) {
+        int q = order.question();
+        List<Integer> sorted = IntStream.range(0, tries.things().size())
+                .filter(th -> Double.isFinite(tries.value(th, t, q).value()))
+                .boxed()
+                .sorted(Comparator.comparingDouble(th -> tries.value(th, t, q).value()))
+                .toList();
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < sorted.size(); i++) {
+            if (i > 0) {
+                text.append(
+                        tries.isDrawn() && tries.isLike(sorted.get(i - 1), sorted.get(i), t, q)
+                                ? ", not told apart from it "
+                                : ", then ");
+            }
+            text.append(name(sorted.get(i))).append(' ').append(value(tries.value(sorted.get(i), t, q), q));
+        }
+        return sorted.isEmpty() ? NOTHING : text.toString();
+    }
+
+    private String name(int thing) {
+        return along.isPresent() ? level(thing) : tries.things().get(thing);
+    }
+
+    private String where(Telling.Where where) {
+        List<String> lower = new ArrayList<>();
+        List<String> higher = new ArrayList<>();
+        List<String> alike = new ArrayList<>();
+        int[] tests = tries.tests(where.on());
+        for (int t : tests) {
+            Estimate difference = tries.difference(where.against(), where.of(), t, where.question());
+            if (Double.isFinite(difference.value())) {
+                (difference.high() < 0 ? lower : difference.low() > 0 ? higher : alike).add(label(t, tests));
+            }
+        }
+        List<String> parts = new ArrayList<>();
+        int all = lower.size() + higher.size() + alike.size();
+        add(parts, "lower", lower, all);
+        add(parts, "higher", higher, all);
+        add(parts, "not told apart", alike, all);
+        return parts.isEmpty() ? NOTHING : String.join(", ", parts);
+    }
+
+    private static void add(List<String> parts, String what, List<String> tests, int all) {
+        if (!tests.isEmpty()) {
+            parts.add(what + (tests.size() == all ? " in every test" : " for " + listed(tests)));
+        }
+    }
+
+    private static String listed(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    }
+
+    /** What tells a ride test from the others. */
+    private String label(int test, int[] among) {
+        List<String> own = tries.labels().get(test);
+        List<String> parts = IntStream.range(0, own.size())
+                .filter(i -> !own.get(i).isEmpty()
+                        && IntStream.of(among)
+                                .anyMatch(o -> !tries.labels().get(o).get(i).equals(own.get(i))))
+                .mapToObj(own::get)
+                .toList();
+        return parts.isEmpty() ? "it" : String.join(", ", parts);
+    }
+}

@@ -1,0 +1,311 @@
+package org.ridewright.io;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.ridewright.ride.RideBench;
+import org.ridewright.ride.Scenario;
+import org.ridewright.study.Answer;
+import org.ridewright.study.Method;
+import org.ridewright.study.Question;
+import org.ridewright.study.StudyBench;
+import org.ridewright.study.Telling;
+import org.ridewright.study.Variant;
+
+/** Reads the sentences that a study makes from its numbers, and what fills their blanks. */
+final class AnswerReader {
+    private static final String[] KINDS = {"value", "change", "best", "first", "order", "where"};
+    private static final String[] KEYS = {
+        "value", "change", "best", "first", "order", "where", "of", "from", "to", "against", "above", "below", "as",
+        "on"
+    };
+    private static final Words<Boolean> FORMS =
+            Words.of("a way to state a change", List.of(false, true), units -> units ? "difference" : "per cent");
+
+    private final List<Question> questions;
+    private final Subjects subjects;
+    private final List<List<String>> tests;
+
+    private AnswerReader(List<Question> questions, Subjects subjects, List<List<String>> tests) {
+        this.questions = questions;
+        this.subjects = subjects;
+        this.tests = tests;
+    }
+
+    /** Empty if there is none, or something is wrong with it, which is noted. */
+    static Optional<Answer> read(Part study, List<Question> questions, Method method, List<Variant> variants) {
+        if (!study.has("answer")) {
+            return Optional.empty();
+        }
+        Optional<Subjects> subjects = Subjects.of(method, variants);
+        if (subjects.isEmpty()) {
+            study.reading()
+                    .problem(
+                            study.node("answer").orElseThrow(),
+                            "",
+                            "cannot be made from this kind of study",
+                            "a comparison, an uncertainty, or a sweep of one value, of at most " + Subjects.MOST
+                                    + " steps",
+                            "remove 'answer'; the report says what was found");
+            return Optional.empty();
+        }
+        AnswerReader reader = new AnswerReader(questions, subjects.get(), tests(method, variants.get(0)));
+        return reader.read(study.partOrMissing("answer", "an answer", "sentences", "blanks"));
+    }
+
+    /** Labels of the ride tests that each thing goes through. */
+    private static List<List<String>> tests(Method method, Variant first) {
+        Scenario scenario = first.texts().isEmpty()
+                ? first.scenario().asWritten()
+                : first.scenario().with(first.texts());
+        List<List<String>> labels =
+                RideBench.tests(scenario).stream().map(StudyBench::labels).toList();
+        int thing = !(method instanceof Method.Compare compare)
+                ? -1
+                : switch (compare.by()) {
+                    case VEHICLES -> 0;
+                    case LOAD_CASES -> 1;
+                    case VARIANTS -> -1;
+                };
+        return labels.stream()
+                .filter(l -> thing < 0 || l.get(thing).equals(labels.get(0).get(thing)))
+                .toList();
+    }
+
+    private Optional<Answer> read(Part part) {
+        if (!part.has("sentences")) {
+            part.missing("sentences", "a list of texts with blanks such as {gravel}");
+        }
+        Map<String, Telling> blanks = new LinkedHashMap<>();
+        Map<String, Node> named = new LinkedHashMap<>();
+        if (part.node("blanks").orElse(null) instanceof Node.Mapping mapping) {
+            mapping.entries().forEach((name, entry) -> {
+                named.put(name, entry.value());
+                telling(Part.of(part.reading(), entry.value(), "a blank", KEYS)).ifPresent(t -> blanks.put(name, t));
+            });
+        } else if (part.has("blanks")) {
+            part.part("blanks", "blanks");
+        }
+        List<String> sentences = new ArrayList<>();
+        Set<String> used = new LinkedHashSet<>();
+        Values values = new Values(part.reading());
+        for (Node item : part.itemsOrOne("sentences", "texts with blanks such as {gravel}")) {
+            values.text(item, "a sentence").ifPresent(text -> {
+                sentences.add(text.strip());
+                for (String name : Answer.blanks(text)) {
+                    used.add(name);
+                    refuseUnknown(part, item, name, named.keySet());
+                }
+            });
+        }
+        named.forEach((name, node) -> {
+            if (!used.contains(name) && !sentences.isEmpty()) {
+                part.reading()
+                        .problem(
+                                node,
+                                "",
+                                "fills no blank",
+                                "a blank {" + name + "} in one of the sentences",
+                                "remove it, or write the blank");
+            }
+        });
+        return sentences.isEmpty() || part.reading().isSpoiltWithin(part.path())
+                ? Optional.empty()
+                : Optional.of(new Answer(sentences, blanks));
+    }
+
+    private static void refuseUnknown(Part part, Node sentence, String name, Set<String> known) {
+        if (!known.contains(name)) {
+            part.reading()
+                    .problem(
+                            sentence,
+                            "{" + name + "}",
+                            "is a blank that nothing fills",
+                            known.isEmpty() ? "a name that stands under 'blanks'" : Words.listed(List.copyOf(known)),
+                            known.isEmpty()
+                                    ? "write blanks: {" + name + ": {value: a_w}}"
+                                    : Hints.nearest(name, known) + ", or say under 'blanks' what fills it");
+        }
+    }
+
+    private Optional<Telling> telling(Part part) {
+        Optional<String> kind = part.oneOf(KINDS);
+        if (kind.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Integer> question = question(part, kind.get());
+        Optional<List<String>> on = on(part, kind.get());
+        if (question.isEmpty() || on.isEmpty()) {
+            return Optional.empty();
+        }
+        int q = question.get();
+        return switch (kind.get()) {
+            case "value" -> thing(part, "of").map(of -> new Telling.Value(q, of, on.get()));
+            case "change" -> {
+                boolean inUnits = part.wordIfAny("as", FORMS).orElse(false);
+                yield thing(part, "from")
+                        .flatMap(from ->
+                                thing(part, "to").map(to -> new Telling.Change(q, from, to, inUnits, on.get())));
+            }
+            case "best" -> onAxis(part, "best") ? Optional.of(new Telling.Best(q, on.get())) : Optional.empty();
+            case "first" -> onAxis(part, "first") ? first(part, q, on.get()) : Optional.empty();
+            case "order" -> Optional.of(new Telling.Order(q, on.get()));
+            default ->
+                thing(part, "of")
+                        .flatMap(of -> thing(part, "against").map(than -> new Telling.Where(q, of, than, on.get())));
+        };
+    }
+
+    private Optional<Telling> first(Part part, int question, List<String> on) {
+        Optional<String> side = part.oneOf("above", "below");
+        return side.flatMap(key -> part.node(key).flatMap(node -> new Values(part.reading()).number(node)))
+                .map(bound -> new Telling.First(question, side.get().equals("above"), bound, on));
+    }
+
+    private boolean onAxis(Part part, String key) {
+        if (!subjects.isAxis()) {
+            part.reading()
+                    .problem(
+                            part.node(key).orElseThrow(),
+                            "",
+                            "needs a value that varies in numbers",
+                            "a sweep of one, or an uncertainty along one",
+                            "ask for 'order', 'change' or 'where'");
+        }
+        return subjects.isAxis();
+    }
+
+    private Optional<Integer> question(Part part, String key) {
+        List<String> names = questions.stream().map(Question::name).toList();
+        return part.textIfAny(key, "one of the answers")
+                .flatMap(text -> one(part, key, names.indexOf(text), text, "is not among the answers", names));
+    }
+
+    private Optional<Integer> thing(Part part, String key) {
+        if (!part.has(key)) {
+            if (subjects.names().size() == 1) {
+                return Optional.of(0);
+            }
+            part.missing(key, Words.listed(subjects.names()));
+            return Optional.empty();
+        }
+        return part.textIfAny(key, "one of what is compared").flatMap(text -> {
+            if (subjects.isAxis() && (text.equals("best") || text.equals("worst"))) {
+                return Optional.of(text.equals("best") ? Telling.BEST : Telling.WORST);
+            }
+            return one(part, key, subjects.number(text), text, "is not " + subjects.called(), subjects.names());
+        });
+    }
+
+    private static Optional<Integer> one(
+            Part part, String key, int number, String text, String fault, List<String> known) {
+        if (number < 0) {
+            part.reading()
+                    .problem(
+                            part.node(key).orElseThrow(), text, fault, Words.listed(known), Hints.nearest(text, known));
+            return Optional.empty();
+        }
+        return Optional.of(number);
+    }
+
+    private Optional<List<String>> on(Part part, String kind) {
+        boolean several = kind.equals("where");
+        List<String> on = part.has("on") ? part.texts("on", "a road, load case or speed") : List.of();
+        long found = tests.stream().filter(t -> t.containsAll(on)).count();
+        if (found == 1 || several && found > 0) {
+            return Optional.of(on);
+        }
+        Set<String> words = new LinkedHashSet<>();
+        for (int i = 0; i < 4; i++) {
+            int label = i;
+            Set<String> each =
+                    new LinkedHashSet<>(tests.stream().map(t -> t.get(label)).toList());
+            if (each.size() > 1) {
+                words.addAll(each);
+            }
+        }
+        part.reading()
+                .problem(
+                        part.node("on").orElseGet(() -> part.node(kind).orElseThrow()),
+                        String.join(", ", on),
+                        found == 0 ? "is no ride test" : "leaves " + found + " ride tests",
+                        "what tells one ride test from the others: " + Words.listed(List.copyOf(words)),
+                        "write on: [...] with as many of these as it takes");
+        return Optional.empty();
+    }
+
+    /**
+     * What the sentences speak of: things that are compared, or levels of a value.
+     *
+     * @param isAxis whether they are levels that stand on an axis of numbers
+     */
+    private record Subjects(List<String> names, boolean isAxis, Optional<Method.Swept> swept) {
+        /** More levels than these are not all kept. */
+        static final int MOST = 401;
+
+        static Optional<Subjects> of(Method method, List<Variant> variants) {
+            if (method instanceof Method.Compare compare) {
+                return Optional.of(new Subjects(compared(compare, variants), false, Optional.empty()));
+            } else if (method instanceof Method.Uncertainty uncertainty) {
+                return uncertainty.along().isEmpty()
+                        ? Optional.of(new Subjects(List.of("as written"), false, Optional.empty()))
+                        : along(uncertainty.along().get());
+            } else if (method instanceof Method.Sweep sweep && sweep.swept().size() == 1) {
+                return along(sweep.swept().get(0));
+            }
+            return Optional.empty();
+        }
+
+        private static List<String> compared(Method.Compare compare, List<Variant> variants) {
+            if (compare.by() == Method.By.VARIANTS) {
+                return variants.stream().map(Variant::name).toList();
+            }
+            int label = compare.by() == Method.By.VEHICLES ? 0 : 1;
+            Variant only = variants.get(0);
+            Scenario scenario = only.texts().isEmpty()
+                    ? only.scenario().asWritten()
+                    : only.scenario().with(only.texts());
+            return RideBench.tests(scenario).stream()
+                    .map(test -> StudyBench.labels(test).get(label))
+                    .distinct()
+                    .toList();
+        }
+
+        private static Optional<Subjects> along(Method.Swept swept) {
+            if (swept.coordinates().size() > MOST) {
+                return Optional.empty();
+            }
+            List<String> names =
+                    swept.coordinates().stream().map(swept.factor()::level).toList();
+            return Optional.of(new Subjects(names, !swept.factor().unit().isEmpty(), Optional.of(swept)));
+        }
+
+        String called() {
+            return swept.map(s -> "a step of " + s.factor().name()).orElse("one of what is compared");
+        }
+
+        /** Which one a text means; −1 if none. */
+        int number(String text) {
+            if (swept.isEmpty()) {
+                return names.indexOf(text);
+            }
+            String wanted = bare(text);
+            return IntStream.range(0, names.size())
+                    .filter(i -> bare(names.get(i)).equals(wanted))
+                    .findFirst()
+                    .orElse(-1);
+        }
+
+        private static String bare(String text) {
+            return text.replaceFirst("^x\\s*(?=\\d)", "×")
+                    .replaceAll("\\s", "")
+                    .replaceAll("(\\.\\d*?)0+(?!\\d)", "$1")
+                    .replaceAll("\\.(?!\\d)", "");
+        }
+    }
+}

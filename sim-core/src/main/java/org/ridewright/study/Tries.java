@@ -1,0 +1,230 @@
+package org.ridewright.study;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.DoubleBinaryOperator;
+import java.util.stream.IntStream;
+
+/**
+ * Answers draw by draw, for what has to be told within each draw: the difference of two things, the best level, the first level beyond a bound.
+ * Things are what is compared, or the levels of a value. A study as written only is a single draw.
+ *
+ * <p>Memory is bounded: of more draws than there is room for, the first are kept.
+ */
+public final class Tries {
+    /** Numbers kept. */
+    private static final int ROOM = 4_000_000;
+
+    private final Study study;
+    private final List<String> things;
+    private final double[] axis;
+    private final List<List<String>> labels;
+    /** By thing, ride test, question, draw. */
+    private final double[][][][] values;
+
+    private final int draws;
+    private final boolean drawn;
+
+    /**
+     * @param axis where each thing stands on the axis of the value that varies; empty if things are compared
+     * @param labels of each ride test
+     * @param draws 0: as written only
+     */
+    Tries(Study study, List<String> things, double[] axis, List<List<String>> labels, int draws) {
+        this.study = study;
+        this.things = List.copyOf(things);
+        this.axis = axis.clone();
+        this.labels = labels.stream().map(List::copyOf).toList();
+        int questions = study.questions().size();
+        int cells = Math.max(1, things.size() * labels.size() * questions);
+        drawn = draws > 0;
+        this.draws = Math.max(1, Math.min(draws, ROOM / cells));
+        values = new double[things.size()][labels.size()][questions][this.draws];
+        for (double[][][] thing : values) {
+            for (double[][] test : thing) {
+                for (double[] question : test) {
+                    Arrays.fill(question, Double.NaN);
+                }
+            }
+        }
+    }
+
+    void put(int thing, int test, int question, long draw, double value) {
+        if (draw < draws) {
+            values[thing][test][question][(int) draw] = value;
+        }
+    }
+
+    /** Names of the things; of levels, their numbers. */
+    public List<String> things() {
+        return things;
+    }
+
+    /** Where a level stands on its axis. */
+    public double at(int level) {
+        return axis[level];
+    }
+
+    /** Whether there are draws, and so intervals. */
+    public boolean isDrawn() {
+        return drawn;
+    }
+
+    /** The only ride test that has all of some labels; empty if there is none, or several. */
+    public OptionalInt test(List<String> on) {
+        int[] found = tests(on);
+        return found.length == 1 ? OptionalInt.of(found[0]) : OptionalInt.empty();
+    }
+
+    /** All ride tests that have all of some labels. */
+    public int[] tests(List<String> on) {
+        return IntStream.range(0, labels.size())
+                .filter(t -> labels.get(t).containsAll(on))
+                .toArray();
+    }
+
+    /** Labels of the ride tests. */
+    public List<List<String>> labels() {
+        return labels;
+    }
+
+    /** An answer: its median and 90 % interval over the draws. */
+    public Estimate value(int thing, int test, int question) {
+        return estimate(values[thing][test][question]);
+    }
+
+    /** By how much a thing's answer is above another's, draw by draw. */
+    public Estimate difference(int from, int to, int test, int question) {
+        return estimate(paired(from, to, test, question, (a, b) -> b - a));
+    }
+
+    /** A thing's answer over another's, draw by draw; not a number where the latter is nil. */
+    public Estimate ratio(int from, int to, int test, int question) {
+        return estimate(paired(from, to, test, question, (a, b) -> a > 0 ? b / a : Double.NaN));
+    }
+
+    private double[] paired(int from, int to, int test, int question, DoubleBinaryOperator of) {
+        double[] a = values[from][test][question];
+        double[] b = values[to][test][question];
+        return IntStream.range(0, draws)
+                .mapToDouble(d -> of.applyAsDouble(a[d], b[d]))
+                .toArray();
+    }
+
+    private static Estimate estimate(double[] all) {
+        QuantileSketch sketch = new QuantileSketch();
+        Arrays.stream(all).forEach(sketch::add);
+        return new Estimate(sketch.quantile(0.5), sketch.quantile(0.05), sketch.quantile(0.95));
+    }
+
+    /** The thing itself, or the one whose median is best or worst; −1 where none has an answer. */
+    public int thing(int choice, int test, int question) {
+        if (choice >= 0) {
+            return choice;
+        }
+        boolean least = (choice == Telling.BEST)
+                == (study.questions().get(question).measure().worse() != RideMeasure.Worse.LOW);
+        int found = -1;
+        double of = Double.NaN;
+        for (int th = 0; th < things.size(); th++) {
+            double median = value(th, test, question).value();
+            if (Double.isFinite(median) && (found < 0 || (least ? median < of : median > of))) {
+                found = th;
+                of = median;
+            }
+        }
+        return found;
+    }
+
+    /**
+     * The best level, and which neighbours cannot be told apart from it.
+     *
+     * @param best number of the level with the best median
+     * @param low lowest level of those beside it whose difference from it, draw by draw, has an interval that holds zero
+     * @param high highest of them
+     */
+    public record Band(int best, int low, int high) {}
+
+    /** @return {@code best} −1 where nothing has an answer */
+    public Band best(int test, int question) {
+        int best = thing(Telling.BEST, test, question);
+        int low = best;
+        int high = best;
+        while (best >= 0 && low > 0 && isLike(best, low - 1, test, question)) {
+            low--;
+        }
+        while (best >= 0 && high < things.size() - 1 && isLike(best, high + 1, test, question)) {
+            high++;
+        }
+        return new Band(best, low, high);
+    }
+
+    /** Whether two things cannot be told apart: the 90 % interval of their difference holds zero. Without draws, whether they are the same. */
+    public boolean isLike(int a, int b, int test, int question) {
+        Estimate difference = difference(a, b, test, question);
+        return !(difference.low() > 0 || difference.high() < 0);
+    }
+
+    /**
+     * Where, on the axis, an answer first passes a bound, in proportion between the levels before and after it.
+     *
+     * @param at median and 90 % interval over the draws; NaN at an end that lies beyond the last level
+     * @param never share of the draws in which it does not
+     * @param atOnce share of the draws in which it is beyond the bound from the first level on
+     */
+    public record Passing(Estimate at, double never, double atOnce) {}
+
+    /** @param above whether the answer is to be above the bound, rather than below */
+    public Passing first(boolean above, double bound, int test, int question) {
+        List<Double> at = new ArrayList<>();
+        int never = 0;
+        int atOnce = 0;
+        for (int d = 0; d < draws; d++) {
+            int level = firstLevel(above, bound, test, question, d);
+            if (level == -1) {
+                continue;
+            } else if (level == things.size()) {
+                never++;
+                at.add(Double.POSITIVE_INFINITY);
+            } else if (level == 0) {
+                atOnce++;
+                at.add(axis[0]);
+            } else {
+                double before = values[level - 1][test][question][d];
+                double share = (bound - before) / (values[level][test][question][d] - before);
+                at.add(axis[level - 1] + share * (axis[level] - axis[level - 1]));
+            }
+        }
+        double[] sorted = at.stream().mapToDouble(x -> x).sorted().toArray();
+        double count = Math.max(1, sorted.length);
+        return new Passing(
+                new Estimate(share(sorted, 0.5), share(sorted, 0.05), share(sorted, 0.95)),
+                never / count,
+                atOnce / count);
+    }
+
+    /** The level itself, the number of levels if there is none, or −1 if a level before it has no answer. */
+    private int firstLevel(boolean above, double bound, int test, int question, int draw) {
+        for (int th = 0; th < things.size(); th++) {
+            double value = values[th][test][question][draw];
+            if (Double.isNaN(value)) {
+                return -1;
+            }
+            if (above ? value > bound : value < bound) {
+                return th;
+            }
+        }
+        return things.size();
+    }
+
+    /** The number at a share of a sorted list, of which the last may be infinite; NaN for those. */
+    private static double share(double[] sorted, double share) {
+        if (sorted.length == 0) {
+            return Double.NaN;
+        }
+        int at = (int) Math.min(sorted.length - 1, Math.max(0, Math.round(share * sorted.length - 0.5)));
+        return Double.isInfinite(sorted[at]) ? Double.NaN : sorted[at];
+    }
+}
