@@ -147,7 +147,7 @@ public final class Tries {
      */
     public record Band(int best, int low, int high) {}
 
-    /** @return {@code best} −1 where nothing has an answer */
+    /** The levels told from the others; where nothing has an answer, the number of the best is −1. */
     public Band best(int test, int question) {
         int best = thing(Telling.BEST, test, question);
         int low = best;
@@ -183,15 +183,13 @@ public final class Tries {
         int atOnce = 0;
         for (int d = 0; d < draws; d++) {
             int level = firstLevel(above, bound, test, question, d);
-            if (level == -1) {
-                continue;
-            } else if (level == things.size()) {
+            if (level == things.size()) {
                 never++;
                 at.add(Double.POSITIVE_INFINITY);
             } else if (level == 0) {
                 atOnce++;
                 at.add(axis[0]);
-            } else {
+            } else if (level > 0) {
                 double before = values[level - 1][test][question][d];
                 double share = (bound - before) / (values[level][test][question][d] - before);
                 at.add(axis[level - 1] + share * (axis[level] - axis[level - 1]));
