@@ -24,12 +24,15 @@ public final class Posterior {
     private static final double MOST_WIDENING = 2;
 
     private final double[] z;
+    private final RealMatrix curvature;
     private final RealMatrix covariance;
     private final double birge;
     private final double chanceOfMisfit;
 
-    private Posterior(double[] z, RealMatrix covariance, double birge, double chanceOfMisfit) {
+    private Posterior(
+            double[] z, RealMatrix curvature, RealMatrix covariance, double birge, double chanceOfMisfit) {
         this.z = z;
+        this.curvature = curvature;
         this.covariance = covariance;
         this.birge = birge;
         this.chanceOfMisfit = chanceOfMisfit;
@@ -48,7 +51,7 @@ public final class Posterior {
                 wide.setEntry(i, j, birge * widening[i] * widening[j] * c.getEntry(i, j));
             }
         }
-        return new Posterior(found.z(), wide, birge, chance);
+        return new Posterior(found.z(), c, wide, birge, chance);
     }
 
     private static RealMatrix inverse(RealMatrix information) {
@@ -115,16 +118,30 @@ public final class Posterior {
         return chanceOfMisfit;
     }
 
+    /** C itself, not widened: what follows from the curvature alone, for sums in which C must cancel against the data. */
+    RealMatrix curvature() {
+        return curvature;
+    }
+
     /**
      * Variance that the unknowns leave in what depends on them.
      *
      * @param slope its derivative by each unknown; not modified
      */
     double variance(double[] slope) {
+        return variance(covariance, slope);
+    }
+
+    /** The same by C itself, not widened. */
+    double plainVariance(double[] slope) {
+        return variance(curvature, slope);
+    }
+
+    private static double variance(RealMatrix matrix, double[] slope) {
         double sum = 0;
         for (int i = 0; i < slope.length; i++) {
             for (int j = 0; j < slope.length; j++) {
-                sum += slope[i] * covariance.getEntry(i, j) * slope[j];
+                sum += slope[i] * matrix.getEntry(i, j) * slope[j];
             }
         }
         return sum;

@@ -130,6 +130,18 @@ class CalibratorTest {
         }
     }
 
+    /** One reading and one tolerance: how far they are apart is one number, whichever of the two is asked. */
+    @Test
+    void anIntervalWidenedForABentModelMakesNoContradiction() {
+        Unknown height = BounceAndPitch.unknown("height", 1, 0.1, QuantityKind.LENGTH);
+        ForwardModel levelsOff = z -> new double[] {Math.tanh(3 * z[0])};
+        Datum record = new Datum("level", "", 0.3, 1, false, "record");
+        Calibration found = Calibrator.calibrate(List.of(height), List.of(record), levelsOff);
+        assertThat(found.posterior().deviation(0)).isGreaterThan(1.2 / Math.sqrt(10));
+        assertThat(found.residuals().get(0).normalised()).isCloseTo(0.3 / Math.sqrt(10), within(0.003));
+        assertThat(found.move(0)).isCloseTo(0.3 / Math.sqrt(10), within(0.003));
+    }
+
     @Test
     void dataThatDependOnNothingSoughtAreRefused() {
         Unknown unknown = BounceAndPitch.unknown("seats[0].cushion.rate", 40_000, 8000, QuantityKind.RATE);
