@@ -89,6 +89,28 @@ class CalibratorTest {
     }
 
     @Test
+    void ofASumMoreOfOneLooksLikeMoreOfTheOtherAndOfADifferenceLikeLess() {
+        assertThat(lengthsOfWhichOneSpanIsKnown(1))
+                .contains("1.0 m more of the first looks like 1.0 m more of ")
+                .doesNotContain("less of");
+        assertThat(lengthsOfWhichOneSpanIsKnown(-1))
+                .contains("1.0 m less of ")
+                .doesNotContain("looks like 1.0 m more of");
+    }
+
+    private static String lengthsOfWhichOneSpanIsKnown(int sign) {
+        Unknown x = BounceAndPitch.unknown("x", 10, 1, QuantityKind.LENGTH);
+        Unknown y = BounceAndPitch.unknown("y", 10, 1, QuantityKind.LENGTH);
+        ForwardModel span =
+                z -> new double[] {x.spread().at(z[0]) + sign * y.spread().at(z[1])};
+        Datum tape = Datum.of("span", "m", 10 + sign * 10, 0.01);
+        return Calibrator.calibrate(List.of(x, y), List.of(tape), span)
+                .together()
+                .get(0)
+                .words();
+    }
+
+    @Test
     void aMisreadScaleDisagreesWithTheRest() {
         Random chance = new Random(7);
         double[] truth = vehicle.truth(chance);
