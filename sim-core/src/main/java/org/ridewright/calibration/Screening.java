@@ -1,16 +1,19 @@
 package org.ridewright.calibration;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.hipparchus.linear.RealMatrix;
 import org.ridewright.quantity.Adjustable;
 import org.ridewright.vehicle.Vehicle;
 
 /**
- * Which values anything measured depends on at all.
+ * Which values anything measured depends on at all. Those that only data which are kept back feel are neither sought nor untouched: their tolerances
+ * widen the predictions.
  *
  * @param sought values that some fitted datum feels, or that were asked for by name
- * @param untouched paths of those that none feels
+ * @param untouched paths of those that no datum feels, kept back or not
  */
 record Screening(List<Unknown> sought, List<String> untouched) {
     static Screening of(Adjustable<Vehicle> file, List<Unknown> candidates, List<Evidence> evidence, boolean keepAll) {
@@ -19,17 +22,26 @@ record Screening(List<Unknown> sought, List<String> untouched) {
         }
         YardModel model = new YardModel(file, candidates, evidence);
         FitProblem problem = new FitProblem(model.unknowns().size(), model.data(), model);
+        int[] fitted = problem.fitted();
+        if (fitted.length == 0) {
+            return new Screening(candidates, List.of());
+        }
         RealMatrix effects = problem.jacobian(new double[problem.unknowns()]);
         List<Unknown> sought = new ArrayList<>();
         List<String> untouched = new ArrayList<>();
         for (int j = 0; j < candidates.size(); j++) {
-            if (effects.getColumnVector(j).getNorm() > Held.NOTHING) {
+            double[] effect = effects.getColumn(j);
+            if (norm(Arrays.stream(fitted).mapToDouble(i -> effect[i])) > Held.NOTHING) {
                 sought.add(candidates.get(j));
-            } else {
+            } else if (norm(Arrays.stream(effect)) <= Held.NOTHING) {
                 untouched.add(candidates.get(j).path());
             }
         }
         return new Screening(List.copyOf(sought), List.copyOf(untouched));
+    }
+
+    private static double norm(DoubleStream effects) {
+        return Math.sqrt(effects.map(e -> e * e).sum());
     }
 
     /** Index of the entry that is greatest in size. */
