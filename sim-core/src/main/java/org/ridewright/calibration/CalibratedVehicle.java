@@ -17,6 +17,7 @@ import org.ridewright.vehicle.Vehicle;
  * @param leftOut facts that were not fitted
  * @param held values with a tolerance that were not sought and that some datum feels, the most felt first
  * @param untouched paths of values that nothing measured depends on; they stay as they are
+ * @param untied paths of values that an earlier calibration of the file ties to sought ones, but that were not sought themselves: that tie was not used
  * @param rides logged rides, fitted and kept back
  * @param addedLoads the quick check of counts with less and more aboard
  * @param riders what riders said, beside runs of the calibrated vehicle
@@ -29,6 +30,7 @@ public record CalibratedVehicle(
         List<LeftOut> leftOut,
         List<Held> held,
         List<String> untouched,
+        List<String> untied,
         List<RideOverlay> rides,
         List<AddedLoadCheck> addedLoads,
         List<RiderSaid> riders) {
@@ -36,6 +38,7 @@ public record CalibratedVehicle(
         leftOut = List.copyOf(leftOut);
         held = List.copyOf(held);
         untouched = List.copyOf(untouched);
+        untied = List.copyOf(untied);
         rides = List.copyOf(rides);
         addedLoads = List.copyOf(addedLoads);
         riders = List.copyOf(riders);

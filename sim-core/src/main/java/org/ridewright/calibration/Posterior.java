@@ -8,7 +8,7 @@ import org.hipparchus.linear.RealMatrix;
 /**
  * What is known of the unknowns after the fit.
  *
- * <p>{@code C = (JᵀJ + I)⁻¹}, then widened twice where it would promise too much. Where the least Q is beyond the 99 % point of its
+ * <p>{@code C = (JᵀJ + (P Pᵀ)⁻¹)⁻¹}, P Pᵀ the correlation before, I without an earlier calibration; then widened twice where it would promise too much. Where the least Q is beyond the 99 % point of its
  * χ² distribution the data scatter more than their uncertainties say, and C grows by Q over the number of data (Birge's ratio). Where Q, followed
  * from the best z to either end of an unknown's 90 % interval, rises by less than a straight model's 2.71, that unknown's deviation grows to match,
  * twofold at most.

@@ -12,11 +12,16 @@ import org.ridewright.vehicle.Vehicle;
  * Which values anything measured depends on at all. Those that only data which are kept back feel are neither sought nor untouched: their tolerances
  * widen the predictions.
  *
- * @param sought values that some fitted datum feels, or that were asked for by name
+ * @param sought values that some fitted datum feels, those that an earlier calibration ties to them, or those that were asked for by name
  * @param untouched paths of those that no datum feels, kept back or not
  */
 record Screening(List<Unknown> sought, List<String> untouched) {
-    static Screening of(Adjustable<Vehicle> file, List<Unknown> candidates, List<Evidence> evidence, boolean keepAll) {
+    static Screening of(
+            Adjustable<Vehicle> file,
+            List<Unknown> candidates,
+            List<Evidence> evidence,
+            PriorKnowledge before,
+            boolean keepAll) {
         if (keepAll || candidates.isEmpty() || evidence.isEmpty()) {
             return new Screening(candidates, List.of());
         }
@@ -27,17 +32,20 @@ record Screening(List<Unknown> sought, List<String> untouched) {
             return new Screening(candidates, List.of());
         }
         RealMatrix effects = problem.jacobian(new double[problem.unknowns()]);
-        List<Unknown> sought = new ArrayList<>();
-        List<String> untouched = new ArrayList<>();
+        List<Unknown> felt = new ArrayList<>();
+        List<Unknown> unfelt = new ArrayList<>();
         for (int j = 0; j < candidates.size(); j++) {
             double[] effect = effects.getColumn(j);
             if (norm(Arrays.stream(fitted).mapToDouble(i -> effect[i])) > Held.NOTHING) {
-                sought.add(candidates.get(j));
+                felt.add(candidates.get(j));
             } else if (norm(Arrays.stream(effect)) <= Held.NOTHING) {
-                untouched.add(candidates.get(j).path());
+                unfelt.add(candidates.get(j));
             }
         }
-        return new Screening(List.copyOf(sought), List.copyOf(untouched));
+        List<Unknown> tied = before.tied(candidates, felt);
+        return new Screening(
+                candidates.stream().filter(c -> felt.contains(c) || tied.contains(c)).toList(),
+                unfelt.stream().filter(u -> !tied.contains(u)).map(Unknown::path).toList());
     }
 
     private static double norm(DoubleStream effects) {

@@ -68,6 +68,7 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
      *
      * @return in the order of the file
      */
+    @Override
     public JointSpread spread() {
         List<NamedValue> uncertain = values().stream()
                 .filter(value -> value.measure().filter(m -> m.tolerance() > 0).isPresent())

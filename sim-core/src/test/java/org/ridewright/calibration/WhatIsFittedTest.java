@@ -58,6 +58,44 @@ class WhatIsFittedTest {
         assertThat(one.fit().value(0)).isEqualTo(other.fit().value(0));
     }
 
+    /** Scales under one axle, then under both: the same as all at once, where the first result is taken further with all that it knew. */
+    @Test
+    void twoCalibrationsOneAfterTheOtherKnowAsMuchAsOneOfAllData() throws IOException {
+        String both = "unknowns: [body.mass, body.centre of mass.behind front axle]\n";
+        String front = "  - weights: {with: empty, scales: [{axle: front, shows: 151 kg ± 1 kg}]}\n";
+        String rear = "  - weights: {with: empty, scales: [{axle: rear, shows: 178 kg ± 1 kg}]}\n";
+        Path exact = exact();
+        CalibratedVehicle once = calibrated(exact, both, front + rear);
+        CalibratedVehicle first = calibrated(exact, both, front);
+        assertThat(Math.abs(first.correlation()[0][1])).isGreaterThan(0.3);
+        Path again = folder.resolve("again.yaml");
+        Files.writeString(
+                again, VehicleDocument.read(exact).rewritten(first.values(), first.correlation(), "front scales"));
+        CalibratedVehicle second = calibrated(again, both, rear);
+        for (int j = 0; j < 2; j++) {
+            double error = once.fit().standardError(j);
+            assertThat(second.fit().value(j)).isCloseTo(once.fit().value(j), within(0.2 * error));
+            assertThat(second.fit().standardError(j)).isCloseTo(error, within(0.1 * error));
+        }
+        assertThat(second.untied()).isEmpty();
+        assertThat(calibrated(again, "unknowns: [body.mass]\n", front + rear).untied())
+                .containsExactly("body.centre of mass.behind front axle");
+    }
+
+    /** The phaeton, of which nothing but the body is uncertain. */
+    private Path exact() throws IOException {
+        StringBuilder text = new StringBuilder();
+        boolean body = false;
+        for (String line : Files.readAllLines(PHAETON)) {
+            body = line.isBlank() || Character.isWhitespace(line.charAt(0)) ? body : line.startsWith("body:");
+            text.append(body ? line : line.replaceAll(" ± [0-9.]+( (mm|cm|m|%|kg|N|kN/m|N/mm|kg m²|N s/m))?", ""))
+                    .append('\n');
+        }
+        Path file = folder.resolve("exact.yaml");
+        Files.writeString(file, text);
+        return file;
+    }
+
     @Test
     void whatOnlyAKeptBackDatumFeelsIsNotSoughtButWidensItsPrediction() throws IOException {
         String loop = "  - load deflection: {axle: rear, spring: rear springs, keep back: yes, "
