@@ -74,6 +74,15 @@ final class FitProblem {
         return held.getRowVector(datum).dotProduct(held.getRowVector(datum));
     }
 
+    /** {@code L⁻¹ H} of the fitted data. */
+    RealMatrix whitenedHeld() {
+        RealMatrix own = rows(held, fitted());
+        for (int k = 0; k < own.getColumnDimension(); k++) {
+            own.setColumnVector(k, whitened(own.getColumnVector(k)));
+        }
+        return own;
+    }
+
     /** {@code L⁻¹ x} with {@code L Lᵀ = R}: independent again, of standard deviation 1. */
     RealVector whitened(RealVector x) {
         RealVector white = x.copy();

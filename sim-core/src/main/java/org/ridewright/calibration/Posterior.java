@@ -13,7 +13,9 @@ import org.hipparchus.linear.RealMatrix;
  * from the best z to either end of an unknown's 90 % interval, rises by less than a straight model's 2.71, that unknown's deviation grows to match,
  * twofold at most.
  *
- * <p>Source: Birge, Physical Review 40 (1932) 207 (from memory) for the ratio; the second is our choice.
+ * <p>Values that are held keep what was known of them, and their errors are correlated with those of the unknowns.
+ *
+ * <p>Source: Schmidt, Advances in Control Systems 3 (1966) 293 (from memory) for the held values; Birge, Physical Review 40 (1932) 207 (from memory) for the ratio; the second is our choice.
  */
 public final class Posterior {
     /** Half-width of a normal 90 % interval, in standard deviations. */
@@ -26,14 +28,21 @@ public final class Posterior {
     private final double[] z;
     private final RealMatrix curvature;
     private final RealMatrix covariance;
+    private final RealMatrix withHeld;
     private final double birge;
     private final double chanceOfMisfit;
 
     private Posterior(
-            double[] z, RealMatrix curvature, RealMatrix covariance, double birge, double chanceOfMisfit) {
+            double[] z,
+            RealMatrix curvature,
+            RealMatrix covariance,
+            RealMatrix withHeld,
+            double birge,
+            double chanceOfMisfit) {
         this.z = z;
         this.curvature = curvature;
         this.covariance = covariance;
+        this.withHeld = withHeld;
         this.birge = birge;
         this.chanceOfMisfit = chanceOfMisfit;
     }
@@ -51,7 +60,10 @@ public final class Posterior {
                 wide.setEntry(i, j, birge * widening[i] * widening[j] * c.getEntry(i, j));
             }
         }
-        return new Posterior(found.z(), c, wide, birge, chance);
+        RealMatrix own = stacked.getSubMatrix(0, data - 1, 0, c.getColumnDimension() - 1);
+        RealMatrix withHeld =
+                c.multiply(own.transposeMultiply(problem.whitenedHeld())).scalarMultiply(-1);
+        return new Posterior(found.z(), c, wide, withHeld, birge, chance);
     }
 
     private static RealMatrix inverse(RealMatrix information) {
@@ -116,6 +128,15 @@ public final class Posterior {
     /** Chance of a misfit as great or greater if all uncertainties are true, 0 to 1. */
     public double chanceOfMisfit() {
         return chanceOfMisfit;
+    }
+
+    /**
+     * Correlation of an unknown's error with what is held: {@code −C Jᵀ R⁻¹ H}, since an error of a held value moves the estimate.
+     *
+     * @param k column of H, of standard deviation 1
+     */
+    double correlationWithHeld(int j, int k) {
+        return withHeld.getEntry(j, k) / Math.sqrt(curvature.getEntry(j, j));
     }
 
     /** C itself, not widened: what follows from the curvature alone, for sums in which C must cancel against the data. */

@@ -75,6 +75,7 @@ public final class VehicleCalibration {
                 prior.tied(others, screening.sought()).stream()
                         .map(Unknown::path)
                         .toList(),
+                HeldTogether.of(fit, screening.sought(), others, apart, prior),
                 rides(model, fit, before, after),
                 AddedLoadCheck.of(measurements, after),
                 RiderSaid.of(measurements, after, sources));

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.NamedValue;
@@ -108,6 +110,24 @@ class CalibratorTest {
                 .together()
                 .get(0)
                 .words();
+    }
+
+    /** {@code y = x + h} with error σ, both known to 1 before, h held: the estimate takes {@code K = 1/(2 + σ²)} of the difference, with the error of h. */
+    @Test
+    void theErrorOfWhatIsHeldStandsInTheEstimate() {
+        Unknown x = BounceAndPitch.unknown("x", 10, 1, QuantityKind.LENGTH);
+        RealMatrix one = new Array2DRowRealMatrix(new double[] {1 / 0.1});
+        RealMatrix alone = new Array2DRowRealMatrix(new double[] {1});
+        Calibration found = Calibrator.calibrate(
+                List.of(x),
+                List.of(Datum.of("sum", "m", 10.3, 0.1)),
+                z -> new double[] {x.spread().at(z[0])},
+                1,
+                one,
+                alone);
+        double gain = 1 / 2.01;
+        assertThat(found.posterior().z(0)).isCloseTo(0.3 * gain, within(1e-6));
+        assertThat(found.posterior().correlationWithHeld(0, 0)).isCloseTo(-gain / Math.sqrt(1 - gain), within(1e-6));
     }
 
     @Test

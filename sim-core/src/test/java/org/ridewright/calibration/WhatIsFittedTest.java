@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ridewright.io.MeasurementsFile;
 import org.ridewright.io.VehicleDocument;
+import org.ridewright.quantity.JointSpread;
 
 /** Every reading counts once, and what is kept back counts for nothing. */
 class WhatIsFittedTest {
@@ -70,7 +71,9 @@ class WhatIsFittedTest {
         assertThat(Math.abs(first.correlation()[0][1])).isGreaterThan(0.3);
         Path again = folder.resolve("again.yaml");
         Files.writeString(
-                again, VehicleDocument.read(exact).rewritten(first.values(), first.correlation(), "front scales"));
+                again, VehicleDocument.read(exact)
+                        .rewritten(
+                                first.values(), first.heldTogether().paths(), first.correlation(), "front scales"));
         CalibratedVehicle second = calibrated(again, both, rear);
         for (int j = 0; j < 2; j++) {
             double error = once.fit().standardError(j);
@@ -80,6 +83,24 @@ class WhatIsFittedTest {
         assertThat(second.untied()).isEmpty();
         assertThat(calibrated(again, "unknowns: [body.mass]\n", front + rear).untied())
                 .containsExactly("body.centre of mass.behind front axle");
+    }
+
+    /** Where the axles are heavier than they were taken for, the body came out too light. */
+    @Test
+    void aHeldValueIsTiedToTheSoughtOneThatItMovesAndTheFileSaysSo() throws IOException {
+        CalibratedVehicle found = calibrated(PHAETON, "unknowns: [body.mass]\n", SCALES.formatted("178", ""));
+        Path file = folder.resolve("calibrated.yaml");
+        VehicleDocument document = VehicleDocument.read(PHAETON);
+        Files.writeString(
+                file,
+                document.rewritten(found.values(), found.heldTogether().paths(), found.correlation(), "scales"));
+        VehicleDocument again = VehicleDocument.read(file);
+        JointSpread spread = again.spread();
+        int body = spread.paths().indexOf("body.mass");
+        for (String axle : List.of("axles[0].unsprung mass", "axles[1].unsprung mass")) {
+            assertThat(spread.correlation(body, spread.paths().indexOf(axle))).isLessThan(-0.1);
+            assertThat(again.value(axle).written()).isEqualTo(document.value(axle).written());
+        }
     }
 
     /** The phaeton, of which nothing but the body is uncertain. */
