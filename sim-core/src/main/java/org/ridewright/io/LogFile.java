@@ -180,7 +180,12 @@ public final class LogFile {
                 written,
                 written.isEmpty()
                         ? String.format(
-                                Locale.ROOT, "has no known unit, and a mean of %.3g does not show it as gravity would", mean)
+                                Locale.ROOT,
+                                "has no %s, and a mean of %.3g does not show it as gravity would",
+                                column.unknownUnit()
+                                        .map(word -> "known unit ('" + word + "' is none)")
+                                        .orElse("unit"),
+                                mean)
                         : "is no unit of acceleration",
                 "m/s², g or mg, in brackets after the name",
                 "state it, as in --unit m/s2");
