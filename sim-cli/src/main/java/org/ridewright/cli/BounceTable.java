@@ -34,9 +34,10 @@ final class BounceTable {
         lines.add("");
         lines.addAll(NOTES);
         if (all.get(0).model().coordinates().pitch() >= 0) {
-            lines.add(braked
-                ? "wheels held by the brake: modes, with wheels rolling freely, has others of pitch and bounce."
-                : "wheels rolling freely: a bounce test in the yard is made with the wheels held by the brake.");
+            lines.add(
+                    braked
+                            ? "wheels held by the brake: modes, with wheels rolling freely, has others of pitch and bounce."
+                            : "wheels rolling freely: a bounce test in the yard is made with the wheels held by the brake.");
         }
         for (LoadCaseBounces bounces : all) {
             List<String> remarks = BounceRemarks.of(bounces);

@@ -77,7 +77,11 @@ public final class CalibrationFigures {
                 "most probable", n, i -> inside(all.get(i), all.get(i).predicted()), Tone.NAVY, LineStyle.SOLID));
         if (all.stream().anyMatch(r -> Double.isFinite(r.before()))) {
             series.add(points(
-                    "by the file as it was", n, i -> inside(all.get(i), all.get(i).before()), Tone.AMBER, LineStyle.DOT));
+                    "by the file as it was",
+                    n,
+                    i -> inside(all.get(i), all.get(i).before()),
+                    Tone.AMBER,
+                    LineStyle.DOT));
         }
         beyond(all).ifPresent(series::add);
         double reach = 1.2
@@ -125,8 +129,9 @@ public final class CalibrationFigures {
         List<String> names = new ArrayList<>();
         for (int i = all.size() - 1; i >= 0; i--) {
             String label = all.get(i).datum().label();
-            names.add((label.length() > LONGEST_NAME ? label.substring(0, LONGEST_NAME - 1).strip() + "…" : label) + "  "
-                    + (i + 1));
+            names.add((label.length() > LONGEST_NAME
+                            ? label.substring(0, LONGEST_NAME - 1).strip() + "…"
+                            : label) + "  " + (i + 1));
         }
         return names;
     }

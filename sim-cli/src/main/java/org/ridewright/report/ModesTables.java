@@ -86,7 +86,9 @@ public final class ModesTables {
                                 held.equals(sliding.get().name()) ? "" : "“" + held + "” ",
                                 Numbers.of(locked.get().frequency())));
             } else if (sliding.isPresent()) {
-                parts.add("“%s” %s Hz".formatted(sliding.get().name(), Numbers.of(sliding.get().frequency())));
+                parts.add("“%s” %s Hz"
+                        .formatted(
+                                sliding.get().name(), Numbers.of(sliding.get().frequency())));
             }
         }
         return RideFigures.upperFirst(analysis.model().loadCase().name()) + ": " + String.join("; ", parts) + ".";

@@ -20,7 +20,11 @@ import org.ridewright.vehicle.Vehicle;
  * @param problems takes up what is wrong with those
  */
 record FactReader(
-        LoadingReader loadings, Optional<Vehicle> vehicle, boolean unread, NamedFile files, Set<InputProblem> problems) {
+        LoadingReader loadings,
+        Optional<Vehicle> vehicle,
+        boolean unread,
+        NamedFile files,
+        Set<InputProblem> problems) {
     static final String[] KINDS = {
         "weights",
         "lifted axle",
@@ -51,7 +55,8 @@ record FactReader(
             case "swing" -> SwingReader.read(group(item, "swing", SwingReader.KEYS));
             case "load deflection" ->
                 SpringFactReader.loadDeflection(group(item, "load deflection", SpringFactReader.LOAD_DEFLECTION));
-            case "heights" -> new HeightsReader(loadings, vehicle, unread).read(group(item, "heights", HeightsReader.KEYS));
+            case "heights" ->
+                new HeightsReader(loadings, vehicle, unread).read(group(item, "heights", HeightsReader.KEYS));
             case "camber" -> new SpringFactReader(loadings).camber(group(item, "camber", SpringFactReader.CAMBER));
             case "bounce" -> new BounceReader(loadings, logs()).count(group(item, "bounce", BounceReader.COUNT));
             case "bounce log" -> new BounceReader(loadings, logs()).log(group(item, "bounce log", BounceReader.LOG));

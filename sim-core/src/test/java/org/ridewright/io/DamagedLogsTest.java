@@ -308,7 +308,10 @@ class DamagedLogsTest {
 
     @Test
     void aUnitThatIsNotKnownIsCalledSoAndNotMissing() throws IOException {
-        String log = good(3000).replace("z (m/s²)", "z (furlong)").replace("x (m/s²)", "x").replace("y (m/s²)", "y");
+        String log = good(3000)
+                .replace("z (m/s²)", "z (furlong)")
+                .replace("x (m/s²)", "x")
+                .replace("y (m/s²)", "y");
 
         RecordedRide ride = ride(bytes(log), LogChoice.OPEN);
 
