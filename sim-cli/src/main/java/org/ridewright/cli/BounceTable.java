@@ -18,12 +18,12 @@ final class BounceTable {
     private static final int WORD_COLUMNS = 2;
     private static final List<String> NOTES = List.of(
             "ride: as the bounce test counts it; first, last: of its first and last cycle.",
-            "sliding, locked: natural frequency with springs that slide freely, and with springs that friction holds.");
+            "sliding, locked: natural frequency with springs that slide freely, and with springs that friction holds;");
     private static final double MILLI = 1000;
 
     private BounceTable() {}
 
-    static List<String> lines(List<LoadCaseBounces> all) {
+    static List<String> lines(List<LoadCaseBounces> all, boolean braked) {
         TextTable table = new TextTable(WORD_COLUMNS);
         table.row(HEADS);
         table.row(UNITS);
@@ -33,6 +33,12 @@ final class BounceTable {
         List<String> lines = new ArrayList<>(table.lines());
         lines.add("");
         lines.addAll(NOTES);
+        if (all.get(0).model().coordinates().pitch() >= 0) {
+            lines.add(
+                    braked
+                            ? "wheels held by the brake: modes, with wheels rolling freely, has others of pitch and bounce."
+                            : "wheels rolling freely: a bounce test in the yard is made with the wheels held by the brake.");
+        }
         for (LoadCaseBounces bounces : all) {
             List<String> remarks = BounceRemarks.of(bounces);
             if (!remarks.isEmpty()) {

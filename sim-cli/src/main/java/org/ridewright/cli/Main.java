@@ -64,6 +64,8 @@ public final class Main {
     static CommandLine commandLine(PrintWriter out, PrintWriter err) {
         Main main = new Main();
         return new CommandLine(main)
+                .registerConverter(int.class, new WholeNumber())
+                .registerConverter(Integer.class, new WholeNumber())
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)

@@ -13,7 +13,9 @@ final class ModesTable {
     private static final List<String> NOTES = List.of(
             "natural: without dampers and friction losses; damped: with dampers and tyres. centre: where along the body, behind the",
             "front axle, a bounce or pitch leaves it still. sliding: friction left out; locked: friction that never lets go. What",
-            "a bounce test counts lies between the two. The report has shapes, shares of energy and what reaches the seats.");
+            "a bounce test counts usually lies between the two. The report has shapes, shares of energy and what reaches the seats.");
+    private static final String ROLLING =
+            "wheels rolling freely: a bounce test holds them by the brake, which gives pitch and bounce other frequencies (bounce).";
 
     private ModesTable() {}
 
@@ -26,7 +28,8 @@ final class ModesTable {
                 if (condition == Condition.SLIDING || each.rubs()) {
                     table.heading(each.model().vehicle().name() + ", "
                             + each.model().loadCase().name()
-                            + (each.rubs() ? ", springs " + condition.word() : ", no dry friction"));
+                            + (each.rubs() ? ", springs " + condition.word() : ", no dry friction")
+                            + (each.rolls() ? ", wheels rolling freely" : ""));
                     for (List<String> row : ModesTables.rows(each, condition)) {
                         table.row(List.of(row.get(1), row.get(2), row.get(3), row.get(4), row.get(5)));
                     }
@@ -36,6 +39,9 @@ final class ModesTable {
         List<String> lines = new ArrayList<>(table.lines());
         lines.add("");
         lines.addAll(NOTES);
+        if (all.stream().anyMatch(ModalAnalysis::rolls)) {
+            lines.add(ROLLING);
+        }
         lines.add("");
         return lines;
     }

@@ -97,7 +97,7 @@ final class VehicleBounce {
                     kind -> new BounceTest(kind, handling, least, RegimeSolver.TOLERANCE),
                     !rolling,
                     SAMPLING_RATE);
-            BounceTable.lines(all).forEach(out::println);
+            BounceTable.lines(all, !rolling).forEach(out::println);
             out.flush();
             write(results, all);
             results.commit();

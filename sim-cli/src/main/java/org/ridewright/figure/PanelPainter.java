@@ -99,7 +99,7 @@ final class PanelPainter {
         if (!namedY) {
             placed.yTicks().marks().forEach(m -> level(m.value(), HAIR, PrintStyle.GRID));
         }
-        if (namedY && placed.x().min() < 0 && placed.x().max() > 0) {
+        if (namedY && !namedX && placed.x().min() < 0 && placed.x().max() > 0) {
             upright(0, FRAME_LINE, PrintStyle.ZERO);
         }
         boolean marked = placed.panel().levels().stream().anyMatch(l -> l.y() == 0);

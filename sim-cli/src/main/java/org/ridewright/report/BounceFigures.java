@@ -40,6 +40,8 @@ final class BounceFigures {
     private static final double TITLE_HEIGHT = 24;
     private static final double PANEL_HEIGHT = 40;
     private static final double CHART_HEIGHT = 62;
+    /** Letters of the axis that stand side by side over the width of a page. */
+    private static final int LETTERS_ACROSS = 100;
 
     private BounceFigures() {}
 
@@ -153,16 +155,18 @@ final class BounceFigures {
                 .mapToDouble(bar -> Math.max(bar.locked(), Double.isNaN(bar.ride()) ? 0 : bar.ride()))
                 .max()
                 .orElse(1);
+        List<String> places = all.size() > 1
+                ? all.stream().map(b -> b.model().loadCase().name()).toList()
+                : all.get(0).results().stream().map(r -> r.test().kind().word()).toList();
+        int columns = panels.size() > 1 ? 2 : 1;
+        AxisSpec across = places(all.size() > 1 ? "Load case" : "Test", places, columns);
         List<Panel> drawn = new ArrayList<>();
         for (int k = 0; k < panels.size(); k++) {
             String title = all.size() > 1
                     ? upper(all.get(0).results().get(k).test().kind().word())
                     : "";
-            drawn.add(panel(title, all.size() > 1 ? "Load case" : "Test", top, panels.get(k)));
+            drawn.add(panel(title, across, top, panels.get(k)));
         }
-        List<String> places = all.size() > 1
-                ? all.stream().map(b -> b.model().loadCase().name()).toList()
-                : all.get(0).results().stream().map(r -> r.test().kind().word()).toList();
         String caption = String.format(
                 Locale.ROOT,
                 "Ride frequency as the bounce test counts it, beside the natural frequency with springs that slide freely and that with springs which "
@@ -171,7 +175,6 @@ final class BounceFigures {
                         ? "Load cases"
                         : upper(all.get(0).model().loadCase().name()) + ", tests",
                 numbered(places));
-        int columns = drawn.size() > 1 ? 2 : 1;
         int rows = (drawn.size() + columns - 1) / columns;
         return new Figure(
                 "ride-frequencies",
@@ -194,15 +197,27 @@ final class BounceFigures {
                 bounces.partner(kind, Condition.LOCKED).frequency());
     }
 
-    private static Panel panel(String title, String across, double top, List<Bar> bars) {
+    private static Panel panel(String title, AxisSpec across, double top, List<Bar> bars) {
         return Panel.of(
                         title,
-                        AxisSpec.of(across + ", numbered as in the caption", "").between(0.5, bars.size() + 0.5),
+                        across,
                         AxisSpec.of("Frequency", "Hz").between(0, 1.05 * top),
                         bars("natural, sliding", Tone.AMBER, bars, Bar::sliding),
                         bars("ride frequency, counted", Tone.INK, bars, Bar::ride),
                         bars("natural, locked", Tone.TEAL, bars, Bar::locked))
                 .withLegend(LegendPlace.SHARED);
+    }
+
+    /** Names below the bars where there is room; numbers, told in the caption, where there is none. */
+    private static AxisSpec places(String what, List<String> names, int columns) {
+        int longest = names.stream().mapToInt(String::length).max().orElse(0);
+        return longest * names.size() <= LETTERS_ACROSS / columns
+                ? AxisSpec.named(what, names)
+                : AxisSpec.named(
+                        what + ", numbered as in the caption",
+                        IntStream.rangeClosed(1, names.size())
+                                .mapToObj(Integer::toString)
+                                .toList());
     }
 
     private static String numbered(List<String> names) {
@@ -212,7 +227,7 @@ final class BounceFigures {
     }
 
     private static Series bars(String name, Tone tone, List<Bar> bars, ToDoubleFunction<Bar> value) {
-        double[] x = IntStream.range(0, bars.size()).mapToDouble(i -> i + 1).toArray();
+        double[] x = IntStream.range(0, bars.size()).asDoubleStream().toArray();
         double[] y = bars.stream().mapToDouble(value).toArray();
         return new Series(name, x, y, LineStyle.SOLID, tone, Trace.BARS);
     }

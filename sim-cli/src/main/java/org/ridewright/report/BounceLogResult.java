@@ -10,6 +10,7 @@ import org.ridewright.measurement.LogAxis;
 import org.ridewright.measurement.LogFault;
 import org.ridewright.measurement.LogOptions;
 import org.ridewright.measurement.LogOptions.Forward;
+import org.ridewright.measurement.LogRemarks;
 import org.ridewright.measurement.RecordedMotion;
 import org.ridewright.measurement.Recording;
 import org.ridewright.measurement.UnusableLogException;
@@ -203,6 +204,7 @@ public record BounceLogResult(
                                     dropout.line(),
                                     dropout.at()));
         }
+        remarks.addAll(LogRemarks.rows(recorded.timing()));
         remarks.addAll(recorded.recording().remarks());
         if (!recorded.mounting().gravityFound()) {
             remarks.add(

@@ -34,6 +34,8 @@ public final class BouncePage {
         model.put("remarks", remarks(all));
         model.put("visible", Numbers.of(1000 * test.visible()));
         model.put("braked", braked);
+        model.put("pitches", all.get(0).model().coordinates().pitch() >= 0);
+        model.put("wheels", braked ? "wheels held" : "wheels rolling");
         model.put(
                 "residual",
                 String.format(

@@ -1,6 +1,7 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
@@ -17,6 +18,7 @@ import org.ridewright.figure.Figure;
 import org.ridewright.figure.LegendPlace;
 import org.ridewright.figure.Level;
 import org.ridewright.figure.LineStyle;
+import org.ridewright.figure.Marker;
 import org.ridewright.figure.Panel;
 import org.ridewright.figure.Series;
 import org.ridewright.figure.Tone;
@@ -24,10 +26,15 @@ import org.ridewright.figure.Trace;
 
 /** Figures of a calibration: data beside predictions, values before and after, correlations, logged rides. */
 public final class CalibrationFigures {
-    /** Values before that lie further off are drawn here (uncertainties of the datum). */
-    private static final double EDGE = 8;
+    /** Values that lie farther off are marked here (uncertainties of the datum). */
+    private static final int EDGE = 8;
     /** Weaker correlations are not drawn. */
     private static final double LEAST_CORRELATION = 0.1;
+
+    /** More data than this are numbered only. */
+    private static final int MOST_NAMED = 20;
+
+    private static final int LONGEST_NAME = 48;
 
     private CalibrationFigures() {}
 
@@ -55,7 +62,9 @@ public final class CalibrationFigures {
         return single;
     }
 
-    private static Figure data(List<Residual> all) {
+    /** With names where they are few enough to stand one below the other; numbered as in the table where not. */
+    static Figure data(List<Residual> all) {
+        boolean named = all.size() <= MOST_NAMED;
         int n = all.size();
         List<Series> series = new ArrayList<>();
         series.add(segments(
@@ -65,59 +74,128 @@ public final class CalibrationFigures {
                 i -> inUncertainties(all.get(i), all.get(i).upper()),
                 Tone.NAVY));
         series.add(points(
-                "most probable",
-                n,
-                i -> inUncertainties(all.get(i), all.get(i).predicted()),
-                Tone.NAVY,
-                LineStyle.SOLID));
+                "most probable", n, i -> inside(all.get(i), all.get(i).predicted()), Tone.NAVY, LineStyle.SOLID));
         if (all.stream().anyMatch(r -> Double.isFinite(r.before()))) {
             series.add(points(
                     "by the file as it was",
                     n,
-                    i -> Math.max(
-                            -EDGE,
-                            Math.min(
-                                    EDGE, inUncertainties(all.get(i), all.get(i).before()))),
+                    i -> inside(all.get(i), all.get(i).before()),
                     Tone.AMBER,
                     LineStyle.DOT));
         }
+        beyond(all).ifPresent(series::add);
         double reach = 1.2
                 * all.stream()
                         .flatMapToDouble(r -> DoubleStream.of(
                                 inUncertainties(r, r.lower()),
                                 inUncertainties(r, r.upper()),
+                                inUncertainties(r, r.predicted()),
                                 inUncertainties(r, r.before())))
                         .filter(Double::isFinite)
                         .map(v -> Math.min(EDGE, Math.abs(v)))
                         .max()
                         .orElse(3);
-        Panel panel = Panel.of(
-                        "",
-                        AxisSpec.of("Number of the datum in the table", "").between(0, n + 1),
-                        AxisSpec.of("Predicted less measured", "uncertainties")
-                                .between(-Math.max(3, reach), Math.max(3, reach)),
-                        series.toArray(Series[]::new))
-                .withLevels(List.of(new Level(0, "measured")))
-                .withBands(keptBackBand(all));
+        AxisSpec off = AxisSpec.of("Predicted less measured", "uncertainties")
+                .between(-Math.max(3, reach), Math.max(3, reach));
+        Panel panel = named
+                ? Panel.of(
+                                "",
+                                off,
+                                AxisSpec.named("", names(all)),
+                                series.stream().map(s -> laidDown(s, n)).toArray(Series[]::new))
+                        .withMarkers(List.of(new Marker(0, "measured")))
+                        .withBands(keptBackBand(all, true))
+                : Panel.of("", numbers("datum", n), off, series.toArray(Series[]::new))
+                        .withLevels(List.of(new Level(0, "measured")))
+                        .withBands(keptBackBand(all, false));
         return Figure.stacked(
                 "measured-predicted",
                 "What was measured, and what the vehicle shows before and after",
                 "Each datum in units of its own standard uncertainty; zero is what was measured. Bars: where the measurement would lie nine times in "
-                        + "ten, were it taken once more on the calibrated vehicle. A value of the file as it was that lies further off than "
-                        + Numbers.of(EDGE)
-                        + " uncertainties is drawn at that edge."
+                        + "ten, were it taken once more on the calibrated vehicle."
+                        + (beyond(all).isPresent()
+                                ? " Squares stand at the edge for what lies farther off than " + EDGE
+                                        + " uncertainties; the table has the values."
+                                : "")
                         + (all.stream().anyMatch(r -> r.datum().keptBack())
                                 ? " Shaded: data that were kept back, predicted only."
                                 : ""),
-                95,
+                named ? 50 + 5.0 * n : 95,
                 panel);
     }
 
-    private static List<Band> keptBackBand(List<Residual> all) {
+    /** Numbers as the table has them, and what they are; cut short where too long for the side of a figure. */
+    private static List<String> names(List<Residual> all) {
+        List<String> names = new ArrayList<>();
+        for (int i = all.size() - 1; i >= 0; i--) {
+            String label = all.get(i).datum().label();
+            names.add((label.length() > LONGEST_NAME
+                            ? label.substring(0, LONGEST_NAME - 1).strip() + "…"
+                            : label) + "  " + (i + 1));
+        }
+        return names;
+    }
+
+    /** The same from the top down in place of from left to right. */
+    private static Series laidDown(Series series, int n) {
+        double[] place = Arrays.stream(series.x()).map(x -> n - 1 - x).toArray();
+        double[] value = series.y();
+        double[] x = new double[value.length];
+        for (int i = 0; i < value.length; i++) {
+            x[i] = Double.isNaN(value[i]) ? 0 : value[i];
+            place[i] = Double.isNaN(value[i]) ? Double.NaN : place[i];
+        }
+        return new Series(series.name(), x, place, series.style(), series.tone(), series.trace());
+    }
+
+    /** Marks at the edge for what lies beyond it, unlike those of values that are where they are drawn. */
+    private static Optional<Series> beyond(List<Residual> all) {
+        List<double[]> marks = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            for (double value : new double[] {all.get(i).before(), all.get(i).predicted()}) {
+                double off = inUncertainties(all.get(i), value);
+                if (Math.abs(off) > EDGE) {
+                    marks.add(new double[] {i, Math.copySign(EDGE, off)});
+                }
+            }
+        }
+        return marks.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Series(
+                        "farther off than " + EDGE + ", drawn at the edge",
+                        marks.stream().mapToDouble(m -> m[0]).toArray(),
+                        marks.stream().mapToDouble(m -> m[1]).toArray(),
+                        LineStyle.DOT,
+                        Tone.RUST,
+                        Trace.MARKS));
+    }
+
+    /** A value that the figure has room for; a gap in place of one that it has not. */
+    private static double inside(Residual residual, double value) {
+        double off = inUncertainties(residual, value);
+        return Math.abs(off) > EDGE ? Double.NaN : off;
+    }
+
+    private static List<Band> keptBackBand(List<Residual> all, boolean down) {
         long fitted = all.stream().filter(r -> !r.datum().keptBack()).count();
-        return fitted == all.size() || fitted == 0
-                ? List.of()
-                : List.of(new Band(Band.Span.OF_X, fitted + 0.5, all.size() + 0.5, "kept back"));
+        if (fitted == all.size() || fitted == 0) {
+            return List.of();
+        }
+        int n = all.size();
+        return List.of(
+                down
+                        ? new Band(Band.Span.OF_Y, -0.5, n - fitted - 0.5, "kept back")
+                        : new Band(Band.Span.OF_X, fitted - 0.5, n - 0.5, "kept back"));
+    }
+
+    /** Whole numbers from 1, as the tables have them, at 0, 1, 2 …; thinned out where there are many. */
+    private static AxisSpec numbers(String what, int n) {
+        int every = n <= 40 ? 1 : n <= 100 ? 5 : 10;
+        return AxisSpec.named(
+                "Number of the " + what + " in the table",
+                IntStream.rangeClosed(1, n)
+                        .mapToObj(i -> i == 1 || i % every == 0 ? Integer.toString(i) : "")
+                        .toList());
     }
 
     private static double inUncertainties(Residual residual, double value) {
@@ -137,14 +215,14 @@ public final class CalibrationFigures {
                 Tone.NAVY);
         Series best = new Series(
                 "most probable",
-                IntStream.range(0, n).mapToDouble(i -> i + 1.25).toArray(),
+                IntStream.range(0, n).mapToDouble(i -> i + 0.25).toArray(),
                 IntStream.range(0, n).mapToDouble(fit.posterior()::z).toArray(),
                 LineStyle.SOLID,
                 Tone.NAVY,
                 Trace.MARKS);
         Panel panel = Panel.of(
                         "",
-                        AxisSpec.of("Number of the value in the table", "").between(0, n + 1),
+                        numbers("value", n),
                         AxisSpec.of("Departure from the file", "tolerances"),
                         before,
                         after,
@@ -168,8 +246,8 @@ public final class CalibrationFigures {
                 .ifPresent(series::add);
         Panel panel = new Panel(
                 "",
-                AxisSpec.of("Number of the value in the table", "").between(0, n + 1),
-                AxisSpec.of("Number of the value in the table", "").between(0, n + 1),
+                numbers("value", n),
+                numbers("value", n),
                 series,
                 List.of(),
                 List.of(),
@@ -198,12 +276,12 @@ public final class CalibrationFigures {
                 double r = posterior.correlation(i, j) * sign;
                 if (r >= LEAST_CORRELATION) {
                     double h = 0.45 * r;
-                    points.add(new double[] {i + 1 - h, j + 1 - h});
-                    points.add(new double[] {i + 1 + h, j + 1 - h});
-                    points.add(new double[] {i + 1 + h, j + 1 + h});
-                    points.add(new double[] {i + 1 - h, j + 1 + h});
-                    points.add(new double[] {i + 1 - h, j + 1 - h});
-                    points.add(new double[] {i + 1 - h, Double.NaN});
+                    points.add(new double[] {i - h, j - h});
+                    points.add(new double[] {i + h, j - h});
+                    points.add(new double[] {i + h, j + h});
+                    points.add(new double[] {i - h, j + h});
+                    points.add(new double[] {i - h, j - h});
+                    points.add(new double[] {i - h, Double.NaN});
                 }
             }
         }
@@ -262,11 +340,11 @@ public final class CalibrationFigures {
     }
 
     private static Series segments(String name, int n, IntToDoubleFunction low, IntToDoubleFunction high, Tone tone) {
-        return segments(name, n, low, high, tone, 1);
+        return segments(name, n, low, high, tone, 0);
     }
 
     private static Series shifted(String name, int n, IntToDoubleFunction low, IntToDoubleFunction high, Tone tone) {
-        return segments(name, n, low, high, tone, 1.25);
+        return segments(name, n, low, high, tone, 0.25);
     }
 
     private static Series segments(
@@ -287,7 +365,7 @@ public final class CalibrationFigures {
     private static Series points(String name, int n, IntToDoubleFunction value, Tone tone, LineStyle style) {
         return new Series(
                 name,
-                IntStream.range(0, n).mapToDouble(i -> i + 1).toArray(),
+                IntStream.range(0, n).asDoubleStream().toArray(),
                 IntStream.range(0, n).mapToDouble(value).toArray(),
                 style,
                 tone,

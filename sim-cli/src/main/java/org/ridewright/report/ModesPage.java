@@ -37,6 +37,8 @@ public final class ModesPage {
         page.put("answers", ModesTables.answers(all));
         page.put("heads", ModesTables.HEADS);
         page.put("tables", tables(all));
+        boolean rolls = all.stream().anyMatch(ModalAnalysis::rolls);
+        page.put("rolling", rolls ? "Its wheels roll freely: no brake holds them." : "");
         page.put("rubs", all.stream().anyMatch(ModalAnalysis::rubs));
         page.put("groups", Templates.groups(groups, drawn));
         return Templates.render("modes.ftlh", page);
@@ -49,7 +51,8 @@ public final class ModesPage {
                 if (condition == Condition.SLIDING || each.rubs()) {
                     String heading =
                             RideFigures.upperFirst(each.model().loadCase().name())
-                                    + (each.rubs() ? ", springs " + condition.word() : "");
+                                    + (each.rubs() ? ", springs " + condition.word() : "")
+                                    + (each.rolls() ? ", wheels rolling freely" : "");
                     tables.add(Map.of("heading", heading, "rows", ModesTables.rows(each, condition)));
                 }
             }

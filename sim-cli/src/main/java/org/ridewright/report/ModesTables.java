@@ -2,7 +2,6 @@ package org.ridewright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ridewright.modal.Condition;
@@ -68,7 +67,7 @@ public final class ModesTables {
                 .collect(Collectors.joining(", "));
     }
 
-    /** A sentence for each load case. */
+    /** A sentence for each load case; modes go by their names in the tables. */
     static List<String> answers(List<ModalAnalysis> all) {
         return all.stream().map(ModesTables::answer).toList();
     }
@@ -78,15 +77,18 @@ public final class ModesTables {
         for (Motion motion : List.of(Motion.BOUNCE, Motion.PITCH, Motion.ROLL)) {
             Optional<Mode> sliding = analysis.sliding().chief(motion);
             Optional<Mode> locked = analysis.locked().chief(motion);
-            String word = motion.name().toLowerCase(Locale.ROOT);
             if (sliding.isPresent() && locked.isPresent() && analysis.rubs()) {
-                parts.add("%s %s Hz while its springs slide and %s Hz while friction holds them"
+                String held = locked.get().name();
+                parts.add("“%s” %s Hz while its springs slide and %s%s Hz while friction holds them"
                         .formatted(
-                                word,
+                                sliding.get().name(),
                                 Numbers.of(sliding.get().frequency()),
+                                held.equals(sliding.get().name()) ? "" : "“" + held + "” ",
                                 Numbers.of(locked.get().frequency())));
             } else if (sliding.isPresent()) {
-                parts.add("%s %s Hz".formatted(word, Numbers.of(sliding.get().frequency())));
+                parts.add("“%s” %s Hz"
+                        .formatted(
+                                sliding.get().name(), Numbers.of(sliding.get().frequency())));
             }
         }
         return RideFigures.upperFirst(analysis.model().loadCase().name()) + ": " + String.join("; ", parts) + ".";

@@ -16,12 +16,12 @@ final class PriorityTable {
 
     private PriorityTable() {}
 
-    /** Rows of all guesses, in the order of the answer. */
+    /** Rows of all guesses, in the order of the answer, numbered from 1. */
     static List<Map<String, Object>> guesses(Vehicle vehicle, Narrowing narrowing) {
         return rows(vehicle, narrowing, true);
     }
 
-    /** Rows of values that were measured and still matter. */
+    /** Rows of values that were measured and still matter, numbered from 1. */
     static List<Map<String, Object>> stated(Vehicle vehicle, Narrowing narrowing) {
         return rows(vehicle, narrowing, false);
     }
@@ -30,11 +30,12 @@ final class PriorityTable {
         List<Map<String, Object>> rows = new ArrayList<>();
         int rank = 0;
         for (Narrowing.Row row : narrowing.rows()) {
-            rank++;
             boolean told = row.value().isGuess() || row.share() >= WORTH_TELLING;
             if (row.value().isGuess() == guesses && told) {
+                rank++;
                 rows.add(Map.of(
                         "rank", Integer.toString(rank),
+                        "what", ValueNames.plain(vehicle, row.value().path()),
                         "key", ValueNames.named(vehicle, row.value().path()),
                         "known", Measures.format(row.value().measure()),
                         "source", source(row.value()),

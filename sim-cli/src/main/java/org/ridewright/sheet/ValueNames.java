@@ -16,6 +16,8 @@ public final class ValueNames {
 
     private static final Pattern PART = Pattern.compile("^\\.(springs|dampers)\\[(\\d+)]");
 
+    private static final Pattern NAMED = Pattern.compile("([a-z ]+)\\[(.*)]");
+
     private ValueNames() {}
 
     /** The path with names in place of numbers, where the file has names. */
@@ -36,6 +38,33 @@ public final class ValueNames {
         String rest = path.substring(matcher.end());
         return matcher.group(1) + "[" + name + "]"
                 + (matcher.group(1).equals("axles") ? part(vehicle.axles().get(i), rest) : rest);
+    }
+
+    /**
+     * A path in words for the yard: what it belongs to, then what of it, as in {@code front springs: rate}. A part that is named after its
+     * axle is not told twice.
+     */
+    public static String plain(Vehicle vehicle, String path) {
+        List<String> owners = new ArrayList<>();
+        List<String> rest = new ArrayList<>();
+        for (String step : named(vehicle, path).split("\\.(?![^\\[]*])")) {
+            Matcher item = NAMED.matcher(step);
+            if (!item.matches()) {
+                rest.add(step);
+            } else if (item.group(1).equals("axles")) {
+                owners.add(item.group(2) + " axle");
+            } else {
+                String one = item.group(2).isBlank() ? item.group(1) : item.group(2);
+                if (!owners.isEmpty() && item.group(1).matches("springs|dampers")) {
+                    String axle = owners.remove(0).replaceFirst(" axle$", "");
+                    one = one.startsWith(axle) ? one : axle + ": " + one;
+                }
+                owners.add(one);
+            }
+        }
+        String owner = owners.isEmpty() && rest.size() > 1 ? rest.remove(0) : String.join(", ", owners);
+        String value = String.join(", ", rest);
+        return owner.isEmpty() ? value : value.isEmpty() ? owner : owner + ": " + value;
     }
 
     private static String part(Axle axle, String rest) {

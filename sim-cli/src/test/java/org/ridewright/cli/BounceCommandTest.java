@@ -60,7 +60,14 @@ class BounceCommandTest {
                 .contains("empty", "two aboard", "front", "rear", "pitch", "roll", "sliding", "locked", "Report: ");
         Path results = folder.resolve("results");
         String page = Files.readString(results.resolve("report.html"));
-        assertThat(page).contains("Two aboard: front", "What friction does to the ride frequency", "wheels chocked");
+        assertThat(page)
+                .contains(
+                        "Two aboard: front",
+                        "What friction does to the ride frequency",
+                        "chocks tight",
+                        "wheels held by the brake",
+                        "Natural, wheels held, sliding");
+        assertThat(out.toString()).contains("wheels held by the brake");
         for (String figure : List.of("ride-frequencies", "bounce-empty", "bounce-two-aboard")) {
             for (String ending : List.of(".svg", ".png", ".pdf")) {
                 assertThat(results.resolve("figures/" + figure + ending)).exists();

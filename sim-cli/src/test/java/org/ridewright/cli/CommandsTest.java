@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CommandsTest {
     private static final String QUARTER = """
@@ -49,6 +51,14 @@ class CommandsTest {
     private Path written(String rate) throws IOException {
         Files.writeString(folder.resolve("quarter.yaml"), QUARTER.formatted(rate));
         return Files.writeString(folder.resolve("plank.yaml"), SCENARIO);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"run x --uncertain", "why x --draws", "friction x --draws", "study x --threads"})
+    void whatIsNoWholeNumberIsToldInPlainWords(String line) {
+        String[] command = (line + " many").split(" ");
+        assertThat(ridewright(command)).isEqualTo(ExitCode.MISUNDERSTOOD);
+        assertThat(err.toString()).contains("'many' is not a whole number").doesNotContain("int\n");
     }
 
     @Test

@@ -10,6 +10,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -51,6 +53,23 @@ class LogBounceTest {
         assertThat(Files.readString(into.resolve("traces/release-2.csv"))).startsWith("time (s),recorded (m/s²)");
         assertThat(Files.readString(into.resolve("report.html")))
                 .contains("Releases 1, 2, 3: Friction does not turn over");
+    }
+
+    @Test
+    void aRowThatGoesBackInTimeIsTold() throws IOException {
+        List<String> rows = new ArrayList<>(Files.readAllLines(EXAMPLE));
+        int late = rows.size() - 40;
+        String first = rows.stream()
+                .filter(row -> row.matches("[\\d.]+[,;].*"))
+                .findFirst()
+                .orElseThrow();
+        rows.set(late, first.split("[,;]")[0] + rows.get(late).replaceFirst("^[^,;]*", ""));
+        Path log = Files.write(folder.resolve("back.csv"), rows);
+
+        assertThat(bounce(log.toString(), "--into", folder.resolve("results").toString()))
+                .isZero();
+
+        assertThat(out.toString()).contains("1 row going back in time was passed over");
     }
 
     @Test

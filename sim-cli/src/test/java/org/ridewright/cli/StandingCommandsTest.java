@@ -89,7 +89,10 @@ class StandingCommandsTest {
         assertThat(execute(CART, "modes", "--speed", "5 mph", "--amplitude", "3 mm"))
                 .as(err.toString())
                 .isEqualTo(ExitCode.DONE);
-        assertThat(out.toString()).contains("springs sliding", "springs locked", "rolling along");
+        assertThat(out.toString())
+                .contains("springs sliding", "springs locked", "wheels rolling freely", "rolling along");
+        assertThat(written("report.html"))
+                .contains("springs sliding, wheels rolling freely", "usually counts", "“pitch”");
         assertThat(written("report.html")).contains("Test &lt;cart&gt;").doesNotContain("Test <cart>");
         assertThat(written("metrics.json")).contains("by harmonic balance", "0.003");
         assertThat(folder.resolve("out/figures/test-cart-driver-swings.pdf")).isNotEmptyFile();

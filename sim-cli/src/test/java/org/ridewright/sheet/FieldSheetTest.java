@@ -68,7 +68,7 @@ class FieldSheetTest {
         String page = sheet.html();
         for (UncertainValue value : guesses(document)) {
             String key = ValueNames.named(document.asWritten(), value.path());
-            assertThat(page).contains(">" + key.replace("'", "&#39;") + "</b>");
+            assertThat(page).contains(">" + key.replace("'", "&#39;") + "</div>");
         }
         assertThat(sheet.dimensions()).isNotEmpty().allSatisfy(row -> {
             assertThat(row.what()).isNotBlank();
@@ -78,6 +78,22 @@ class FieldSheetTest {
         });
         assertThat(sheet.dimensions()).extracting(Dimension::letter).doesNotHaveDuplicates();
         printed(sheet);
+    }
+
+    @Test
+    void eachTableOfWhatToMeasureFirstIsNumberedByItselfAndNamesTheThingBeforeItsKey() {
+        VehicleDocument document = document("phaeton");
+        Answer answer = new Wheelbase();
+        Vehicle vehicle = document.asWritten();
+        Narrowing narrowing = Narrowing.of(vehicle, UncertainValues.of(document), answer);
+        assertThat(PriorityTable.guesses(vehicle, narrowing).get(0)).containsEntry("rank", "1");
+        assertThat(PriorityTable.stated(vehicle, narrowing).get(0)).containsEntry("rank", "1");
+        assertThat(ValueNames.plain(vehicle, "axles[0].springs[0].rate")).isEqualTo("front springs: rate");
+        assertThat(ValueNames.plain(vehicle, "axles[1].springs[0].friction.share of load"))
+                .isEqualTo("rear springs: friction, share of load");
+        assertThat(ValueNames.plain(vehicle, "seats[0].cushion.rate")).isEqualTo("driver's place: cushion, rate");
+        assertThat(ValueNames.plain(vehicle, "axles[1].unsprung mass")).isEqualTo("rear axle: unsprung mass");
+        assertThat(ValueNames.plain(vehicle, "body.pitch inertia")).isEqualTo("body: pitch inertia");
     }
 
     @Test
@@ -93,7 +109,11 @@ class FieldSheetTest {
                         "Load and deflection",
                         "going up",
                         "going down",
-                        "swings to rest",
+                        "cycles to rest",
+                        "watch as you let go",
+                        "chocks tight before and behind every wheel",
+                        "settled from below",
+                        "settled from above",
                         "Phone logs",
                         "readings a second",
                         "the rider's words")

@@ -15,10 +15,16 @@ import org.ridewright.vehicle.Vehicle;
  *
  * @param loadings reads what was aboard
  * @param vehicle that was measured, if it is known
+ * @param unread whether a vehicle was named that could not be read
  * @param files finds logs and roads
  * @param problems takes up what is wrong with those
  */
-record FactReader(LoadingReader loadings, Optional<Vehicle> vehicle, NamedFile files, Set<InputProblem> problems) {
+record FactReader(
+        LoadingReader loadings,
+        Optional<Vehicle> vehicle,
+        boolean unread,
+        NamedFile files,
+        Set<InputProblem> problems) {
     static final String[] KINDS = {
         "weights",
         "lifted axle",
@@ -49,7 +55,8 @@ record FactReader(LoadingReader loadings, Optional<Vehicle> vehicle, NamedFile f
             case "swing" -> SwingReader.read(group(item, "swing", SwingReader.KEYS));
             case "load deflection" ->
                 SpringFactReader.loadDeflection(group(item, "load deflection", SpringFactReader.LOAD_DEFLECTION));
-            case "heights" -> new HeightsReader(loadings, vehicle).read(group(item, "heights", HeightsReader.KEYS));
+            case "heights" ->
+                new HeightsReader(loadings, vehicle, unread).read(group(item, "heights", HeightsReader.KEYS));
             case "camber" -> new SpringFactReader(loadings).camber(group(item, "camber", SpringFactReader.CAMBER));
             case "bounce" -> new BounceReader(loadings, logs()).count(group(item, "bounce", BounceReader.COUNT));
             case "bounce log" -> new BounceReader(loadings, logs()).log(group(item, "bounce log", BounceReader.LOG));

@@ -15,8 +15,14 @@ import org.ridewright.quantity.QuantityKind;
 import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.Vehicle;
 
-/** Reads {@code heights}. */
-record HeightsReader(LoadingReader loadings, Optional<Vehicle> vehicle) {
+/**
+ * Reads {@code heights}.
+ *
+ * @param loadings reads what was aboard
+ * @param vehicle that was measured, if it is known
+ * @param unread whether a vehicle was named that could not be read: its axles are not known, and no fault of this list
+ */
+record HeightsReader(LoadingReader loadings, Optional<Vehicle> vehicle, boolean unread) {
     static final List<String> KEYS = List.of("at", "steps");
 
     private static final String FOUR_CORNERS = "four corners";
@@ -50,6 +56,9 @@ record HeightsReader(LoadingReader loadings, Optional<Vehicle> vehicle) {
     }
 
     private List<Mark> fourCorners(Part part, Node.Scalar written) {
+        if (unread) {
+            return corners(List.of("first", "second"));
+        }
         List<Axle> axles = vehicle.map(Vehicle::axles).orElse(List.of());
         if (axles.size() != 2) {
             part.reading()
@@ -63,10 +72,14 @@ record HeightsReader(LoadingReader loadings, Optional<Vehicle> vehicle) {
                             vehicle.isEmpty() ? "name the vehicle at the top of the file" : "list the corners");
             return List.of();
         }
+        return corners(axles.stream().map(Axle::name).toList());
+    }
+
+    private static List<Mark> corners(List<String> axles) {
         List<Mark> corners = new ArrayList<>();
-        for (Axle axle : axles) {
-            corners.add(new Mark.Corner(axle.name(), Side.LEFT));
-            corners.add(new Mark.Corner(axle.name(), Side.RIGHT));
+        for (String axle : axles) {
+            corners.add(new Mark.Corner(axle, Side.LEFT));
+            corners.add(new Mark.Corner(axle, Side.RIGHT));
         }
         return corners;
     }

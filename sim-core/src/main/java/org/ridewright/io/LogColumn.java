@@ -146,6 +146,28 @@ record LogColumn(
         return LogUnit.of(plain).isPresent() || LogClock.unit(plain).isPresent();
     }
 
+    /** What stands in brackets after the name where a unit is looked for and is none that is known. */
+    Optional<String> unknownUnit() {
+        Matcher brackets = BRACKETS.matcher(name);
+        String last = "";
+        while (brackets.find()) {
+            last = brackets.group(1);
+        }
+        return unit.isEmpty() && !last.isBlank() && words(last).stream().noneMatch(LogColumn::isUnderstood)
+                ? Optional.of(last)
+                : Optional.empty();
+    }
+
+    private static boolean isUnderstood(String word) {
+        return ACCELERATION.contains(word)
+                || isAccelerationWord(word)
+                || OTHERS.contains(word)
+                || TIMES.contains(word)
+                || VERTICAL.contains(word)
+                || WITHOUT_GRAVITY.contains(word)
+                || LogAxisWord.is(word);
+    }
+
     /** Whether the name says that gravity was taken off. */
     boolean isWithoutGravity() {
         return words(name).stream().anyMatch(WITHOUT_GRAVITY::contains);

@@ -2,6 +2,7 @@ package org.ridewright.io;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -117,7 +118,7 @@ public final class LogFile {
             return written.orElse(1.0);
         }
         double likely = LogClock.likelyUnit(times);
-        remarks.add("No unit is written for the time; its steps say " + LogClock.word(likely) + ".");
+        remarks.add(noUnit(List.of(column)) + " for the time; its steps say " + LogClock.word(likely) + ".");
         return likely;
     }
 
@@ -135,7 +136,8 @@ public final class LogFile {
             concluded = concluded(values);
             concluded.ifPresent(unit -> remarks.add(String.format(
                     Locale.ROOT,
-                    "No unit is written for the acceleration; its mean of %.4g can only be gravity in %s, which is taken.",
+                    "%s for the acceleration; its mean of %.4g can only be gravity in %s, which is taken.",
+                    noUnit(columns.axes().values()),
                     mean(values),
                     unit.word())));
         }
@@ -161,6 +163,14 @@ public final class LogFile {
         return used;
     }
 
+    private static String noUnit(Collection<LogColumn> columns) {
+        return columns.stream()
+                .flatMap(column -> column.unknownUnit().stream())
+                .findFirst()
+                .map(word -> "No known unit is written ('" + word + "' is none)")
+                .orElse("No unit is written");
+    }
+
     private static void refuseUnit(
             LogColumn column, String written, LogChoice choice, LogLayout layout, Reading reading, double mean) {
         Spot spot = choice.unit().isPresent() ? Spot.WHOLE_FILE : new Spot(Math.max(1, layout.nameLine()), 1);
@@ -170,7 +180,12 @@ public final class LogFile {
                 written,
                 written.isEmpty()
                         ? String.format(
-                                Locale.ROOT, "has no unit, and a mean of %.3g does not show it as gravity would", mean)
+                                Locale.ROOT,
+                                "has no %s, and a mean of %.3g does not show it as gravity would",
+                                column.unknownUnit()
+                                        .map(word -> "known unit ('" + word + "' is none)")
+                                        .orElse("unit"),
+                                mean)
                         : "is no unit of acceleration",
                 "m/s², g or mg, in brackets after the name",
                 "state it, as in --unit m/s2");

@@ -113,6 +113,7 @@ final class MeasurementsReader {
         FactReader reader = new FactReader(
                 new LoadingReader(vehicle.map(Vehicle::layout).orElse(unread ? Layout.QUARTER : Layout.FULL)),
                 vehicle,
+                unread,
                 files,
                 problems);
         List<Fact> facts = new ArrayList<>();

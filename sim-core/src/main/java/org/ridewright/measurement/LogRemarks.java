@@ -86,6 +86,13 @@ public final class LogRemarks {
                 + ". Nothing is bridged: each stretch is measured by itself, without its start-up.");
     }
 
+    /** What was passed over, averaged or filled in, row by row. */
+    public static List<String> rows(Timing timing) {
+        List<String> remarks = new ArrayList<>();
+        rows(timing, remarks);
+        return remarks;
+    }
+
     private static void rows(Timing timing, List<String> remarks) {
         if (timing.missing() > 0) {
             remarks.add(rows(timing.missing()) + " without a value in a column used " + were(timing.missing())

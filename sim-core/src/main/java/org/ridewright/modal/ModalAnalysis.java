@@ -78,6 +78,11 @@ public record ModalAnalysis(
         return condition == Condition.SLIDING ? sliding : locked;
     }
 
+    /** Whether it matters that the wheels roll freely, which they do here: a vehicle that pitches takes its axles along where a brake holds them. */
+    public boolean rolls() {
+        return model.coordinates().pitch() >= 0;
+    }
+
     /** Whether some spring or joint rubs. */
     public boolean rubs() {
         return !new FrictionElements(sliding.linear()).none();

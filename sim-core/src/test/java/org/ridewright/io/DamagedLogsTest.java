@@ -307,6 +307,28 @@ class DamagedLogsTest {
     }
 
     @Test
+    void aUnitThatIsNotKnownIsCalledSoAndNotMissing() throws IOException {
+        String log = good(3000)
+                .replace("z (m/s²)", "z (furlong)")
+                .replace("x (m/s²)", "x")
+                .replace("y (m/s²)", "y");
+
+        RecordedRide ride = ride(bytes(log), LogChoice.OPEN);
+
+        assertThat(ride.recording().remarks())
+                .anySatisfy(remark -> assertThat(remark)
+                        .contains("No known unit is written ('furlong' is none) for the acceleration", "m/s²"));
+    }
+
+    @Test
+    void anAxisOrAPlaceInBracketsIsNoUnknownUnit() {
+        assertThat(LogColumn.of(1, "acceleration (z)", "").unknownUnit()).isEmpty();
+        assertThat(LogColumn.of(1, "z (with gravity)", "").unknownUnit()).isEmpty();
+        assertThat(LogColumn.of(1, "az (m/s²)", "").unknownUnit()).isEmpty();
+        assertThat(LogColumn.of(1, "az (furlong)", "").unknownUnit()).contains("furlong");
+    }
+
+    @Test
     void aMistypedUnitIsRefused() throws IOException {
         LogChoice choice = new LogChoice(
                 Optional.empty(),

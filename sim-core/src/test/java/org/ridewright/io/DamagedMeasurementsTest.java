@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -118,6 +119,23 @@ class DamagedMeasurementsTest {
 
     private static Arguments damage(String whole, String damaged, String... said) {
         return arguments(whole, damaged, List.of(said));
+    }
+
+    @Test
+    void aVehicleThatIsNotThereIsTheOnlyFaultEvenOfFourCorners() throws IOException {
+        Path file = Files.writeString(folder.resolve("yard.yaml"), """
+                measurements: Yard
+                vehicle: nowhere.yaml
+                facts:
+                  - heights:
+                      at: four corners
+                      steps: [{with: empty, heights: [800 mm, 801 mm, 802 mm, 803 mm]}]
+                """);
+
+        InputException refusal = catchThrowableOfType(InputException.class, () -> MeasurementsFile.read(file));
+
+        assertThat(refusal.problems()).hasSize(1);
+        assertThat(refusal.problems().get(0).toString()).contains("nowhere.yaml");
     }
 
     @ParameterizedTest(name = "{index} {0}")
