@@ -12,6 +12,7 @@ import org.ridewright.fieldwork.LogReference;
 import org.ridewright.fieldwork.Release;
 import org.ridewright.measurement.LogOptions;
 import org.ridewright.measurement.RecordedRide;
+import org.ridewright.ringdown.Estimate;
 import org.ridewright.ringdown.NoRingDownException;
 import org.ridewright.ringdown.RingDown;
 import org.ridewright.ringdown.RingDownOptions;
@@ -21,8 +22,8 @@ import org.ridewright.signal.Channel;
 
 /**
  * Logged bounce tests: the ride frequency over the cycles that stand out of the noise, and what is left of the first swing after half of them. Both are
- * held against the simulated test, let go from as far as the log's first turn shows, {@code (|A_0| + f)/ω²}. In a motion of one degree of freedom
- * a swing is proportional to the acceleration just after the turn that begins it, so that both shrink by the same share.
+ * held against the simulated test, let go from as far as the log's first turn shows: {@code (|A_0| + f)/ω²} where friction jumps,
+ * {@code (|A_0| − f)/ω²} where it turns over gradually. Swings are ways from turn to turn in both.
  */
 record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<Datum> data) implements Evidence {
     /** By how much sensor, place and other modes may be off, besides the errors of the fit (of the frequency; of a swing's share). */
@@ -42,10 +43,7 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
         int halves = releases.stream().mapToInt(RingDown::halfCycles).min().orElseThrow();
         double frequency =
                 mean(releases.stream().map(r -> r.frequency().value()).toList());
-        double ofFit = Math.sqrt(mean(releases.stream()
-                        .map(r -> r.frequency().standardError() * r.frequency().standardError())
-                        .toList())
-                / releases.size());
+        double ofFit = ofFit(releases.stream().map(RingDown::frequency).toList());
         double scatter =
                 scatter(releases.stream().map(r -> r.frequency().value()).toList());
         List<Datum> data = new ArrayList<>();
@@ -58,16 +56,19 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
                 ""));
         int later = halves / 2;
         if (later >= 1) {
-            List<Double> shares = releases.stream().map(r -> share(r, later)).toList();
+            List<Estimate> left = releases.stream()
+                    .map(r -> r.amplitudes().get(later).left())
+                    .toList();
+            List<Double> shares = left.stream().map(Estimate::value).toList();
             data.add(new Datum(
                     fact.label() + ": swing left after " + Double.toString(later / 2.0) + " cycles",
                     "%",
                     100 * mean(shares),
-                    100 * Math.sqrt(square(scatter(shares)) + square(OF_SHARE) + square(noise(releases))),
+                    100 * Math.sqrt(square(scatter(shares)) + square(OF_SHARE) + square(ofFit(left))),
                     fact.keepBack(),
                     ""));
         }
-        double depth = mean(releases.stream().map(BounceLogEvidence::depth).toList());
+        double depth = mean(releases.stream().map(RingDown::depth).toList());
         boolean lifts = fact.release() == Release.LIFTED;
         BounceTest test = new BounceTest(
                 BounceEvidence.test(fact.test(), fact.release(), Optional.empty())
@@ -97,25 +98,9 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
                 IntStream.range(0, channel.size()).mapToDouble(channel::sample).toArray());
     }
 
-    private static double depth(RingDown release) {
-        double omega = 2 * Math.PI * release.naturalFrequency().value();
-        return (Math.abs(release.firstAcceleration())
-                        + Math.max(0, release.friction().value()))
-                / (omega * omega);
-    }
-
-    private static double share(RingDown release, int later) {
-        return release.amplitudes().get(later).fitted()
-                / release.amplitudes().get(0).fitted();
-    }
-
-    /** Of a share, from what the fits leave. */
-    private static double noise(List<RingDown> releases) {
-        return mean(releases.stream()
-                .map(r -> r.noise()
-                        / Math.abs(r.firstAcceleration())
-                        / Math.sqrt(Math.max(1, r.independent() / (2.0 * r.halfCycles()))))
-                .toList());
+    /** Standard error of a mean, from those of the fits. */
+    private static double ofFit(List<Estimate> of) {
+        return Math.sqrt(mean(of.stream().map(e -> square(e.standardError())).toList()) / of.size());
     }
 
     private static double mean(List<Double> values) {

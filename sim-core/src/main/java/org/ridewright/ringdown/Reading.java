@@ -46,6 +46,7 @@ final class Reading {
                 length(fitted),
                 half,
                 counted,
+                Math.abs(turns.get(0).place()) / square(Math.exp(fitted.value(Place.LOG_OMEGA))),
                 fitted.value(Place.FIRST),
                 noise,
                 fitted.samples(),
@@ -179,9 +180,23 @@ final class Reading {
         List<RingDown.Amplitude> amplitudes = new ArrayList<>();
         for (int j = 0; j < half; j++) {
             amplitudes.add(new RingDown.Amplitude(
-                    turns.get(j).time(), recorded[j], Math.abs(turns.get(j).after()), straight[j], exponential[j]));
+                    turns.get(j).time(),
+                    recorded[j],
+                    Math.abs(turns.get(j).after()),
+                    straight[j],
+                    exponential[j],
+                    left(fitted, j)));
         }
         return amplitudes;
+    }
+
+    private static Estimate left(Fitted fitted, int half) {
+        return fitted.estimate(
+                (motion, whole) -> half + 1 < motion.turns().size() ? motion.swing(half) / motion.swing(0) : 0);
+    }
+
+    private static double square(double x) {
+        return x * x;
     }
 
     /** Share of a shape that is in the record between two instants; NaN where too few samples count. */

@@ -8,6 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RingDownTest {
     private static final double NOISE = 0.03;
@@ -84,6 +86,32 @@ class RingDownTest {
         assertThat(release.frictionLength().value()).isCloseTo(0.004, within(0.00008));
         // the locked parts make it count faster than the sliding spring would
         assertThat(release.frequency().value()).isGreaterThan(1.85);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.3, 0.5, 1})
+    void depthAndSwingsOfASoftSliderAreThoseOfTheMassItself(double softness) {
+        PressedMass leaf = new PressedMass(1.8, 0.02, 0.004, softness, 12).pressed(0.05, 3);
+        RingDown release = found(leaf::acceleration, 12).releases().get(0);
+        List<Double> turns = leaf.turns();
+
+        assertThat(release.depth()).isCloseTo(0.05, within(0.0004));
+        for (int j = 0; j < release.halfCycles(); j++) {
+            double swing = Math.abs(turns.get(j + 1) - turns.get(j));
+            double left = swing / Math.abs(turns.get(1) - turns.get(0));
+            Estimate found = release.amplitudes().get(j).left();
+            assertThat(found.value()).isCloseTo(left, within(0.006));
+            assertThat(Math.abs(found.value() - left)).isLessThan(4 * found.standardError() + 1e-9);
+        }
+    }
+
+    @Test
+    void depthAndSwingsOfAStiffSliderAreThoseOfTheRecursion() {
+        // from 50 mm the turns lie at 42, 34, 26 mm to either side
+        RingDown release = found(t -> DRY.acceleration(t - 3), 10).releases().get(0);
+
+        assertThat(release.depth()).isCloseTo(0.05, within(0.0003));
+        assertThat(release.amplitudes().get(2).left().value()).isCloseTo((34 + 26) / (50.0 + 42), within(0.003));
     }
 
     @Test
