@@ -39,7 +39,7 @@ final class Reading {
                 fitted.value(Place.START),
                 window.times()[window.times().length - 1],
                 DampingKind.of(friction, zeta),
-                frequency(fitted, half, counted),
+                frequency(fitted, half),
                 natural(fitted),
                 zeta,
                 friction,
@@ -107,13 +107,18 @@ final class Reading {
     }
 
     /** From turn to turn; for a rigid slider {@code ω√(1 − ζ²)/2π}. */
-    private static Estimate frequency(Fitted fitted, int half, double counted) {
-        double zeta = fitted.value(Place.ZETA);
-        double damped = Math.exp(fitted.value(Place.LOG_OMEGA)) * Math.sqrt(1 - zeta * zeta) / (2 * Math.PI);
-        double value = half > 0 && fitted.varies(Place.SOFTNESS) ? half / (2 * counted) : damped;
-        double byZeta = -zeta / (1 - zeta * zeta);
-        double relative = variance(fitted, Place.LOG_OMEGA, 1, Place.ZETA, byZeta);
-        return Estimate.of(value, value * Math.sqrt(relative), fitted.fit().quantile());
+    private static Estimate frequency(Fitted fitted, int half) {
+        if (half > 0 && fitted.varies(Place.SOFTNESS)) {
+            return fitted.estimate((motion, whole) -> {
+                List<FrictionOscillation.Turn> turns = motion.turns();
+                int last = Math.min(half, turns.size() - 1);
+                return last / (2 * (turns.get(last).time() - turns.get(0).time()));
+            });
+        }
+        return fitted.estimate((motion, whole) -> {
+            double zeta = whole[Place.ZETA.index()];
+            return Math.exp(whole[Place.LOG_OMEGA.index()]) * Math.sqrt(1 - zeta * zeta) / (2 * Math.PI);
+        });
     }
 
     /** f/ω². */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -19,7 +20,11 @@ class RingDownTest {
     }
 
     private static Stretch recorded(Motion motion, double length, double rate) {
-        Random random = new Random(11);
+        return recorded(motion, length, rate, 11);
+    }
+
+    private static Stretch recorded(Motion motion, double length, double rate, long seed) {
+        Random random = new Random(seed);
         int n = (int) (length * rate);
         double[] times = new double[n];
         double[] values = new double[n];
@@ -112,6 +117,34 @@ class RingDownTest {
 
         assertThat(release.depth()).isCloseTo(0.05, within(0.0003));
         assertThat(release.amplitudes().get(2).left().value()).isCloseTo((34 + 26) / (50.0 + 42), within(0.003));
+    }
+
+    /** The turns of a soft slider depend on friction and softness too, by which ω√(1 − ζ²) is off. */
+    @Test
+    void theFrequencyOfASoftSliderScattersAsItsErrorSays() {
+        PressedMass leaf = new PressedMass(1.8, 0.03, 0.004, 0.5, 9).pressed(0.05, 2.5);
+        List<RingDown> releases = IntStream.range(0, 60)
+                .mapToObj(seed -> RingDowns.of(
+                                List.of(recorded(leaf::acceleration, 9, 100, seed)), List.of(), RingDownOptions.USUAL)
+                        .releases()
+                        .get(0))
+                .filter(release -> release.softness().isPresent())
+                .toList();
+        double mean = releases.stream()
+                .mapToDouble(r -> r.frequency().value())
+                .average()
+                .orElseThrow();
+        double scatter = Math.sqrt(releases.stream()
+                .mapToDouble(r -> Math.pow(r.frequency().value() - mean, 2))
+                .average()
+                .orElseThrow());
+        double told = releases.stream()
+                .mapToDouble(r -> r.frequency().standardError())
+                .average()
+                .orElseThrow();
+        assertThat(releases).hasSizeGreaterThan(50);
+        // a standard deviation of 60 is known within 10 %
+        assertThat(told / scatter).isBetween(0.7, 1.4);
     }
 
     @Test
