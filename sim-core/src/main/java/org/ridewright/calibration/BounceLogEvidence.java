@@ -2,23 +2,24 @@ package org.ridewright.calibration;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.stream.Collectors;
 import org.ridewright.bounce.BounceTest;
 import org.ridewright.bounce.Count;
 import org.ridewright.bounce.Handling;
 import org.ridewright.fieldwork.BounceLog;
 import org.ridewright.fieldwork.LogReference;
 import org.ridewright.fieldwork.Release;
-import org.ridewright.measurement.LogOptions;
-import org.ridewright.measurement.RecordedRide;
+import org.ridewright.measurement.LogAxis;
+import org.ridewright.measurement.RecordedMotion;
 import org.ridewright.ringdown.Estimate;
+import org.ridewright.ringdown.LoggedBounce;
 import org.ridewright.ringdown.NoRingDownException;
 import org.ridewright.ringdown.RingDown;
 import org.ridewright.ringdown.RingDownOptions;
 import org.ridewright.ringdown.RingDowns;
-import org.ridewright.ringdown.Stretch;
-import org.ridewright.signal.Channel;
+import org.ridewright.ringdown.Together;
 
 /**
  * Logged bounce tests: the ride frequency over the cycles that stand out of the noise, and what is left of the first swing after half of them. Both are
@@ -32,7 +33,7 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
     private static final double OF_SHARE = 0.03;
 
     /**
-     * @throws CalibrationException if a log shows no release
+     * @throws CalibrationException if a log shows no release, or unlike ones
      * @throws org.ridewright.measurement.UnusableLogException if a log cannot be used
      */
     static BounceLogEvidence of(BounceLog fact, Sources sources) {
@@ -40,6 +41,7 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
         for (LogReference log : fact.logs()) {
             releases.addAll(releases(fact, log, sources));
         }
+        refuseUnlike(fact, releases);
         int halves = releases.stream().mapToInt(RingDown::halfCycles).min().orElseThrow();
         double frequency =
                 mean(releases.stream().map(r -> r.frequency().value()).toList());
@@ -78,24 +80,28 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
     }
 
     private static List<RingDown> releases(BounceLog fact, LogReference log, Sources sources) {
-        LogOptions own = log.options();
-        LogOptions whole =
-                new LogOptions(own.position(), own.forward(), own.gravity(), own.from(), own.to(), own.gapBound(), 0);
-        RecordedRide recorded = RecordedRide.of(sources.recordings().apply(log), whole);
-        List<Stretch> stretches = recorded.pieces().stream()
-                .map(piece -> stretch(piece.vertical()))
-                .toList();
+        LoggedBounce logged =
+                LoggedBounce.of(RecordedMotion.of(sources.recordings().apply(log), log.options()), LogAxis.Z);
         try {
-            return RingDowns.of(stretches, List.of(), RingDownOptions.USUAL).releases();
+            return RingDowns.of(logged.stretches(), logged.flaws(), RingDownOptions.USUAL).releases();
         } catch (NoRingDownException none) {
             throw new CalibrationException(fact.label() + ", " + log.written() + ": " + none.getMessage());
         }
     }
 
-    private static Stretch stretch(Channel channel) {
-        return new Stretch(
-                IntStream.range(0, channel.size()).mapToDouble(channel::time).toArray(),
-                IntStream.range(0, channel.size()).mapToDouble(channel::sample).toArray());
+    /** A mean of unlike motions would be that of none. */
+    private static void refuseUnlike(BounceLog fact, List<RingDown> releases) {
+        if (!Together.alike(releases)) {
+            throw new CalibrationException(String.format(
+                    Locale.ROOT,
+                    "%s: its releases swing at %s Hz, too far apart to be of one end and one load; write a bounce log for each"
+                            + " kind, with 'from' and 'to' where they are in one file",
+                    fact.label(),
+                    releases.stream()
+                            .map(r -> String.format(
+                                    Locale.ROOT, "%.2f", r.frequency().value()))
+                            .collect(Collectors.joining(", "))));
+        }
     }
 
     /** Standard error of a mean, from those of the fits. */
