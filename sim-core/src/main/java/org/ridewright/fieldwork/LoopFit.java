@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -83,22 +84,29 @@ record LoopFit(double[] load, double[] deflection, double[] tolerance) {
         for (double compliance : STARTS) {
             double[] from = Arrays.copyOf(start, WITH_LOCKED);
             from[COMPLIANCE] = compliance;
-            Optimum found = optimum(from);
-            if (best.isEmpty() || found.getCost() < best.get().getCost()) {
-                best = Optional.of(found);
+            try {
+                Optimum found = optimum(from);
+                if (best.isEmpty() || found.getCost() < best.get().getCost()) {
+                    best = Optional.of(found);
+                }
+            } catch (MathIllegalStateException noEnd) {
+                // at a row between locked and sliding the slopes change, where a search may go to and fro; another start tells
+                continue;
             }
         }
-        double[] p = best.orElseThrow().getPoint().toArray();
-        boolean tells = load.length > WITH_LOCKED
+        if (best.isPresent() && tells(best.get().getPoint().toArray())) {
+            return found(best.get().getPoint().toArray(), best.get(), true);
+        }
+        Optimum without = optimum(Arrays.copyOf(start, WITHOUT_LOCKED));
+        return found(without.getPoint().toArray(), without, false);
+    }
+
+    private boolean tells(double[] p) {
+        return load.length > WITH_LOCKED
                 && rowsLocked(p) >= 2
                 && p[COMPLIANCE] > 0
                 && p[COMPLIANCE] < 1
                 && sensitive(p);
-        if (tells) {
-            return found(p, best.get(), true);
-        }
-        Optimum without = optimum(Arrays.copyOf(start, WITHOUT_LOCKED));
-        return found(without.getPoint().toArray(), without, false);
     }
 
     private Found found(double[] p, Optimum optimum, boolean locked) {
