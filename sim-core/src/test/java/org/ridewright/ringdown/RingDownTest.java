@@ -194,6 +194,63 @@ class RingDownTest {
     }
 
     @Test
+    void recordsWithoutNoiseHaveErrorsAboveZeroAndAMean() {
+        SwingingMass exact = new SwingingMass(1.75, 0.05, 0, -0.05);
+        double[] times = IntStream.range(0, 1800).mapToDouble(i -> i / 100.0).toArray();
+        double[] values = Arrays.stream(times)
+                .map(t -> exact.acceleration(t - 2.5) + exact.acceleration(t - 11.5))
+                .toArray();
+        for (double step : new double[] {0, 0.02}) {
+            double[] written = Arrays.stream(values)
+                    .map(v -> step > 0 ? step * Math.rint(v / step) : v)
+                    .toArray();
+            RingDowns found =
+                    RingDowns.of(List.of(new Stretch(times, written)), List.of(), RingDownOptions.USUAL);
+
+            assertThat(found.releases()).hasSize(2);
+            for (RingDown release : found.releases()) {
+                assertThat(release.frequency().standardError()).isFinite().isPositive();
+                assertThat(release.noise()).isGreaterThan(step / 4);
+            }
+            Together together = found.together().orElseThrow();
+            assertThat(together.frequency().value()).isCloseTo(1.75 * Math.sqrt(1 - 0.05 * 0.05), within(0.002));
+            assertThat(together.frequency().standardError()).isFinite().isPositive();
+            assertThat(together.friction().standardError()).isFinite().isPositive();
+        }
+    }
+
+    /** A line written without a fault: 0/0 would make every error NaN. */
+    @Test
+    void aCurveThatFitsExactlyStillHasAnError() {
+        CurveFit.Curve level = new CurveFit.Curve() {
+            @Override
+            public double[] values(double[] parameters) {
+                double[] values = new double[40];
+                Arrays.fill(values, parameters[0]);
+                return values;
+            }
+
+            @Override
+            public double unit(int k) {
+                return 1;
+            }
+
+            @Override
+            public double[] allowed(double[] parameters) {
+                return parameters;
+            }
+        };
+        double[] samples = level.values(new double[] {2});
+        boolean[] all = new boolean[40];
+        Arrays.fill(all, true);
+
+        CurveFit fit = CurveFit.at(level, samples, all, new double[] {2}, 5);
+
+        assertThat(fit.standardError(0)).isPositive().isLessThan(1e-8);
+        assertThat(fit.quantile()).isFinite();
+    }
+
+    @Test
     void twoSensorsGiveUpAndDownAndTurningApart() {
         SwingingMass bounce = new SwingingMass(1.7, 0.05, 0, -0.04);
         SwingingMass pitch = new SwingingMass(2.4, 0.06, 0, -0.03);
