@@ -27,9 +27,16 @@ import org.ridewright.ringdown.Together;
  * {@code (|A_0| − f)/ω²} where it turns over gradually. Swings are ways from turn to turn in both.
  */
 record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<Datum> data) implements Evidence {
-    /** By how much sensor, place and other modes may be off, besides the errors of the fit (of the frequency; of a swing's share). */
+    /**
+     * Besides the errors of the fit, as a share of the frequency (our choice): the pitching that goes with a bounce of one end, and people aboard who
+     * sit less still than a dead load, shift it by some thousandths. Clocks of loggers are far better.
+     */
     private static final double OF_FREQUENCY = 0.005;
 
+    /**
+     * The same of a swing's share of the first, as a difference (our choice): hands that leave late, a floor that gives and friction that is not the same
+     * each time change single swings by some hundredths.
+     */
     private static final double OF_SHARE = 0.03;
 
     /**
