@@ -60,7 +60,10 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
                 fact.label() + ": ride frequency",
                 "Hz",
                 frequency,
-                Math.sqrt(ofFit * ofFit + scatter * scatter + square(OF_FREQUENCY * frequency)),
+                Math.sqrt(ofFit * ofFit
+                        + square(scatter)
+                        + square(OF_FREQUENCY * frequency)
+                        + square(frequency * mean(releases.stream().map(BounceLogEvidence::turnsShift).toList()))),
                 fact.keepBack(),
                 ""));
         int later = halves / 2;
@@ -73,7 +76,8 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
                     fact.label() + ": swing left after " + Double.toString(later / 2.0) + " cycles",
                     "%",
                     100 * mean(shares),
-                    100 * Math.sqrt(square(scatter(shares)) + square(OF_SHARE) + square(ofFit(left))),
+                    100 * Math.sqrt(square(scatter(shares)) + square(OF_SHARE) + square(ofFit(left))
+                            + square(mean(releases.stream().map(r -> swingsShift(r, later)).toList()))),
                     fact.keepBack(),
                     ""));
         }
@@ -109,6 +113,47 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
                                     Locale.ROOT, "%.2f", r.frequency().value()))
                             .collect(Collectors.joining(", "))));
         }
+    }
+
+    /**
+     * By how much a second mode may shift the frequency, as a share: the fit tells that of the first mode, the simulated test counts turns of both. At a turn where the
+     * second moves r times as far as the first, its phase, which may be any, shifts the turn by r/√2 of a radian (r.m.s.).
+     */
+    private static double turnsShift(RingDown release) {
+        double first = Math.min(1, beside(release, 0) / place(release, 0));
+        double last = Math.min(1, beside(release, release.counted()) / place(release, release.counted()));
+        return Math.hypot(first, last) / Math.sqrt(2) / (Math.PI * Math.max(1, release.halfCycles()));
+    }
+
+    /** The same of what is left of the first swing, as a difference. */
+    private static double swingsShift(RingDown release, int later) {
+        double time = release.amplitudes().get(later).time()
+                - release.amplitudes().get(0).time();
+        double left = release.amplitudes().get(later).left().value();
+        return Math.hypot(beside(release, time), left * beside(release, 0)) / Math.sqrt(2);
+    }
+
+    /** What the first mode goes to either side at a time after the release, over the same at first. */
+    private static double place(RingDown release, double time) {
+        return Math.exp(-2
+                * Math.PI
+                * release.naturalFrequency().value()
+                * release.dampingRatio().value()
+                * time);
+    }
+
+    /** What a second mode goes to either side then, over that of the first mode at first; displacements are accelerations over ω². */
+    private static double beside(RingDown release, double time) {
+        return release.second()
+                .map(mode -> mode.share()
+                        * square(release.naturalFrequency().value()
+                                / mode.frequency().value())
+                        * Math.exp(-2
+                                * Math.PI
+                                * mode.frequency().value()
+                                * mode.dampingRatio().value()
+                                * time))
+                .orElse(0.0);
     }
 
     /** Standard error of a mean, from those of the fits. */

@@ -68,6 +68,9 @@ class BounceLogEvidenceTest {
 
         Datum frequency = found.data().get(0);
         assertThat(frequency.observed()).isCloseTo(1.5 * Math.sqrt(1 - ZETA * ZETA), within(0.005));
+        int later = found.halfCycles() / 2;
+        double left = Math.exp(-Math.PI * ZETA / Math.sqrt(1 - ZETA * ZETA) * later);
+        assertThat(found.data().get(1).observed()).isCloseTo(100 * left, within(0.5));
         assertThat(found.test().handling().depth()).isCloseTo(0.035, within(0.0005));
     }
 
