@@ -71,7 +71,12 @@ final class CalibrateCommand implements Callable<Integer> {
             out.flush();
             String name = stem + ending(file);
             results.write(
-                    name, utf8(document.rewritten(calibrated.values(), calibrated.correlation(), measurements.name())));
+                    name,
+                    utf8(document.rewritten(
+                            calibrated.values(),
+                            calibrated.heldTogether().paths(),
+                            calibrated.correlation(),
+                            measurements.name())));
             write(results, measurements, calibrated, name);
             results.commit();
             out.println("Calibrated vehicle: " + target.resolve(name));

@@ -114,6 +114,13 @@ public final class CalibrationWords {
                                     Numbers.of(RideOverlay.BAND),
                                     Numbers.percent(ride.explainedBefore())));
         }
+        if (!calibrated.untied().isEmpty()) {
+            answers.add(named(
+                    "An earlier calibration of this file ties sought values to these, which were not sought: "
+                            + String.join(", ", calibrated.untied())
+                            + ". What it knew of them together was not used, so the intervals are not quite right: leave 'unknowns' out, or name these too.",
+                    calibrated.before()));
+        }
         if (!fit.atRest()) {
             answers.add(
                     "The search did not come quite to rest: cycles are counted whole, and the data change in steps with the vehicle. "

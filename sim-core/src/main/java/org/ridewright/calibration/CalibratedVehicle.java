@@ -17,6 +17,8 @@ import org.ridewright.vehicle.Vehicle;
  * @param leftOut facts that were not fitted
  * @param held values with a tolerance that were not sought and that some datum feels, the most felt first
  * @param untouched paths of values that nothing measured depends on; they stay as they are
+ * @param untied paths of values that an earlier calibration of the file ties to sought ones, but that were not sought themselves: that tie was not used
+ * @param heldTogether held values with which errors of the sought ones are correlated
  * @param rides logged rides, fitted and kept back
  * @param addedLoads the quick check of counts with less and more aboard
  * @param riders what riders said, beside runs of the calibrated vehicle
@@ -29,6 +31,8 @@ public record CalibratedVehicle(
         List<LeftOut> leftOut,
         List<Held> held,
         List<String> untouched,
+        List<String> untied,
+        HeldTogether heldTogether,
         List<RideOverlay> rides,
         List<AddedLoadCheck> addedLoads,
         List<RiderSaid> riders) {
@@ -36,6 +40,7 @@ public record CalibratedVehicle(
         leftOut = List.copyOf(leftOut);
         held = List.copyOf(held);
         untouched = List.copyOf(untouched);
+        untied = List.copyOf(untied);
         rides = List.copyOf(rides);
         addedLoads = List.copyOf(addedLoads);
         riders = List.copyOf(riders);
@@ -65,9 +70,19 @@ public record CalibratedVehicle(
         return unknown.spread().byFactors() ? fit.value(j) * Math.expm1(deviation) : deviation;
     }
 
-    /** Correlation of the vehicle's values, in the order of {@link #values}. */
+    /** Correlation of the vehicle's values, in the order of {@link #values}, then of those that are {@link #heldTogether}. */
     public double[][] correlation() {
-        double[][] r = new double[ofVehicle][ofVehicle];
+        int all = ofVehicle + heldTogether.paths().size();
+        double[][] r = new double[all][all];
+        for (int k = ofVehicle; k < all; k++) {
+            for (int j = 0; j < ofVehicle; j++) {
+                r[j][k] = heldTogether.withSought().get(k - ofVehicle).get(j);
+                r[k][j] = r[j][k];
+            }
+            for (int l = ofVehicle; l < all; l++) {
+                r[k][l] = heldTogether.among().get(k - ofVehicle).get(l - ofVehicle);
+            }
+        }
         for (int i = 0; i < ofVehicle; i++) {
             for (int j = 0; j < ofVehicle; j++) {
                 r[i][j] = fit.posterior().correlation(i, j);

@@ -72,11 +72,11 @@ public record Calibration(
     }
 
     /**
-     * How far an unknown has moved, over what it may: {@code z/√(1 − C_jj)}, standard normal where the tolerance and the data are true; of one that the data
+     * How far an unknown has moved, over what it may: {@code z/√(1 − C_jj)}, C not widened, standard normal where the tolerance and the data are true; of one that the data
      * hardly know, understated. Beyond 3 the file's value contradicts the data.
      */
     public double move(int j) {
-        double rest = 1 - posterior.covariance(j, j) / posterior.birge();
+        double rest = 1 - posterior.curvature().getEntry(j, j);
         return posterior.z(j) / Math.sqrt(Math.max(LEAST_REST, rest));
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 
 /** Fits unknowns to data. */
@@ -24,12 +25,26 @@ public final class Calibrator {
      * @throws CalibrationException if there is nothing to fit, nothing can be told of any unknown, or no such vehicle can be
      */
     public static Calibration calibrate(List<Unknown> unknowns, List<Datum> data, ForwardModel model) {
-        return calibrate(unknowns, data, model, STARTS, new Array2DRowRealMatrix(Math.max(1, data.size()), 1));
+        return calibrate(
+                unknowns,
+                data,
+                model,
+                STARTS,
+                new Array2DRowRealMatrix(Math.max(1, data.size()), 1),
+                MatrixUtils.createRealIdentityMatrix(Math.max(1, unknowns.size())));
     }
 
-    /** @param held as {@link FitProblem} takes it */
+    /**
+     * @param held as {@link FitProblem} takes it
+     * @param prior likewise
+     */
     static Calibration calibrate(
-            List<Unknown> unknowns, List<Datum> data, ForwardModel model, int starts, RealMatrix held) {
+            List<Unknown> unknowns,
+            List<Datum> data,
+            ForwardModel model,
+            int starts,
+            RealMatrix held,
+            RealMatrix prior) {
         if (unknowns.isEmpty()) {
             throw new CalibrationException("no value is sought: give values of the vehicle file tolerances (± 10 %), "
                     + "or name them under 'unknowns' in the measurements file");
@@ -39,7 +54,7 @@ public final class Calibrator {
                     "nothing was measured that could be fitted: every datum is kept back, left out, "
                             + "or there is none");
         }
-        FitProblem problem = new FitProblem(unknowns.size(), data, model, held);
+        FitProblem problem = new FitProblem(unknowns.size(), data, model, held, prior);
         MostProbable.Search search = new MostProbable(problem, starts).search();
         Posterior posterior = Posterior.of(problem, search.best());
         refuseUnidentifiable(unknowns, posterior);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ridewright.fieldwork.BounceCount;
 import org.ridewright.fieldwork.BounceLog;
 import org.ridewright.fieldwork.Camber;
@@ -73,7 +74,7 @@ final class EvidenceOf {
         if (fact instanceof Weights weights) {
             return Optional.of(WeightEvidence.of(weights, before));
         } else if (fact instanceof LiftedAxle lifted) {
-            return Optional.of(LiftedAxleEvidence.of(lifted, levelElsewhere(lifted), before));
+            return Optional.of(LiftedAxleEvidence.of(lifted, levelOfItsOwn(lifted), before));
         } else if (fact instanceof SwingTest swing) {
             return Optional.of(SwingEvidence.of(swing));
         } else if (fact instanceof LoadDeflection loop) {
@@ -99,14 +100,21 @@ final class EvidenceOf {
         throw new IllegalArgumentException("no such fact: " + fact);
     }
 
-    /** What the other axle weighed with the same load, where the fact does not say. */
-    private Optional<Measure> levelElsewhere(LiftedAxle lifted) {
+    /**
+     * The level weight that only this fact states. One that stands among the weights as well is a datum by itself: taken off the raised weight, its error
+     * would count twice.
+     */
+    private Optional<Measure> levelOfItsOwn(LiftedAxle lifted) {
+        return lifted.level().filter(level -> weighedElsewhere(lifted).noneMatch(w -> w.value() == level.value()));
+    }
+
+    /** What is kept back stays out of it, unless the lifted axle is kept back too. */
+    private Stream<Measure> weighedElsewhere(LiftedAxle lifted) {
         return before.vehicle().axles().stream()
                 .filter(axle -> !axle.name().equals(lifted.lifted()))
-                .findFirst()
                 .flatMap(axle -> measurements.all(Weights.class).stream()
                         .filter(weights -> weights.load().equals(lifted.load()))
-                        .flatMap(weights -> weights.axleLoad(axle).stream())
-                        .findFirst());
+                        .filter(weights -> lifted.keepBack() || !weights.keepBack())
+                        .flatMap(weights -> weights.axleLoad(axle).stream()));
     }
 }

@@ -29,20 +29,28 @@ final class FitProblem {
     private final ForwardModel model;
     private final RealMatrix held;
     private final RealMatrix factor;
+    private final RealMatrix prior;
 
     FitProblem(int unknowns, List<Datum> data, ForwardModel model) {
-        this(unknowns, data, model, new Array2DRowRealMatrix(data.size(), 1));
+        this(
+                unknowns,
+                data,
+                model,
+                new Array2DRowRealMatrix(data.size(), 1),
+                MatrixUtils.createRealIdentityMatrix(Math.max(1, unknowns)));
     }
 
     /**
      * @param held H, what one tolerance of each value that is uncertain but not sought does to each datum, in σ: the data then have errors in common,
      *     of covariance {@code R = I + H Hᵀ}; not modified
+     * @param prior lower triangular P, the correlation of the unknowns before being {@code P Pᵀ}; not modified
      */
-    FitProblem(int unknowns, List<Datum> data, ForwardModel model, RealMatrix held) {
+    FitProblem(int unknowns, List<Datum> data, ForwardModel model, RealMatrix held, RealMatrix prior) {
         this.unknowns = unknowns;
         this.data = List.copyOf(data);
         this.model = model;
         this.held = held;
+        this.prior = prior;
         RealMatrix rows = rows(held, fitted());
         RealMatrix covariance = rows.multiplyTransposed(rows);
         for (int i = 0; i < covariance.getRowDimension(); i++) {
@@ -64,6 +72,15 @@ final class FitProblem {
     /** Variance that values which are not sought bring into a datum, in σ². */
     double heldVariance(int datum) {
         return held.getRowVector(datum).dotProduct(held.getRowVector(datum));
+    }
+
+    /** {@code L⁻¹ H} of the fitted data. */
+    RealMatrix whitenedHeld() {
+        RealMatrix own = rows(held, fitted());
+        for (int k = 0; k < own.getColumnDimension(); k++) {
+            own.setColumnVector(k, whitened(own.getColumnVector(k)));
+        }
+        return own;
     }
 
     /** {@code L⁻¹ x} with {@code L Lᵀ = R}: independent again, of standard deviation 1. */
@@ -113,7 +130,7 @@ final class FitProblem {
         }
     }
 
-    /** Residuals of the fitted data, then z: the vector whose squared length is (1). */
+    /** Residuals of the fitted data, then {@code P⁻¹ z}: the vector whose squared length is (1). */
     double[] stacked(double[] z) {
         double[] all = residuals(z);
         int[] fitted = fitted();
@@ -127,7 +144,9 @@ final class FitProblem {
             }
             System.arraycopy(whitened(own).toArray(), 0, result, 0, fitted.length);
         }
-        System.arraycopy(z, 0, result, fitted.length, unknowns);
+        RealVector departures = new ArrayRealVector(z);
+        MatrixUtils.solveLowerTriangularSystem(prior, departures);
+        System.arraycopy(departures.toArray(), 0, result, fitted.length, unknowns);
         return result;
     }
 
@@ -195,7 +214,7 @@ final class FitProblem {
         return other;
     }
 
-    /** Rows of the fitted data, then the unit matrix: the derivative of {@link #stacked}. */
+    /** Rows of the fitted data, then {@code P⁻¹}: the derivative of {@link #stacked}. */
     RealMatrix stackedJacobian(RealMatrix jacobian) {
         int[] fitted = fitted();
         RealMatrix matrix = new Array2DRowRealMatrix(fitted.length + unknowns, unknowns);
@@ -204,7 +223,10 @@ final class FitProblem {
             matrix.setSubMatrix(column(whitened(own.getColumnVector(j))), 0, j);
         }
         for (int j = 0; j < unknowns; j++) {
-            matrix.setEntry(fitted.length + j, j, 1);
+            RealVector unit = new ArrayRealVector(unknowns);
+            unit.setEntry(j, 1);
+            MatrixUtils.solveLowerTriangularSystem(prior, unit);
+            matrix.setSubMatrix(column(unit), fitted.length, j);
         }
         return matrix;
     }

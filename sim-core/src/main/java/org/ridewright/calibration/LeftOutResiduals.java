@@ -10,7 +10,8 @@ import org.hipparchus.linear.RealVector;
  *
  * <pre>    t_i = (R⁻¹ r)_i / √(V⁻¹)_ii        V⁻¹ = R⁻¹ − R⁻¹ J C Jᵀ R⁻¹</pre>
  *
- * <p>exact for a straight model; with independent errors {@code r/√(1 − h)}, h the leverage.
+ * <p>exact for a straight model, with C as the curvature has it: widened it would take more from V⁻¹ than the data have put in. With independent errors
+ * {@code r/√(1 − h)}, h the leverage.
  *
  * <p>Source: Cook and Weisberg, Residuals and Influence in Regression (1982), 2.2 (from memory); V⁻¹ by Woodbury's identity.
  */
@@ -44,7 +45,7 @@ final class LeftOutResiduals {
                     slope[j] += column.getEntry(k) * rows.getEntry(k, j);
                 }
             }
-            double rest = column.dotProduct(column) - posterior.variance(slope) / posterior.birge();
+            double rest = column.dotProduct(column) - posterior.plainVariance(slope);
             double least = (found.atRest() ? LEAST_REST : LEAST_REST_OF_ROUGH_SEARCH) * column.dotProduct(column);
             residuals[i] = weighted.getEntry(i) / Math.sqrt(Math.max(least, rest));
         }

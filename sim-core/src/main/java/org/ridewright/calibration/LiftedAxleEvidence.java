@@ -10,7 +10,7 @@ import org.ridewright.quantity.Measure;
 import org.ridewright.vehicle.Axle;
 
 /**
- * What the scales under one axle show with the other raised, less what they showed before. Wheels and blocks do not matter but for where their centres are:
+ * What the scales under one axle show with the other raised, less what they showed before where that is not fitted by itself. Wheels and blocks do not matter but for where their centres are:
  *
  * <pre>    W' = m (p·e)/L'        p = from the raised centre to the centre of mass, e along the ground, L' distance of the centres along the ground</pre>
  *
@@ -20,8 +20,8 @@ import org.ridewright.vehicle.Axle;
 record LiftedAxleEvidence(LiftedAxle fact, List<Datum> data) implements Evidence {
     private static final int PASSES = 20;
 
-    static LiftedAxleEvidence of(LiftedAxle fact, Optional<Measure> levelElsewhere, Trial before) {
-        Optional<Measure> level = fact.level().or(() -> levelElsewhere);
+    /** @param level what the other axle bore before, if that reading is no datum of its own; the difference is fitted then, else the raised weight */
+    static LiftedAxleEvidence of(LiftedAxle fact, Optional<Measure> level, Trial before) {
         double slope = (shown(fact, before, fact.by().value() * 1.01)
                         - shown(fact, before, fact.by().value()))
                 / (0.01 * fact.by().value());

@@ -8,12 +8,14 @@ import org.hipparchus.linear.RealMatrix;
 /**
  * What is known of the unknowns after the fit.
  *
- * <p>{@code C = (JᵀJ + I)⁻¹}, then widened twice where it would promise too much. Where the least Q is beyond the 99 % point of its
+ * <p>{@code C = (JᵀJ + (P Pᵀ)⁻¹)⁻¹}, P Pᵀ the correlation before, I without an earlier calibration; then widened twice where it would promise too much. Where the least Q is beyond the 99 % point of its
  * χ² distribution the data scatter more than their uncertainties say, and C grows by Q over the number of data (Birge's ratio). Where Q, followed
  * from the best z to either end of an unknown's 90 % interval, rises by less than a straight model's 2.71, that unknown's deviation grows to match,
  * twofold at most.
  *
- * <p>Source: Birge, Physical Review 40 (1932) 207 (from memory) for the ratio; the second is our choice.
+ * <p>Values that are held keep what was known of them, and their errors are correlated with those of the unknowns.
+ *
+ * <p>Source: Schmidt, Advances in Control Systems 3 (1966) 293 (from memory) for the held values; Birge, Physical Review 40 (1932) 207 (from memory) for the ratio; the second is our choice.
  */
 public final class Posterior {
     /** Half-width of a normal 90 % interval, in standard deviations. */
@@ -24,13 +26,23 @@ public final class Posterior {
     private static final double MOST_WIDENING = 2;
 
     private final double[] z;
+    private final RealMatrix curvature;
     private final RealMatrix covariance;
+    private final RealMatrix withHeld;
     private final double birge;
     private final double chanceOfMisfit;
 
-    private Posterior(double[] z, RealMatrix covariance, double birge, double chanceOfMisfit) {
+    private Posterior(
+            double[] z,
+            RealMatrix curvature,
+            RealMatrix covariance,
+            RealMatrix withHeld,
+            double birge,
+            double chanceOfMisfit) {
         this.z = z;
+        this.curvature = curvature;
         this.covariance = covariance;
+        this.withHeld = withHeld;
         this.birge = birge;
         this.chanceOfMisfit = chanceOfMisfit;
     }
@@ -48,7 +60,10 @@ public final class Posterior {
                 wide.setEntry(i, j, birge * widening[i] * widening[j] * c.getEntry(i, j));
             }
         }
-        return new Posterior(found.z(), wide, birge, chance);
+        RealMatrix own = stacked.getSubMatrix(0, data - 1, 0, c.getColumnDimension() - 1);
+        RealMatrix withHeld =
+                c.multiply(own.transposeMultiply(problem.whitenedHeld())).scalarMultiply(-1);
+        return new Posterior(found.z(), c, wide, withHeld, birge, chance);
     }
 
     private static RealMatrix inverse(RealMatrix information) {
@@ -116,15 +131,38 @@ public final class Posterior {
     }
 
     /**
+     * Correlation of an unknown's error with what is held: {@code −C Jᵀ R⁻¹ H}, since an error of a held value moves the estimate.
+     *
+     * @param k column of H, of standard deviation 1
+     */
+    double correlationWithHeld(int j, int k) {
+        return withHeld.getEntry(j, k) / Math.sqrt(curvature.getEntry(j, j));
+    }
+
+    /** C itself, not widened: what follows from the curvature alone, for sums in which C must cancel against the data. */
+    RealMatrix curvature() {
+        return curvature;
+    }
+
+    /**
      * Variance that the unknowns leave in what depends on them.
      *
      * @param slope its derivative by each unknown; not modified
      */
     double variance(double[] slope) {
+        return variance(covariance, slope);
+    }
+
+    /** The same by C itself, not widened. */
+    double plainVariance(double[] slope) {
+        return variance(curvature, slope);
+    }
+
+    private static double variance(RealMatrix matrix, double[] slope) {
         double sum = 0;
         for (int i = 0; i < slope.length; i++) {
             for (int j = 0; j < slope.length; j++) {
-                sum += slope[i] * covariance.getEntry(i, j) * slope[j];
+                sum += slope[i] * matrix.getEntry(i, j) * slope[j];
             }
         }
         return sum;

@@ -77,7 +77,7 @@ public record Together(List<Integer> members, List<Double> weights, double devia
                     + members.stream()
                             .skip(1)
                             .map(j -> unknowns.get(j).deviationInWords(Math.abs(v[first] / v[j]))
-                                    + (v[j] * v[first] > 0 ? " less of " : " more of ")
+                                    + (v[j] * v[first] > 0 ? " more of " : " less of ")
                                     + unknowns.get(j).path())
                             .collect(Collectors.joining(", or "));
         }

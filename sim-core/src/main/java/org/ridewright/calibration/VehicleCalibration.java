@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.ridewright.fieldwork.MeasuredRide;
 import org.ridewright.fieldwork.Measurements;
@@ -47,15 +48,20 @@ public final class VehicleCalibration {
         EvidenceOf facts = new EvidenceOf(measurements, sources, new Trial(before));
         List<Unknown> candidates = candidates();
         boolean listed = measurements.unknowns() instanceof Unknowns.Listed;
-        Screening screening = Screening.of(file, candidates, facts.evidence(), listed);
+        PriorKnowledge prior = new PriorKnowledge(file.spread());
+        Screening screening = Screening.of(file, candidates, facts.evidence(), prior, listed);
         YardModel model = new YardModel(file, screening.sought(), facts.evidence());
         List<Unknown> others = others(screening);
         RealMatrix effects = effects(others, model);
-        Calibration fit = Calibrator.calibrate(model.unknowns(), model.data(), model, STARTS, effects);
+        RealMatrix together = prior.factor(model.unknowns());
+        RealMatrix apart = others.isEmpty() ? MatrixUtils.createRealIdentityMatrix(1) : prior.factor(others);
+        Calibration fit = Calibrator.calibrate(
+                model.unknowns(), model.data(), model, STARTS, effects.multiply(apart), together);
         for (int pass = 1; pass < PASSES && hasRides(model); pass++) {
             model = rescattered(model, fit);
             effects = effects(others, model);
-            fit = Calibrator.calibrate(model.unknowns(), model.data(), model, 1, effects);
+            fit = Calibrator.calibrate(
+                    model.unknowns(), model.data(), model, 1, effects.multiply(apart), together);
         }
         Vehicle after = model.vehicle(estimate(fit));
         return new CalibratedVehicle(
@@ -66,6 +72,10 @@ public final class VehicleCalibration {
                 facts.leftOut(),
                 held(others, effects, model.data()),
                 screening.untouched(),
+                prior.tied(others, screening.sought()).stream()
+                        .map(Unknown::path)
+                        .toList(),
+                HeldTogether.of(fit, screening.sought(), others, apart, prior),
                 rides(model, fit, before, after),
                 AddedLoadCheck.of(measurements, after),
                 RiderSaid.of(measurements, after, sources));

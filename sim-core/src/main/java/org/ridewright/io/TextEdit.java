@@ -37,7 +37,7 @@ final class TextEdit {
 
     private record Change(int from, int to, String words) {}
 
-    String with(Map<String, Measure> values, double[][] correlation, String from) {
+    String with(Map<String, Measure> values, List<String> alongside, double[][] correlation, String from) {
         Map<String, Measure> byPath = new LinkedHashMap<>();
         values.forEach((path, measure) -> byPath.put(tree.value(path).path(), measure));
         int[] lines = lineStarts();
@@ -46,7 +46,9 @@ final class TextEdit {
         changes.sort(Comparator.comparingInt(Change::from).reversed());
         StringBuilder edited = new StringBuilder(text);
         changes.forEach(change -> edited.replace(change.from(), change.to(), change.words()));
-        return block(edited.toString(), List.copyOf(byPath.keySet()), correlation, from);
+        List<String> paths = new ArrayList<>(byPath.keySet());
+        alongside.forEach(path -> paths.add(tree.value(path).path()));
+        return block(edited.toString(), paths, correlation, from);
     }
 
     private Change change(Node.Scalar scalar, Measure measure, int[] lines) {
@@ -108,7 +110,7 @@ final class TextEdit {
         }
         List<String> rows = Arrays.stream(correlation)
                 .map(row -> Arrays.stream(row)
-                        .mapToObj(r -> r == 1 ? "1" : String.format(Locale.ROOT, "%.6f", r))
+                        .mapToObj(r -> r == 1 ? "1" : String.format(Locale.ROOT, "%.9f", r))
                         .collect(Collectors.joining(", ", "[", "]")))
                 .toList();
         if (json) {

@@ -68,6 +68,7 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
      *
      * @return in the order of the file
      */
+    @Override
     public JointSpread spread() {
         List<NamedValue> uncertain = values().stream()
                 .filter(value -> value.measure().filter(m -> m.tolerance() > 0).isPresent())
@@ -80,10 +81,17 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
      * calibration that stood in the file is replaced.
      *
      * @param values by path
-     * @param correlation of the values that are calibrated, in the order of {@code values}; 1 × 1 or larger, symmetric
+     * @param alongside paths of values that stay as they stand in the file, correlated with these
+     * @param correlation of the values that are calibrated, in the order of {@code values}, then of those alongside; 1 × 1 or larger, symmetric
      * @param from where they come from, for the reader of the file
      */
+    public String rewritten(
+            Map<String, Measure> values, List<String> alongside, double[][] correlation, String from) {
+        return new TextEdit(text, tree, file).with(values, alongside, correlation, from);
+    }
+
+    /** The same with nothing alongside. */
     public String rewritten(Map<String, Measure> values, double[][] correlation, String from) {
-        return new TextEdit(text, tree, file).with(values, correlation, from);
+        return rewritten(values, List.of(), correlation, from);
     }
 }

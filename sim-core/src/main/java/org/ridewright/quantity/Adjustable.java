@@ -33,4 +33,11 @@ public interface Adjustable<D> {
      * @throws UnfitValueException if there is no such path, or no such vehicle or scenario can be
      */
     D with(Map<String, String> texts);
+
+    /** What is known of all values that have a tolerance, in the order of the file; independent unless the description says how they hang together. */
+    default JointSpread spread() {
+        return JointSpread.independent(values().stream()
+                .filter(value -> value.measure().filter(m -> m.tolerance() > 0).isPresent())
+                .toList());
+    }
 }

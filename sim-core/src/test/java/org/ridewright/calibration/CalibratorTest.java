@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.NamedValue;
@@ -89,6 +91,46 @@ class CalibratorTest {
     }
 
     @Test
+    void ofASumMoreOfOneLooksLikeMoreOfTheOtherAndOfADifferenceLikeLess() {
+        assertThat(lengthsOfWhichOneSpanIsKnown(1))
+                .contains("1.0 m more of the first looks like 1.0 m more of ")
+                .doesNotContain("less of");
+        assertThat(lengthsOfWhichOneSpanIsKnown(-1))
+                .contains("1.0 m less of ")
+                .doesNotContain("looks like 1.0 m more of");
+    }
+
+    private static String lengthsOfWhichOneSpanIsKnown(int sign) {
+        Unknown x = BounceAndPitch.unknown("x", 10, 1, QuantityKind.LENGTH);
+        Unknown y = BounceAndPitch.unknown("y", 10, 1, QuantityKind.LENGTH);
+        ForwardModel span =
+                z -> new double[] {x.spread().at(z[0]) + sign * y.spread().at(z[1])};
+        Datum tape = Datum.of("span", "m", 10 + sign * 10, 0.01);
+        return Calibrator.calibrate(List.of(x, y), List.of(tape), span)
+                .together()
+                .get(0)
+                .words();
+    }
+
+    /** {@code y = x + h} with error σ, both known to 1 before, h held: the estimate takes {@code K = 1/(2 + σ²)} of the difference, with the error of h. */
+    @Test
+    void theErrorOfWhatIsHeldStandsInTheEstimate() {
+        Unknown x = BounceAndPitch.unknown("x", 10, 1, QuantityKind.LENGTH);
+        RealMatrix one = new Array2DRowRealMatrix(new double[] {1 / 0.1});
+        RealMatrix alone = new Array2DRowRealMatrix(new double[] {1});
+        Calibration found = Calibrator.calibrate(
+                List.of(x),
+                List.of(Datum.of("sum", "m", 10.3, 0.1)),
+                z -> new double[] {x.spread().at(z[0])},
+                1,
+                one,
+                alone);
+        double gain = 1 / 2.01;
+        assertThat(found.posterior().z(0)).isCloseTo(0.3 * gain, within(1e-6));
+        assertThat(found.posterior().correlationWithHeld(0, 0)).isCloseTo(-gain / Math.sqrt(1 - gain), within(1e-6));
+    }
+
+    @Test
     void aMisreadScaleDisagreesWithTheRest() {
         Random chance = new Random(7);
         double[] truth = vehicle.truth(chance);
@@ -128,6 +170,18 @@ class CalibratorTest {
             assertThat(all.residuals().get(i).normalised())
                     .isCloseTo(without.keptBack().get(0).normalised(), within(0.25));
         }
+    }
+
+    /** One reading and one tolerance: how far they are apart is one number, whichever of the two is asked. */
+    @Test
+    void anIntervalWidenedForABentModelMakesNoContradiction() {
+        Unknown height = BounceAndPitch.unknown("height", 1, 0.1, QuantityKind.LENGTH);
+        ForwardModel levelsOff = z -> new double[] {Math.tanh(3 * z[0])};
+        Datum record = new Datum("level", "", 0.3, 1, false, "record");
+        Calibration found = Calibrator.calibrate(List.of(height), List.of(record), levelsOff);
+        assertThat(found.posterior().deviation(0)).isGreaterThan(1.2 / Math.sqrt(10));
+        assertThat(found.residuals().get(0).normalised()).isCloseTo(0.3 / Math.sqrt(10), within(0.003));
+        assertThat(found.move(0)).isCloseTo(0.3 / Math.sqrt(10), within(0.003));
     }
 
     @Test
