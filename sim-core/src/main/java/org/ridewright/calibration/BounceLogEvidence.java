@@ -63,21 +63,28 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
                 Math.sqrt(ofFit * ofFit
                         + square(scatter)
                         + square(OF_FREQUENCY * frequency)
-                        + square(frequency * mean(releases.stream().map(BounceLogEvidence::turnsShift).toList()))),
+                        + square(frequency
+                                * mean(releases.stream()
+                                        .map(BounceLogEvidence::turnsShift)
+                                        .toList()))),
                 fact.keepBack(),
                 ""));
         int later = halves / 2;
         if (later >= 1) {
-            List<Estimate> left = releases.stream()
-                    .map(r -> r.amplitudes().get(later).left())
-                    .toList();
+            List<Estimate> left =
+                    releases.stream().map(r -> r.amplitudes().get(later).left()).toList();
             List<Double> shares = left.stream().map(Estimate::value).toList();
             data.add(new Datum(
                     fact.label() + ": swing left after " + Double.toString(later / 2.0) + " cycles",
                     "%",
                     100 * mean(shares),
-                    100 * Math.sqrt(square(scatter(shares)) + square(OF_SHARE) + square(ofFit(left))
-                            + square(mean(releases.stream().map(r -> swingsShift(r, later)).toList()))),
+                    100
+                            * Math.sqrt(square(scatter(shares))
+                                    + square(OF_SHARE)
+                                    + square(ofFit(left))
+                                    + square(mean(releases.stream()
+                                            .map(r -> swingsShift(r, later))
+                                            .toList()))),
                     fact.keepBack(),
                     ""));
         }
@@ -94,7 +101,8 @@ record BounceLogEvidence(BounceLog fact, BounceTest test, int halfCycles, List<D
         LoggedBounce logged =
                 LoggedBounce.of(RecordedMotion.of(sources.recordings().apply(log), log.options()), LogAxis.Z);
         try {
-            return RingDowns.of(logged.stretches(), logged.flaws(), RingDownOptions.USUAL).releases();
+            return RingDowns.of(logged.stretches(), logged.flaws(), RingDownOptions.USUAL)
+                    .releases();
         } catch (NoRingDownException none) {
             throw new CalibrationException(fact.label() + ", " + log.written() + ": " + none.getMessage());
         }

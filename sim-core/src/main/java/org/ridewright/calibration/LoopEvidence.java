@@ -66,8 +66,10 @@ final class LoopEvidence implements Evidence {
     /** @throws CalibrationException if the rows make no loop */
     static LoopEvidence of(LoadDeflection fact) {
         LoadLoop loop = LoadLoop.of(fact.rows())
-                .orElseThrow(() -> new CalibrationException(fact.label()
-                        + ": its rows make no loop; load and unload in three steps or more each, deflection growing with load"));
+                .orElseThrow(
+                        () -> new CalibrationException(
+                                fact.label()
+                                        + ": its rows make no loop; load and unload in three steps or more each, deflection growing with load"));
         int n = loop.covariance().getRowDimension();
         double[] observed = new double[n];
         observed[0] = loop.rate().value();

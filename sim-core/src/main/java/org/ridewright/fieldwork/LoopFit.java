@@ -90,7 +90,8 @@ record LoopFit(double[] load, double[] deflection, double[] tolerance) {
                     best = Optional.of(found);
                 }
             } catch (MathIllegalStateException noEnd) {
-                // at a row between locked and sliding the slopes change, where a search may go to and fro; another start tells
+                // at a row between locked and sliding the slopes change, where a search may go to and fro; another
+                // start tells
                 continue;
             }
         }

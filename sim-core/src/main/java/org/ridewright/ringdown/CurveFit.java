@@ -151,8 +151,7 @@ final class CurveFit {
                 step = Math.min(step, sorted[i] - sorted[i - 1]);
             }
         }
-        double greatest =
-                sorted.length == 0 ? 0 : Math.max(Math.abs(sorted[0]), Math.abs(sorted[sorted.length - 1]));
+        double greatest = sorted.length == 0 ? 0 : Math.max(Math.abs(sorted[0]), Math.abs(sorted[sorted.length - 1]));
         return Math.max(Double.isInfinite(step) ? 0 : step / Math.sqrt(12), ROUND_OFF * greatest);
     }
 

@@ -52,19 +52,18 @@ class BounceLogEvidenceTest {
         Files.writeString(
                 file,
                 "measurements: closed form\nvehicle: "
-                        + Path.of("..", "scenarios/measurements/carriage-by-tape.yaml").toAbsolutePath()
+                        + Path.of("..", "scenarios/measurements/carriage-by-tape.yaml")
+                                .toAbsolutePath()
                         + "\nfacts:\n  - bounce log: {test: front, with: two aboard, logs: {file: front.csv, unit: m/s², "
                         + "place: {behind front axle: 0 m, above ground: 0.9 m}}}\n");
         Measurements measured = MeasurementsFile.read(file);
         return BounceLogEvidence.of(
-                measured.all(BounceLog.class).get(0),
-                new Sources(MeasurementsFile::road, MeasurementsFile::recording));
+                measured.all(BounceLog.class).get(0), new Sources(MeasurementsFile::road, MeasurementsFile::recording));
     }
 
     @Test
     void twoReleasesOfOneKindAreOneMeasurement() throws IOException {
-        BounceLogEvidence found =
-                logged(t -> released(-0.04, 1.5, t - 3) + released(-0.03, 1.5, t - 12), 50);
+        BounceLogEvidence found = logged(t -> released(-0.04, 1.5, t - 3) + released(-0.03, 1.5, t - 12), 50);
 
         Datum frequency = found.data().get(0);
         assertThat(frequency.observed()).isCloseTo(1.5 * Math.sqrt(1 - ZETA * ZETA), within(0.005));

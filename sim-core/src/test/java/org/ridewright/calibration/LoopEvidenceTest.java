@@ -34,12 +34,14 @@ class LoopEvidenceTest {
     }
 
     private LoadDeflection fact(int rounds, double noise, long seed) {
-        return new LoadDeflection(Heading.NONE, new Loaded.OneSpring("front", "front springs"), rows(rounds, noise, seed));
+        return new LoadDeflection(
+                Heading.NONE, new Loaded.OneSpring("front", "front springs"), rows(rounds, noise, seed));
     }
 
     /** Up to 1.2 kN and down again, by steps of 120 N. */
     private List<Row> rows(int rounds, double noise, long seed) {
-        ForceLaw law = SpringUnderLoad.of(truth.vehicle(), "front", "front springs").law();
+        ForceLaw law =
+                SpringUnderLoad.of(truth.vehicle(), "front", "front springs").law();
         Random chance = new Random(seed);
         double deflection = 0;
         double friction = 0;
@@ -54,7 +56,8 @@ class LoopEvidenceTest {
             while (direction * (law.elasticForce(deflection) + friction - load) < 0) {
                 deflection += step;
                 double limit = law.friction().limit(law.elasticForce(deflection));
-                friction = Math.max(-limit, Math.min(limit, friction + law.friction().lockedRate() * step));
+                friction = Math.max(
+                        -limit, Math.min(limit, friction + law.friction().lockedRate() * step));
             }
             before = load;
             rows.add(row(load, deflection + noise * chance.nextGaussian()));
@@ -134,8 +137,7 @@ class LoopEvidenceTest {
 
     @Test
     void aStifferSpringIsToldByTheFirstDatum() {
-        Vehicle stiffer =
-                VehicleDocument.read(PHAETON).with(Map.of("axles[front].springs[0].rate", "15 kN/m"));
+        Vehicle stiffer = VehicleDocument.read(PHAETON).with(Map.of("axles[front].springs[0].rate", "15 kN/m"));
 
         assertThat(misses(evidence(1, 0, 1), new Trial(stiffer))[0]).isGreaterThan(3);
     }

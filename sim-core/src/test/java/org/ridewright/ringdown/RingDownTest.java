@@ -204,8 +204,7 @@ class RingDownTest {
             double[] written = Arrays.stream(values)
                     .map(v -> step > 0 ? step * Math.rint(v / step) : v)
                     .toArray();
-            RingDowns found =
-                    RingDowns.of(List.of(new Stretch(times, written)), List.of(), RingDownOptions.USUAL);
+            RingDowns found = RingDowns.of(List.of(new Stretch(times, written)), List.of(), RingDownOptions.USUAL);
 
             assertThat(found.releases()).hasSize(2);
             for (RingDown release : found.releases()) {
