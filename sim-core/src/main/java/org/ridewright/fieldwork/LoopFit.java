@@ -84,15 +84,10 @@ record LoopFit(double[] load, double[] deflection, double[] tolerance) {
         for (double compliance : STARTS) {
             double[] from = Arrays.copyOf(start, WITH_LOCKED);
             from[COMPLIANCE] = compliance;
-            try {
-                Optimum found = optimum(from);
-                if (best.isEmpty() || found.getCost() < best.get().getCost()) {
-                    best = Optional.of(found);
-                }
-            } catch (MathIllegalStateException noEnd) {
-                // at a row between locked and sliding the slopes change, where a search may go to and fro; another
-                // start tells
-                continue;
+            Optional<Optimum> found = ended(from);
+            if (found.isPresent()
+                    && (best.isEmpty() || found.get().getCost() < best.get().getCost())) {
+                best = found;
             }
         }
         if (best.isPresent() && tells(best.get().getPoint().toArray())) {
@@ -100,6 +95,15 @@ record LoopFit(double[] load, double[] deflection, double[] tolerance) {
         }
         Optimum without = optimum(Arrays.copyOf(start, WITHOUT_LOCKED));
         return found(without.getPoint().toArray(), without, false);
+    }
+
+    /** None where the search has no end: at a row between locked and sliding the slopes change, and it may go to and fro. */
+    private Optional<Optimum> ended(double[] from) {
+        try {
+            return Optional.of(optimum(from));
+        } catch (MathIllegalStateException noEnd) {
+            return Optional.empty();
+        }
     }
 
     private boolean tells(double[] p) {
