@@ -15,6 +15,7 @@ import org.ridewright.measurement.RecordedMotion;
 import org.ridewright.measurement.Recording;
 import org.ridewright.measurement.UnusableLogException;
 import org.ridewright.ringdown.DampingKind;
+import org.ridewright.ringdown.LoggedBounce;
 import org.ridewright.ringdown.NoRingDownException;
 import org.ridewright.ringdown.RingDown;
 import org.ridewright.ringdown.RingDownOptions;
@@ -93,15 +94,15 @@ public record BounceLogResult(
             RingDownOptions bounce) {
         RecordedMotion recorded = RecordedMotion.of(recording, options);
         List<String> remarks = new ArrayList<>();
-        List<RingDowns.Flaw> flaws = new ArrayList<>(flaws(recorded));
-        List<Stretch> first = stretches(recorded, direction);
+        LoggedBounce log = logged(recorded, direction);
         List<Motion> motions = new ArrayList<>();
         if (second.isEmpty()) {
-            motions.add(new Motion(direction.word(), first, measured(first, flaws, bounce), Double.NaN));
+            motions.add(new Motion(direction.word(), log.stretches(), measured(log, bounce), Double.NaN));
         } else {
-            RecordedMotion other = RecordedMotion.of(second.get().recording(), options);
-            flaws.addAll(flaws(other));
-            SensorPair pair = pair(first, stretches(other, direction), second.get(), remarks);
+            LoggedBounce other = logged(RecordedMotion.of(second.get().recording(), options), direction);
+            List<RingDowns.Flaw> flaws = new ArrayList<>(log.flaws());
+            flaws.addAll(other.flaws());
+            SensorPair pair = pair(log.stretches(), other.stretches(), second.get(), remarks);
             addPair(motions, pair, flaws, bounce, second.get().apart(), remarks);
         }
         remarks.addAll(remarks(recorded, options, direction));
@@ -150,9 +151,9 @@ public record BounceLogResult(
         }
     }
 
-    private static RingDowns measured(List<Stretch> stretches, List<RingDowns.Flaw> flaws, RingDownOptions bounce) {
+    private static RingDowns measured(LoggedBounce log, RingDownOptions bounce) {
         try {
-            return RingDowns.of(stretches, flaws, bounce);
+            return RingDowns.of(log.stretches(), log.flaws(), bounce);
         } catch (NoRingDownException none) {
             throw unusable(none);
         }
@@ -162,7 +163,7 @@ public record BounceLogResult(
         return new UnusableLogException(new LogFault(0, "", "", none.fault(), none.expected(), none.fix()));
     }
 
-    private static List<Stretch> stretches(RecordedMotion recorded, Direction direction) {
+    private static LoggedBounce logged(RecordedMotion recorded, Direction direction) {
         if (!recorded.recording().columns().containsKey(direction.axis)) {
             throw new UnusableLogException(new LogFault(
                     0,
@@ -172,23 +173,7 @@ public record BounceLogResult(
                     "all three axes",
                     "name it with --" + direction.axis.word() + ", or leave --direction out"));
         }
-        return recorded.runs().stream()
-                .map(run -> new Stretch(run.times(), run.values().get(direction.axis)))
-                .toList();
-    }
-
-    private static List<RingDowns.Flaw> flaws(RecordedMotion recorded) {
-        return recorded.clips().stream()
-                .map(clip -> new RingDowns.Flaw(
-                        clip.from(),
-                        clip.to(),
-                        String.format(
-                                Locale.ROOT,
-                                "column '%s' is clipped in its decay, from line %d (%.2f s) on",
-                                clip.column(),
-                                clip.line(),
-                                clip.from())))
-                .toList();
+        return LoggedBounce.of(recorded, direction.axis);
     }
 
     private static List<String> remarks(RecordedMotion recorded, LogOptions options, Direction direction) {

@@ -2,79 +2,88 @@ package org.ridewright.calibration;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.fieldwork.LoadDeflection;
 import org.ridewright.fieldwork.LoadDeflection.Loaded;
-import org.ridewright.fieldwork.LoadDeflection.Row;
+import org.ridewright.fieldwork.LoadLoop;
 import org.ridewright.fieldwork.Loading;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.QuantityKind;
+import org.ridewright.suspension.ForceLaw;
+import org.ridewright.suspension.FrictionLaw;
 import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.LoadCase.Aboard;
 import org.ridewright.vehicle.Place;
+import org.ridewright.vehicle.Spring;
 
 /**
- * Loading and unloading of a spring, a corner or an axle as two straight lines of one slope, {@code δ = a + F/k} for each way, by least squares: the
- * rate k, and half the height of the loop, {@code k (a_down − a_up)/2}. The vehicle's law gives its own deflections at the same loads, to which
- * the same lines are laid, so that a law that is not straight is compared with itself. The first reading after the turn, where leaves still
- * stick, is left out where four or more were taken on the way down.
+ * A loop of a spring, a corner or an axle: what {@link LoadLoop} finds in its rows, turning back or going round as often as they like. Rate, half height, share of
+ * load and, where the rows tell it, the locked give λ have errors in common, of covariance {@code C = L Lᵀ}. As data they are made
+ * independent: with p the vehicle's and p̂ the measured figures, datum i misses by {@code (L⁻¹(p − p̂))_i} of its standard deviation {@code L_ii}, so that
+ * each says what it adds to those before it.
+ *
+ * <p>The vehicle's figures come from its own deflections at the same loads, straight lines laid through those where it slides:
+ *
+ * <pre>
+ *   δ = i₊ + a₊ F loading, i₋ + a₋ F unloading      k = (1/a₊ + 1/a₋)/2      μ = (1/a₊ − 1/a₋)/(2k)      F_0 = (i₋ − i₊)/(a₊ + a₋)
+ * </pre>
+ *
+ * <p>which is exact of the law {@code δ = δ_0 + (F ∓ F_0)/(k (1 ± μ))}; λ is that of the first motion after a reversal, of all sliders together.
  */
 final class LoopEvidence implements Evidence {
-    private static final int ENOUGH = 4;
+    private static final int HALF = 1;
+    private static final int SHARE = 2;
+    private static final int GIVE = 3;
+    private static final List<String> LABELS = List.of(
+            "rate",
+            "half the loop's height, beside the rate",
+            "friction's share of load, beside these",
+            "give before it slides over that while it slides, beside these");
+    private static final List<String> UNITS = List.of("kN/m", "N", "%", "%");
+    /** From SI to the units of the data. */
+    private static final double[] SCALE = {1e-3, 1, 100, 100};
 
     private final LoadDeflection fact;
-    private final List<Row> rows;
-    private final boolean[] unloading;
-    private final List<Datum> data;
+    private final double[] observed;
+    private final RealMatrix factor;
 
-    private LoopEvidence(LoadDeflection fact, List<Row> rows, boolean[] unloading, List<Datum> data) {
+    private LoopEvidence(LoadDeflection fact, double[] observed, RealMatrix factor) {
         this.fact = fact;
-        this.rows = rows;
-        this.unloading = unloading;
-        this.data = data;
+        this.observed = observed;
+        this.factor = factor;
     }
 
+    /** @throws CalibrationException if the rows make no loop */
     static LoopEvidence of(LoadDeflection fact) {
-        List<Row> all = fact.rows();
-        int top = IntStream.range(0, all.size())
-                .boxed()
-                .max(Comparator.comparingDouble(i -> all.get(i).load().value()))
-                .orElseThrow();
-        List<Row> rows = new ArrayList<>(all.subList(0, top + 1));
-        int skip = all.size() - top - 1 >= ENOUGH ? 1 : 0;
-        rows.addAll(all.subList(top + 1 + skip, all.size()));
-        boolean[] unloading = new boolean[rows.size()];
-        for (int i = top + 1; i < unloading.length; i++) {
-            unloading[i] = true;
+        LoadLoop loop = LoadLoop.of(fact.rows())
+                .orElseThrow(
+                        () -> new CalibrationException(
+                                fact.label()
+                                        + ": its rows make no loop; load and unload in three steps or more each, deflection growing with load"));
+        int n = loop.covariance().getRowDimension();
+        double[] observed = new double[n];
+        observed[0] = loop.rate().value();
+        observed[HALF] = loop.halfHeight().value();
+        observed[SHARE] = loop.shareOfLoad().value();
+        loop.lockedGive().ifPresent(give -> observed[GIVE] = give.value());
+        RealMatrix covariance = loop.covariance().copy();
+        for (int i = 0; i < n; i++) {
+            observed[i] *= SCALE[i];
+            for (int j = 0; j < n; j++) {
+                covariance.multiplyEntry(i, j, SCALE[i] * SCALE[j]);
+            }
         }
-        double[] deflections =
-                rows.stream().mapToDouble(r -> r.deflection().value()).toArray();
-        Lines lines = Lines.of(rows, unloading, deflections);
-        List<Datum> data = List.of(
-                new Datum(
-                        fact.label() + ": rate",
-                        "kN/m",
-                        lines.rate() / 1000,
-                        lines.rateError() / 1000,
-                        fact.keepBack(),
-                        ""),
-                new Datum(
-                        fact.label() + ": half the loop's height",
-                        "N",
-                        lines.halfLoop(),
-                        lines.halfLoopError(),
-                        fact.keepBack(),
-                        ""));
-        return new LoopEvidence(fact, List.copyOf(rows), unloading, data);
+        return new LoopEvidence(fact, observed, new CholeskyDecomposition(covariance, 1e-8, 1e-14).getL());
     }
 
     @Override
@@ -84,17 +93,85 @@ final class LoopEvidence implements Evidence {
 
     @Override
     public List<Datum> data() {
-        return data;
+        return IntStream.range(0, observed.length)
+                .mapToObj(i -> new Datum(
+                        fact.label() + ": " + LABELS.get(i),
+                        UNITS.get(i),
+                        observed[i],
+                        factor.getEntry(i, i),
+                        fact.keepBack(),
+                        ""))
+                .toList();
     }
 
     @Override
     public double[] predict(Trial trial, double[] circumstances) {
-        double[] deflections = new double[rows.size()];
-        for (int i = 0; i < deflections.length; i++) {
-            deflections[i] = deflection(trial, rows.get(i).load().value(), unloading[i] ? -1 : 1);
+        double[] figures = figures(trial);
+        RealVector miss = new ArrayRealVector(observed.length);
+        for (int i = 0; i < observed.length; i++) {
+            miss.setEntry(i, SCALE[i] * figures[i] - observed[i]);
         }
-        Lines lines = Lines.of(rows, unloading, deflections);
-        return new double[] {lines.rate() / 1000, lines.halfLoop()};
+        MatrixUtils.solveLowerTriangularSystem(factor, miss);
+        double[] predicted = new double[observed.length];
+        for (int i = 0; i < predicted.length; i++) {
+            predicted[i] = observed[i] + factor.getEntry(i, i) * miss.getEntry(i);
+        }
+        return predicted;
+    }
+
+    /** Rate (N/m), half height (N), share of load and λ of the vehicle. */
+    double[] figures(Trial trial) {
+        Line up = line(trial, 1);
+        Line down = line(trial, -1);
+        double rate = (1 / up.slope + 1 / down.slope) / 2;
+        double share = (1 / up.slope - 1 / down.slope) / (2 * rate);
+        double constant = (down.intercept - up.intercept) / (up.slope + down.slope);
+        DoubleSummaryStatistics loads =
+                fact.rows().stream().mapToDouble(r -> r.load().value()).summaryStatistics();
+        double middle = (loads.getMin() + loads.getMax()) / 2;
+        return new double[] {rate, constant + share * middle, share, give(trial, middle)};
+    }
+
+    /** Through deflections at the loads that were read on the way up or down. */
+    private Line line(Trial trial, int way) {
+        List<double[]> points = new ArrayList<>();
+        for (int i = 1; i < fact.rows().size(); i++) {
+            double load = fact.rows().get(i).load().value();
+            if (way * (load - fact.rows().get(i - 1).load().value()) > 0) {
+                points.add(new double[] {load, deflection(trial, load, way)});
+            }
+        }
+        return Line.through(points);
+    }
+
+    /** λ at a load, of all springs of the axle that it presses. */
+    private double give(Trial trial, double load) {
+        if (fact.of() instanceof Loaded.OneSpring one) {
+            SpringUnderLoad spring = SpringUnderLoad.of(trial.vehicle(), one.axle(), one.spring());
+            double rate = spring.law().elasticRate(spring.compression(load, 0));
+            return rate / (rate + locked(spring.law(), load));
+        }
+        Axle axle = BodyMarks.axle(trial.vehicle(), fact.of().axle());
+        VehicleModel model = trial.standing(new Loading(lightest(trial), List.of()));
+        double sliding = 0;
+        double locked = 0;
+        for (Spring spring : axle.springs()) {
+            for (int e : SpringUnderLoad.elements(model, axle, spring.name())) {
+                ForceLaw law = model.equations().elements().get(e).law();
+                double compression = model.rest().compression()[e];
+                sliding += law.elasticRate(compression);
+                locked += locked(law, law.elasticForce(compression));
+            }
+        }
+        return sliding / (sliding + locked);
+    }
+
+    /** k_p (N/m); of the envelope from limit to limit, {@code 2S/β}. */
+    private static double locked(ForceLaw law, double elasticForce) {
+        FrictionLaw friction = law.friction();
+        return friction.isEnvelope()
+                ? 2 * friction.limit(elasticForce) / friction.envelopeLength()
+                : friction.lockedRate();
     }
 
     private double deflection(Trial trial, double load, int way) {
@@ -134,47 +211,20 @@ final class LoopEvidence implements Evidence {
                 .orElseThrow();
     }
 
-    /** Two lines of one slope. */
-    private record Lines(double rate, double rateError, double halfLoop, double halfLoopError) {
-        private static final int PASSES = 3;
-
-        static Lines of(List<Row> rows, boolean[] unloading, double[] deflections) {
-            double slope = 0;
-            Lines found = null;
-            for (int pass = 0; pass < PASSES; pass++) {
-                found = of(rows, unloading, deflections, slope);
-                slope = 1 / found.rate;
+    /** Deflection over load: intercept (m) and slope (m/N). */
+    private record Line(double intercept, double slope) {
+        /** By least squares. */
+        static Line through(List<double[]> points) {
+            double x = points.stream().mapToDouble(p -> p[0]).average().orElseThrow();
+            double y = points.stream().mapToDouble(p -> p[1]).average().orElseThrow();
+            double product = 0;
+            double square = 0;
+            for (double[] point : points) {
+                product += (point[0] - x) * (point[1] - y);
+                square += (point[0] - x) * (point[0] - x);
             }
-            return found;
-        }
-
-        /** With the errors of loads taken as errors of deflections by a slope. */
-        private static Lines of(List<Row> rows, boolean[] unloading, double[] deflections, double slope) {
-            int n = rows.size();
-            RealMatrix design = new Array2DRowRealMatrix(n, 3);
-            RealVector right = new ArrayRealVector(n);
-            for (int i = 0; i < n; i++) {
-                Row row = rows.get(i);
-                double sigma = Math.hypot(
-                        row.deflection().tolerance(), slope * row.load().tolerance());
-                design.setEntry(i, unloading[i] ? 1 : 0, 1 / sigma);
-                design.setEntry(i, 2, row.load().value() / sigma);
-                right.setEntry(i, deflections[i] / sigma);
-            }
-            RealMatrix covariance = new CholeskyDecomposition(design.transposeMultiply(design), 1e-8, 1e-20)
-                    .getSolver()
-                    .getInverse();
-            RealVector fit = covariance.operate(design.transpose().operate(right));
-            double scatter = design.operate(fit).subtract(right).getNorm() / Math.sqrt(Math.max(1, n - 3));
-            double wider = Math.max(1, scatter * scatter);
-            double s = fit.getEntry(2);
-            double gap = fit.getEntry(1) - fit.getEntry(0);
-            RealVector half = new ArrayRealVector(new double[] {-1 / (2 * s), 1 / (2 * s), -gap / (2 * s * s)});
-            return new Lines(
-                    1 / s,
-                    Math.sqrt(wider * covariance.getEntry(2, 2)) / (s * s),
-                    gap / (2 * s),
-                    Math.sqrt(wider * half.dotProduct(covariance.operate(half))));
+            double slope = product / square;
+            return new Line(y - slope * x, slope);
         }
     }
 }

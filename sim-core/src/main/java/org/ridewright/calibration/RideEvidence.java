@@ -26,7 +26,10 @@ import org.ridewright.wheel.Ground;
  * count. Residuals are whitened by {@link Scatter}, which is found from those of an earlier fit.
  */
 final class RideEvidence implements Evidence {
-    /** How far off the best agreement before the fit may lie from the truth (s). */
+    /**
+     * How far off the best agreement before the fit may lie from the truth (s; our choice): a third of the shortest bounce of a vehicle, 3 Hz, so that the
+     * right one of several waves stays within reach, and no more.
+     */
     private static final double START = 0.1;
     /** Part of the ride that counts ahead of the first contact and after the last (s). */
     private static final double AHEAD = 0.5;
@@ -34,9 +37,13 @@ final class RideEvidence implements Evidence {
     private static final double AFTER = 1.5;
     /** Of a road that goes on (s). */
     private static final double LONGEST = 30;
-    /** Scatter before anything is known of it, as a share of the log's r.m.s., and the least that is believed. */
+    /**
+     * Scatter before anything is known of it, as a share of the log's r.m.s., and its likeness from sample to sample (our choice): half is not explained at first,
+     * so that a poor start is not believed too much. The first fit's residuals replace it.
+     */
     private static final Scatter FIRST_GUESS = new Scatter(0.5, 0.5);
 
+    /** Least scatter that is believed, as a share of the log's r.m.s. (our choice): what a cheap sensor's scale errs by, common practice. */
     private static final double LEAST = 0.02;
 
     private final MeasuredRide fact;

@@ -1,8 +1,13 @@
 package org.ridewright.fieldwork;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 import org.ridewright.fieldwork.LoadDeflection.Row;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.Provenance;
@@ -20,6 +25,8 @@ import org.ridewright.quantity.QuantityKind;
  * @param halfHeight S in the middle of the loads (N)
  * @param middle that load (N)
  * @param lockedRate k_p, what friction adds just after a reversal (N/m); absent where the rows do not tell it
+ * @param lockedGive λ, how much it gives for a little load while locked, over the same while it slides, {@code k/(k + k_p)} (1); absent likewise
+ * @param covariance of rate, half height, share of load and, where there is one, λ, in SI units; not to be modified
  * @param scatter of deflections about the law over their tolerances; above about 2 the law does not fit
  */
 public record LoadLoop(
@@ -29,6 +36,8 @@ public record LoadLoop(
         Measure halfHeight,
         Measure middle,
         Optional<Measure> lockedRate,
+        Optional<Measure> lockedGive,
+        RealMatrix covariance,
         double scatter) {
     /** Fewest rows of loading, and of unloading. */
     public static final int FEWEST = 3;
@@ -65,22 +74,32 @@ public record LoadLoop(
             least = Math.min(least, row.load().value());
         }
         double ofScales = greatest.tolerance() / Math.abs(greatest.value());
-        double rateError = Math.hypot(error(found, 0), found.rate() * ofScales);
         double middle = (most + least) / 2;
         // S = F_0 + μ f_e where loading and unloading lie S to either side of f_e = F
         double half = found.constant() + found.share() * middle;
-        double variance = found.covariance().getEntry(2, 2)
-                + middle * middle * found.covariance().getEntry(1, 1)
-                + 2 * middle * found.covariance().getEntry(1, 2);
-        double halfError = Math.hypot(Math.sqrt(Math.max(0, variance)), half * ofScales);
+        RealMatrix covariance = covariance(found, middle, half, ofScales);
         return new LoadLoop(
-                measure(QuantityKind.RATE, found.rate(), rateError),
+                measure(QuantityKind.RATE, found.rate(), Math.sqrt(covariance.getEntry(0, 0))),
                 measure(QuantityKind.RATIO, found.share(), error(found, 1)),
                 measure(QuantityKind.FORCE, found.constant(), error(found, 2)),
-                measure(QuantityKind.FORCE, half, halfError),
+                measure(QuantityKind.FORCE, half, Math.sqrt(Math.max(0, covariance.getEntry(1, 1)))),
                 measure(QuantityKind.FORCE, middle, Math.abs(middle) * ofScales),
                 lockedRate(found),
+                found.tellsLocked()
+                        ? Optional.of(measure(QuantityKind.RATIO, found.compliance(), error(found, 4)))
+                        : Optional.empty(),
+                covariance,
                 found.scatter());
+    }
+
+    /** What the scales are wrong by goes into rate and half height alike. */
+    private static RealMatrix covariance(LoopFit.Found found, double middle, double half, double ofScales) {
+        double[][] told = {{1, 0, 0, 0, 0}, {0, middle, 1, 0, 0}, {0, 1, 0, 0, 0}, {0, 0, 0, 0, 1}};
+        double[] byScales = {found.rate() * ofScales, half * ofScales, 0, 0};
+        int n = found.tellsLocked() ? told.length : told.length - 1;
+        RealMatrix of = new Array2DRowRealMatrix(Arrays.copyOf(told, n));
+        RealVector scales = new ArrayRealVector(Arrays.copyOf(byScales, n));
+        return of.multiply(found.covariance()).multiplyTransposed(of).add(scales.outerProduct(scales));
     }
 
     /** {@code k_p = k (1/λ − 1)}. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -83,22 +84,34 @@ record LoopFit(double[] load, double[] deflection, double[] tolerance) {
         for (double compliance : STARTS) {
             double[] from = Arrays.copyOf(start, WITH_LOCKED);
             from[COMPLIANCE] = compliance;
-            Optimum found = optimum(from);
-            if (best.isEmpty() || found.getCost() < best.get().getCost()) {
-                best = Optional.of(found);
+            Optional<Optimum> found = ended(from);
+            if (found.isPresent()
+                    && (best.isEmpty() || found.get().getCost() < best.get().getCost())) {
+                best = found;
             }
         }
-        double[] p = best.orElseThrow().getPoint().toArray();
-        boolean tells = load.length > WITH_LOCKED
+        if (best.isPresent() && tells(best.get().getPoint().toArray())) {
+            return found(best.get().getPoint().toArray(), best.get(), true);
+        }
+        Optimum without = optimum(Arrays.copyOf(start, WITHOUT_LOCKED));
+        return found(without.getPoint().toArray(), without, false);
+    }
+
+    /** None where the search has no end: at a row between locked and sliding the slopes change, and it may go to and fro. */
+    private Optional<Optimum> ended(double[] from) {
+        try {
+            return Optional.of(optimum(from));
+        } catch (MathIllegalStateException noEnd) {
+            return Optional.empty();
+        }
+    }
+
+    private boolean tells(double[] p) {
+        return load.length > WITH_LOCKED
                 && rowsLocked(p) >= 2
                 && p[COMPLIANCE] > 0
                 && p[COMPLIANCE] < 1
                 && sensitive(p);
-        if (tells) {
-            return found(p, best.get(), true);
-        }
-        Optimum without = optimum(Arrays.copyOf(start, WITHOUT_LOCKED));
-        return found(without.getPoint().toArray(), without, false);
     }
 
     private Found found(double[] p, Optimum optimum, boolean locked) {

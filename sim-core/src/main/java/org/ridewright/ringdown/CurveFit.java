@@ -21,7 +21,8 @@ import org.hipparchus.util.Pair;
  *   C = (JᵀJ)⁻¹ M (JᵀJ)⁻¹        M = Σ_i Σ_j σ_i σ_j ρ_{|i−j|} J_i J_jᵀ
  * </pre>
  *
- * <p>with the size σ and the memory ρ of {@link ResidualNoise}; no variance is less than that of white noise of one size, {@code s² (JᵀJ)⁻¹}. Intervals use Student's t with the degrees of freedom of as many independent samples as
+ * <p>with the size σ and the memory ρ of {@link ResidualNoise}; no variance is less than that of white noise of one size, {@code s² (JᵀJ)⁻¹}, and no
+ * noise less than the steps in which the samples are written and the arithmetic make. Intervals use Student's t with the degrees of freedom of as many independent samples as
  * the residuals are worth, {@code n/(1 + 2 Σ ρ_l) − p}.
  */
 final class CurveFit {
@@ -34,6 +35,9 @@ final class CurveFit {
     static final double ROUGH = 1e-3;
 
     private static final double SLOPE_STEP = 1e-6;
+
+    /** Of the greatest sample: what the search leaves where the curve is the motion itself; our choice, far below any sensor's noise. */
+    private static final double ROUND_OFF = 1e-9;
 
     /** A family of curves. */
     interface Curve {
@@ -122,7 +126,8 @@ final class CurveFit {
         double[][] slopes = slopes(curve, parameters, values, counted);
         RealMatrix j = new Array2DRowRealMatrix(slopes, false);
         RealMatrix inverse = inverse(j.transposeMultiply(j));
-        ResidualNoise noise = ResidualNoise.of(used, places(counted), leverage(slopes, inverse), reach);
+        double floor = floor(picked(samples, counted));
+        ResidualNoise noise = ResidualNoise.of(used, places(counted), leverage(slopes, inverse), reach, floor);
         double[][] middle = middle(slopes, places(counted), noise);
         RealMatrix covariance =
                 inverse.multiply(new Array2DRowRealMatrix(middle, false)).multiply(inverse);
@@ -130,14 +135,35 @@ final class CurveFit {
         for (double residual : used) {
             sum += residual * residual;
         }
+        sum = Math.max(sum, used.length * floor * floor);
         RealMatrix white = inverse.scalarMultiply(sum / Math.max(1, used.length - parameters.length));
         return new CurveFit(
                 parameters.clone(), residuals, greater(white.getData(), covariance.getData()), sum, noise.effective());
     }
 
+    /** Least noise that samples can have: that of the steps in which they are written, {@code Δ/√12}, and of arithmetic. */
+    private static double floor(double[] samples) {
+        double[] sorted = samples.clone();
+        Arrays.sort(sorted);
+        double step = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < sorted.length; i++) {
+            if (sorted[i] > sorted[i - 1]) {
+                step = Math.min(step, sorted[i] - sorted[i - 1]);
+            }
+        }
+        double greatest = sorted.length == 0 ? 0 : Math.max(Math.abs(sorted[0]), Math.abs(sorted[sorted.length - 1]));
+        return Math.max(Double.isInfinite(step) ? 0 : step / Math.sqrt(12), ROUND_OFF * greatest);
+    }
+
     /** Correlations of the second, variances the greater of the two: what the residuals show of themselves is no reason to claim more. */
     private static double[][] greater(double[][] white, double[][] own) {
         int p = own.length;
+        for (int a = 0; a < p; a++) {
+            if (!(own[a][a] > 0)) {
+                // a memory cut short need not make a covariance
+                return white;
+            }
+        }
         double[][] joined = new double[p][p];
         for (int a = 0; a < p; a++) {
             for (int b = 0; b < p; b++) {
@@ -270,6 +296,7 @@ final class CurveFit {
         return covariance[a][b];
     }
 
+    /** Of the residuals that count, no less than the least noise would make. */
     double sumOfSquares() {
         return sumOfSquares;
     }

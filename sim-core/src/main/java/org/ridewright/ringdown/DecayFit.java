@@ -13,6 +13,9 @@ final class DecayFit {
     /** Samples this near to a turn are left out in the end (intervals). */
     private static final double NEAR_TURN = 1.6;
 
+    /** Step for the slopes of what a motion tells (of a parameter's unit): far above round-off, far below any standard error that matters. */
+    private static final double DIFFERENCE = 1e-6;
+
     private static final int PASSES = 3;
     private static final double[] VISCOUS_SHARES = {0, 0.5, 1};
     private static final List<Place> LINE =
@@ -30,6 +33,12 @@ final class DecayFit {
         this.times = times;
         this.values = values;
         this.interval = (times[times.length - 1] - times[0]) / (times.length - 1);
+    }
+
+    /** Something that a motion tells, which each of its parameters may change. */
+    interface Quantity {
+        /** Of a motion and the whole vector of its parameters, by the places of {@link Place}. */
+        double of(FrictionOscillation motion, double[] whole);
     }
 
     /** A fit with its curve and the samples that counted. */
@@ -57,6 +66,39 @@ final class DecayFit {
 
         Estimate estimate(Place place) {
             return Estimate.of(value(place), standardError(place), fit.quantile());
+        }
+
+        /**
+         * What the motion says besides, its error by differences over all parameters with their covariance.
+         *
+         * @param quantity of a motion and of the whole vector of parameters
+         */
+        Estimate estimate(Quantity quantity) {
+            double[] parameters = fit.parameters();
+            int n = parameters.length;
+            double[] slopes = new double[n];
+            for (int k = 0; k < n; k++) {
+                double step = DIFFERENCE * curve.unit(k);
+                slopes[k] = (read(quantity, moved(parameters, k, step)) - read(quantity, moved(parameters, k, -step)))
+                        / (2 * step);
+            }
+            double variance = 0;
+            for (int a = 0; a < n; a++) {
+                for (int b = 0; b < n; b++) {
+                    variance += slopes[a] * slopes[b] * fit.covariance(a, b);
+                }
+            }
+            return Estimate.of(read(quantity, parameters), Math.sqrt(Math.max(0, variance)), fit.quantile());
+        }
+
+        private double read(Quantity quantity, double[] parameters) {
+            return quantity.of(curve.motion(parameters), curve.whole(parameters));
+        }
+
+        private static double[] moved(double[] parameters, int k, double by) {
+            double[] moved = parameters.clone();
+            moved[k] += by;
+            return moved;
         }
 
         int samples() {

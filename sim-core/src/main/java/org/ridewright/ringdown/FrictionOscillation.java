@@ -45,9 +45,11 @@ final class FrictionOscillation {
      * A turning point.
      *
      * @param time (s)
+     * @param place y = ω²x there (m/s²), signed: {@code ∓(|A| + f)} where the acceleration jumps, {@code ∓(|A| − f)} where friction turns over
+     *     gradually, since it still holds against the motion up to that turn
      * @param after acceleration just after it (m/s²), signed; 0 where the motion ends there
      */
-    record Turn(double time, double after) {}
+    record Turn(double time, double place, double after) {}
 
     /**
      * One linear piece: {@code y = centre + e^(−σt)(u cos ω_d t + (w + σu)/ω_d sin ω_d t)}, t from {@code from}.
@@ -89,12 +91,12 @@ final class FrictionOscillation {
         for (int j = 0; j < MOST_PIECES; j++) {
             if (size <= 0) {
                 standsFrom = t;
-                turns.add(new Turn(t, 0));
+                turns.add(new Turn(t, -sign * (size + f), 0));
                 return;
             }
             // just after the turn a = −u, u the distance from the shifted centre
             pieces.add(new Piece(t, omega * omega, sign * -f, -sign * size, 0, j > 0));
-            turns.add(new Turn(t, sign * size));
+            turns.add(new Turn(t, -sign * (size + f), sign * size));
             if (t > until) {
                 return;
             }
@@ -119,7 +121,7 @@ final class FrictionOscillation {
             double omegaL = Math.sqrt(locked - sigma * sigma);
             double farthest = swing * (1 + Math.exp(-sigma * Math.PI / omegaL));
             pieces.add(new Piece(t, locked, -sign * centre, -sign * swing, 0, false));
-            turns.add(new Turn(t, sign * (size + f)));
+            turns.add(new Turn(t, -sign * size, sign * (size + f)));
             if (farthest <= travel || t > until) {
                 return;
             }
@@ -175,6 +177,11 @@ final class FrictionOscillation {
     /** Turning points, the first at the start; the last has no motion after it if the motion ended. */
     List<Turn> turns() {
         return List.copyOf(turns);
+    }
+
+    /** Way from a turn to the next, times ω² (m/s²). */
+    double swing(int turn) {
+        return Math.abs(turns.get(turn + 1).place() - turns.get(turn).place());
     }
 
     /** When it stays for good (s); infinite where it does not within what was followed. */

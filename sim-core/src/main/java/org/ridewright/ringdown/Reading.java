@@ -39,13 +39,14 @@ final class Reading {
                 fitted.value(Place.START),
                 window.times()[window.times().length - 1],
                 DampingKind.of(friction, zeta),
-                frequency(fitted, half, counted),
+                frequency(fitted, half),
                 natural(fitted),
                 zeta,
                 friction,
                 length(fitted),
                 half,
                 counted,
+                Math.abs(turns.get(0).place()) / square(Math.exp(fitted.value(Place.LOG_OMEGA))),
                 fitted.value(Place.FIRST),
                 noise,
                 fitted.samples(),
@@ -106,13 +107,18 @@ final class Reading {
     }
 
     /** From turn to turn; for a rigid slider {@code ω√(1 − ζ²)/2π}. */
-    private static Estimate frequency(Fitted fitted, int half, double counted) {
-        double zeta = fitted.value(Place.ZETA);
-        double damped = Math.exp(fitted.value(Place.LOG_OMEGA)) * Math.sqrt(1 - zeta * zeta) / (2 * Math.PI);
-        double value = half > 0 && fitted.varies(Place.SOFTNESS) ? half / (2 * counted) : damped;
-        double byZeta = -zeta / (1 - zeta * zeta);
-        double relative = variance(fitted, Place.LOG_OMEGA, 1, Place.ZETA, byZeta);
-        return Estimate.of(value, value * Math.sqrt(relative), fitted.fit().quantile());
+    private static Estimate frequency(Fitted fitted, int half) {
+        if (half > 0 && fitted.varies(Place.SOFTNESS)) {
+            return fitted.estimate((motion, whole) -> {
+                List<FrictionOscillation.Turn> turns = motion.turns();
+                int last = Math.min(half, turns.size() - 1);
+                return last / (2 * (turns.get(last).time() - turns.get(0).time()));
+            });
+        }
+        return fitted.estimate((motion, whole) -> {
+            double zeta = whole[Place.ZETA.index()];
+            return Math.exp(whole[Place.LOG_OMEGA.index()]) * Math.sqrt(1 - zeta * zeta) / (2 * Math.PI);
+        });
     }
 
     /** f/ω². */
@@ -179,9 +185,23 @@ final class Reading {
         List<RingDown.Amplitude> amplitudes = new ArrayList<>();
         for (int j = 0; j < half; j++) {
             amplitudes.add(new RingDown.Amplitude(
-                    turns.get(j).time(), recorded[j], Math.abs(turns.get(j).after()), straight[j], exponential[j]));
+                    turns.get(j).time(),
+                    recorded[j],
+                    Math.abs(turns.get(j).after()),
+                    straight[j],
+                    exponential[j],
+                    left(fitted, j)));
         }
         return amplitudes;
+    }
+
+    private static Estimate left(Fitted fitted, int half) {
+        return fitted.estimate(
+                (motion, whole) -> half + 1 < motion.turns().size() ? motion.swing(half) / motion.swing(0) : 0);
+    }
+
+    private static double square(double x) {
+        return x * x;
     }
 
     /** Share of a shape that is in the record between two instants; NaN where too few samples count. */

@@ -22,6 +22,9 @@ import java.util.Arrays;
 record ResidualNoise(double[] size, double[] memory) {
     private static final int HIGHEST_ORDER = 12;
     private static final double FORGOTTEN = 0.01;
+    /** Mean square of the residuals over their size, about 1 but where the least size is greater than they are (our choice). */
+    private static final double BELOW_LEAST = 0.25;
+
     private static final double STEADIEST = 0.98;
 
     /**
@@ -31,8 +34,9 @@ record ResidualNoise(double[] size, double[] memory) {
      * @param places their numbers among all samples, rising
      * @param leverage h, as many
      * @param reach half width of the triangle (samples)
+     * @param least least size, > 0 (unit of the samples)
      */
-    static ResidualNoise of(double[] residuals, int[] places, double[] leverage, int reach) {
+    static ResidualNoise of(double[] residuals, int[] places, double[] leverage, int reach, double least) {
         int n = residuals.length;
         double[] squares = new double[n];
         for (int i = 0; i < n; i++) {
@@ -51,7 +55,7 @@ record ResidualNoise(double[] size, double[] memory) {
                 sum += weight * squares[j];
                 weights += weight;
             }
-            size[i] = Math.sqrt(sum / weights);
+            size[i] = Math.max(least, Math.sqrt(sum / weights));
         }
         return new ResidualNoise(size, memory(residuals, places, size));
     }
@@ -81,7 +85,8 @@ record ResidualNoise(double[] size, double[] memory) {
         for (int l = 0; l <= most; l++) {
             gamma[l] = pairs[l] > 0 ? gamma[l] / pairs[l] : 0;
         }
-        return gamma[0] > 0 ? correlations(autoregression(gamma, n), n) : new double[] {1};
+        // residuals well below the least noise are the search's, not the record's
+        return gamma[0] > BELOW_LEAST ? correlations(autoregression(gamma, n), n) : new double[] {1};
     }
 
     /** Levinson's recursion; the coefficients a of {@code e_i = Σ a_k e_{i−k} + …} of the best order. */

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param frictionLength F/k = f/ω² (m)
  * @param halfCycles how many stand out of the noise
  * @param counted time that they take (s)
+ * @param depth distance of the first turn from the middle, about which it slides by itself were there no friction (m)
  * @param firstAcceleration just after the first turn, signed (m/s²)
  * @param noise r.m.s. of what the curve leaves (m/s²)
  * @param samples that counted
@@ -40,6 +41,7 @@ public record RingDown(
         Estimate frictionLength,
         int halfCycles,
         double counted,
+        double depth,
         double firstAcceleration,
         double noise,
         int samples,
@@ -96,6 +98,8 @@ public record RingDown(
      * @param fitted (m/s²)
      * @param straight by the straight line closest to the sizes of all half cycles (m/s²)
      * @param exponential by the exponential closest to them (m/s²)
+     * @param left way from this turn to the next, over that of the first half cycle (1)
      */
-    public record Amplitude(double time, double recorded, double fitted, double straight, double exponential) {}
+    public record Amplitude(
+            double time, double recorded, double fitted, double straight, double exponential, Estimate left) {}
 }

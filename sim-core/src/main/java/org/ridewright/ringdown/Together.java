@@ -31,18 +31,23 @@ public record Together(
         Estimate friction,
         Estimate frictionLength,
         DampingKind kind) {
-    /** Frequencies further apart than this factor are of other ends or other loads. */
+    /** Frequencies further apart than this factor are taken to be of other ends or other loads (our choice). */
     private static final double ALIKE = 1.12;
 
     private static final double NORMAL = 1.645;
 
-    /** Of two releases or more whose frequencies are alike. */
-    static Optional<Together> of(List<RingDown> releases) {
+    /** Whether releases may be of one end and one load, by their frequencies. */
+    public static boolean alike(List<RingDown> releases) {
         double least =
                 releases.stream().mapToDouble(r -> r.frequency().value()).min().orElse(1);
         double most =
                 releases.stream().mapToDouble(r -> r.frequency().value()).max().orElse(1);
-        if (releases.size() < 2 || most > ALIKE * least) {
+        return most <= ALIKE * least;
+    }
+
+    /** Of two releases or more whose frequencies are alike. */
+    static Optional<Together> of(List<RingDown> releases) {
+        if (releases.size() < 2 || !alike(releases)) {
             return Optional.empty();
         }
         Estimate damping = mean(releases, RingDown::dampingRatio);

@@ -1,6 +1,8 @@
 package org.ridewright.ringdown;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A mass on a spring whose friction turns over gradually, pressed down, held and let go, by small steps of time:
@@ -20,6 +22,7 @@ final class PressedMass {
     private final double friction;
     private final double softness;
     private final double[] accelerations;
+    private final List<Double> turns = new ArrayList<>();
 
     /**
      * @param frequency ω/2π (Hz)
@@ -49,14 +52,24 @@ final class PressedMass {
         double x = -depth;
         double v = 0;
         double s = -friction;
+        turns.add(x);
         for (int i = release; i < accelerations.length; i++) {
             double a = -2 * zeta * omega * v - omega * omega * x - s;
             accelerations[i] = a;
+            double before = v;
             v += STEP * a;
+            if (before * v < 0) {
+                turns.add(x);
+            }
             x += STEP * v;
             s = Math.max(-friction, Math.min(friction, s + omega * omega / softness * STEP * v));
         }
         return this;
+    }
+
+    /** Where it turned (m), from where it was let go. */
+    List<Double> turns() {
+        return List.copyOf(turns);
     }
 
     double acceleration(double t) {

@@ -7,7 +7,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RingDownTest {
     private static final double NOISE = 0.03;
@@ -17,7 +20,11 @@ class RingDownTest {
     }
 
     private static Stretch recorded(Motion motion, double length, double rate) {
-        Random random = new Random(11);
+        return recorded(motion, length, rate, 11);
+    }
+
+    private static Stretch recorded(Motion motion, double length, double rate, long seed) {
+        Random random = new Random(seed);
         int n = (int) (length * rate);
         double[] times = new double[n];
         double[] values = new double[n];
@@ -86,6 +93,60 @@ class RingDownTest {
         assertThat(release.frequency().value()).isGreaterThan(1.85);
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {0.3, 0.5, 1})
+    void depthAndSwingsOfASoftSliderAreThoseOfTheMassItself(double softness) {
+        PressedMass leaf = new PressedMass(1.8, 0.02, 0.004, softness, 12).pressed(0.05, 3);
+        RingDown release = found(leaf::acceleration, 12).releases().get(0);
+        List<Double> turns = leaf.turns();
+
+        assertThat(release.depth()).isCloseTo(0.05, within(0.0004));
+        for (int j = 0; j < release.halfCycles(); j++) {
+            double swing = Math.abs(turns.get(j + 1) - turns.get(j));
+            double left = swing / Math.abs(turns.get(1) - turns.get(0));
+            Estimate found = release.amplitudes().get(j).left();
+            assertThat(found.value()).isCloseTo(left, within(0.006));
+            assertThat(Math.abs(found.value() - left)).isLessThan(4 * found.standardError() + 1e-9);
+        }
+    }
+
+    @Test
+    void depthAndSwingsOfAStiffSliderAreThoseOfTheRecursion() {
+        // from 50 mm the turns lie at 42, 34, 26 mm to either side
+        RingDown release = found(t -> DRY.acceleration(t - 3), 10).releases().get(0);
+
+        assertThat(release.depth()).isCloseTo(0.05, within(0.0003));
+        assertThat(release.amplitudes().get(2).left().value()).isCloseTo((34 + 26) / (50.0 + 42), within(0.003));
+    }
+
+    /** The turns of a soft slider depend on friction and softness too, by which ω√(1 − ζ²) is off. */
+    @Test
+    void theFrequencyOfASoftSliderScattersAsItsErrorSays() {
+        PressedMass leaf = new PressedMass(1.8, 0.03, 0.004, 0.5, 9).pressed(0.05, 2.5);
+        List<RingDown> releases = IntStream.range(0, 60)
+                .mapToObj(seed -> RingDowns.of(
+                                List.of(recorded(leaf::acceleration, 9, 100, seed)), List.of(), RingDownOptions.USUAL)
+                        .releases()
+                        .get(0))
+                .filter(release -> release.softness().isPresent())
+                .toList();
+        double mean = releases.stream()
+                .mapToDouble(r -> r.frequency().value())
+                .average()
+                .orElseThrow();
+        double scatter = Math.sqrt(releases.stream()
+                .mapToDouble(r -> Math.pow(r.frequency().value() - mean, 2))
+                .average()
+                .orElseThrow());
+        double told = releases.stream()
+                .mapToDouble(r -> r.frequency().standardError())
+                .average()
+                .orElseThrow();
+        assertThat(releases).hasSizeGreaterThan(50);
+        // a standard deviation of 60 is known within 10 %
+        assertThat(told / scatter).isBetween(0.7, 1.4);
+    }
+
     @Test
     void bothFrequenciesOfABeatAreFound() {
         Motion beat = t -> t < 3 ? 0 : damped(2, 1.7, 0.04, 0, t - 3) + damped(1.2, 2.3, 0.05, -0.4, t - 3);
@@ -130,6 +191,62 @@ class RingDownTest {
         assertThat(both.standardError())
                 .isLessThan(alike.releases().get(0).frictionLength().standardError());
         assertThat(unlike.together()).isEmpty();
+    }
+
+    @Test
+    void recordsWithoutNoiseHaveErrorsAboveZeroAndAMean() {
+        SwingingMass exact = new SwingingMass(1.75, 0.05, 0, -0.05);
+        double[] times = IntStream.range(0, 1800).mapToDouble(i -> i / 100.0).toArray();
+        double[] values = Arrays.stream(times)
+                .map(t -> exact.acceleration(t - 2.5) + exact.acceleration(t - 11.5))
+                .toArray();
+        for (double step : new double[] {0, 0.02}) {
+            double[] written = Arrays.stream(values)
+                    .map(v -> step > 0 ? step * Math.rint(v / step) : v)
+                    .toArray();
+            RingDowns found = RingDowns.of(List.of(new Stretch(times, written)), List.of(), RingDownOptions.USUAL);
+
+            assertThat(found.releases()).hasSize(2);
+            for (RingDown release : found.releases()) {
+                assertThat(release.frequency().standardError()).isFinite().isPositive();
+                assertThat(release.noise()).isGreaterThan(step / 4);
+            }
+            Together together = found.together().orElseThrow();
+            assertThat(together.frequency().value()).isCloseTo(1.75 * Math.sqrt(1 - 0.05 * 0.05), within(0.002));
+            assertThat(together.frequency().standardError()).isFinite().isPositive();
+            assertThat(together.friction().standardError()).isFinite().isPositive();
+        }
+    }
+
+    /** A line written without a fault: 0/0 would make every error NaN. */
+    @Test
+    void aCurveThatFitsExactlyStillHasAnError() {
+        CurveFit.Curve level = new CurveFit.Curve() {
+            @Override
+            public double[] values(double[] parameters) {
+                double[] values = new double[40];
+                Arrays.fill(values, parameters[0]);
+                return values;
+            }
+
+            @Override
+            public double unit(int k) {
+                return 1;
+            }
+
+            @Override
+            public double[] allowed(double[] parameters) {
+                return parameters;
+            }
+        };
+        double[] samples = level.values(new double[] {2});
+        boolean[] all = new boolean[40];
+        Arrays.fill(all, true);
+
+        CurveFit fit = CurveFit.at(level, samples, all, new double[] {2}, 5);
+
+        assertThat(fit.standardError(0)).isPositive().isLessThan(1e-8);
+        assertThat(fit.quantile()).isFinite();
     }
 
     @Test
