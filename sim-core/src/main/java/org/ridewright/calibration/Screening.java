@@ -44,8 +44,13 @@ record Screening(List<Unknown> sought, List<String> untouched) {
         }
         List<Unknown> tied = before.tied(candidates, felt);
         return new Screening(
-                candidates.stream().filter(c -> felt.contains(c) || tied.contains(c)).toList(),
-                unfelt.stream().filter(u -> !tied.contains(u)).map(Unknown::path).toList());
+                candidates.stream()
+                        .filter(c -> felt.contains(c) || tied.contains(c))
+                        .toList(),
+                unfelt.stream()
+                        .filter(u -> !tied.contains(u))
+                        .map(Unknown::path)
+                        .toList());
     }
 
     private static double norm(DoubleStream effects) {

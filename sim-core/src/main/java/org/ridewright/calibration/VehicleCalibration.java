@@ -55,13 +55,12 @@ public final class VehicleCalibration {
         RealMatrix effects = effects(others, model);
         RealMatrix together = prior.factor(model.unknowns());
         RealMatrix apart = others.isEmpty() ? MatrixUtils.createRealIdentityMatrix(1) : prior.factor(others);
-        Calibration fit = Calibrator.calibrate(
-                model.unknowns(), model.data(), model, STARTS, effects.multiply(apart), together);
+        Calibration fit =
+                Calibrator.calibrate(model.unknowns(), model.data(), model, STARTS, effects.multiply(apart), together);
         for (int pass = 1; pass < PASSES && hasRides(model); pass++) {
             model = rescattered(model, fit);
             effects = effects(others, model);
-            fit = Calibrator.calibrate(
-                    model.unknowns(), model.data(), model, 1, effects.multiply(apart), together);
+            fit = Calibrator.calibrate(model.unknowns(), model.data(), model, 1, effects.multiply(apart), together);
         }
         Vehicle after = model.vehicle(estimate(fit));
         return new CalibratedVehicle(

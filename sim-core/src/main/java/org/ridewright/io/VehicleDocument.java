@@ -85,8 +85,7 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
      * @param correlation of the values that are calibrated, in the order of {@code values}, then of those alongside; 1 × 1 or larger, symmetric
      * @param from where they come from, for the reader of the file
      */
-    public String rewritten(
-            Map<String, Measure> values, List<String> alongside, double[][] correlation, String from) {
+    public String rewritten(Map<String, Measure> values, List<String> alongside, double[][] correlation, String from) {
         return new TextEdit(text, tree, file).with(values, alongside, correlation, from);
     }
 

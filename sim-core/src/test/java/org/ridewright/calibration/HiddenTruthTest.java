@@ -199,7 +199,8 @@ class HiddenTruthTest {
         CalibratedVehicle found = calibrated(PHAETON, written(PHAETON, "", hidden.facts()));
         VehicleDocument document = VehicleDocument.read(PHAETON);
         Path file = folder.resolve("calibrated.yaml");
-        Files.writeString(file, document.rewritten(found.values(), found.heldTogether().paths(), found.correlation(), "hidden"));
+        Files.writeString(
+                file, document.rewritten(found.values(), found.heldTogether().paths(), found.correlation(), "hidden"));
         VehicleDocument again = VehicleDocument.read(file);
         for (Map.Entry<String, Measure> entry : found.values().entrySet()) {
             Spread spread = Spread.of(again.value(entry.getKey()).measure().orElseThrow());

@@ -28,7 +28,8 @@ class WhatIsFittedTest {
     private CalibratedVehicle calibrated(Path vehicle, String unknowns, String facts) throws IOException {
         Path file = folder.resolve("yard.yaml");
         Files.writeString(
-                file, "measurements: yard\nvehicle: " + vehicle.toAbsolutePath() + "\n" + unknowns + "facts:\n" + facts);
+                file,
+                "measurements: yard\nvehicle: " + vehicle.toAbsolutePath() + "\n" + unknowns + "facts:\n" + facts);
         return VehicleCalibration.of(
                 VehicleDocument.read(vehicle),
                 MeasurementsFile.read(file),
@@ -44,7 +45,8 @@ class WhatIsFittedTest {
         CalibratedVehicle apart = calibrated(PHAETON, HEIGHT, SCALES.formatted("178", "") + LIFTED.formatted(""));
         assertThat(residuals(apart)).hasSize(3);
         assertThat(residuals(apart).get(2).datum().observed()).isEqualTo(191);
-        CalibratedVehicle stated = calibrated(PHAETON, HEIGHT, LIFTED.formatted(", other axle level: 178 kg ± 1 kg, total: 329 kg"));
+        CalibratedVehicle stated =
+                calibrated(PHAETON, HEIGHT, LIFTED.formatted(", other axle level: 178 kg ± 1 kg, total: 329 kg"));
         assertThat(residuals(stated).get(0).datum().observed()).isCloseTo(13, within(1e-9));
         CalibratedVehicle twice = calibrated(
                 PHAETON, HEIGHT, SCALES.formatted("178", "") + LIFTED.formatted(", other axle level: 178 kg ± 1 kg"));
@@ -71,9 +73,9 @@ class WhatIsFittedTest {
         assertThat(Math.abs(first.correlation()[0][1])).isGreaterThan(0.3);
         Path again = folder.resolve("again.yaml");
         Files.writeString(
-                again, VehicleDocument.read(exact)
-                        .rewritten(
-                                first.values(), first.heldTogether().paths(), first.correlation(), "front scales"));
+                again,
+                VehicleDocument.read(exact)
+                        .rewritten(first.values(), first.heldTogether().paths(), first.correlation(), "front scales"));
         CalibratedVehicle second = calibrated(again, both, rear);
         for (int j = 0; j < 2; j++) {
             double error = once.fit().standardError(j);
@@ -92,14 +94,14 @@ class WhatIsFittedTest {
         Path file = folder.resolve("calibrated.yaml");
         VehicleDocument document = VehicleDocument.read(PHAETON);
         Files.writeString(
-                file,
-                document.rewritten(found.values(), found.heldTogether().paths(), found.correlation(), "scales"));
+                file, document.rewritten(found.values(), found.heldTogether().paths(), found.correlation(), "scales"));
         VehicleDocument again = VehicleDocument.read(file);
         JointSpread spread = again.spread();
         int body = spread.paths().indexOf("body.mass");
         for (String axle : List.of("axles[0].unsprung mass", "axles[1].unsprung mass")) {
             assertThat(spread.correlation(body, spread.paths().indexOf(axle))).isLessThan(-0.1);
-            assertThat(again.value(axle).written()).isEqualTo(document.value(axle).written());
+            assertThat(again.value(axle).written())
+                    .isEqualTo(document.value(axle).written());
         }
     }
 
@@ -126,7 +128,6 @@ class WhatIsFittedTest {
         assertThat(found.values()).doesNotContainKey(rate).containsKey("body.mass");
         assertThat(found.held()).extracting(Held::path).contains(rate);
         Residual kept = found.fit().keptBack().get(0);
-        assertThat(kept.upper() - kept.lower())
-                .isGreaterThan(4 * kept.datum().uncertainty());
+        assertThat(kept.upper() - kept.lower()).isGreaterThan(4 * kept.datum().uncertainty());
     }
 }
