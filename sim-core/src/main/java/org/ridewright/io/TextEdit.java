@@ -28,11 +28,24 @@ final class TextEdit {
     private final String text;
     private final ValueTree tree;
     private final boolean json;
+    private final int further;
 
-    TextEdit(String text, ValueTree tree, Path file) {
+    /** @param further decimals beyond the second figure of the tolerance */
+    TextEdit(String text, ValueTree tree, Path file, int further) {
+        this.further = further;
         this.text = text;
         this.tree = tree;
         json = file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+    }
+
+    /** What is to stand at each path. */
+    Map<String, String> words(Map<String, Measure> values) {
+        Map<String, String> words = new LinkedHashMap<>();
+        values.forEach((path, measure) -> {
+            String own = tree.value(path).path();
+            words.put(own, words(tree.scalar(own), measure));
+        });
+        return words;
     }
 
     private record Change(int from, int to, String words) {}
@@ -63,7 +76,7 @@ final class TextEdit {
     }
 
     /** In the unit that the file had where it can be told, else in the usual one. */
-    private static String words(Node.Scalar scalar, Measure measure) {
+    private String words(Node.Scalar scalar, Measure measure) {
         Matcher times = TIMES.matcher(scalar.text());
         String suffix = times.find() ? " times" : "";
         String old = suffix.isEmpty() ? scalar.text() : scalar.text().substring(0, times.start());
@@ -77,7 +90,7 @@ final class TextEdit {
                     : Measures.parse("1 " + unit, measure.kind()).value();
             String number = figures(measure.value() / inSi, measure.tolerance() / inSi);
             String spread = measure.tolerance() > 0
-                    ? " ± " + decimals(measure.tolerance() / inSi, places(measure.tolerance() / inSi))
+                    ? " ± " + decimals(measure.tolerance() / inSi, places(measure.tolerance() / inSi) + further)
                     : "";
             String after = unit.isEmpty() ? "" : " " + unit;
             boolean percent = unit.equals("%") || unit.equals("percent");
@@ -87,9 +100,9 @@ final class TextEdit {
     }
 
     /** To the second figure of the tolerance; to six figures where there is none. */
-    private static String figures(double value, double tolerance) {
+    private String figures(double value, double tolerance) {
         return tolerance > 0
-                ? decimals(value, places(tolerance))
+                ? decimals(value, places(tolerance) + further)
                 : BigDecimal.valueOf(value).round(FIGURES).toPlainString();
     }
 

@@ -13,6 +13,9 @@ import org.ridewright.vehicle.Vehicle;
 
 /** A vehicle file of which each value can be looked up by its path and exchanged, in the description and in the text. */
 public final class VehicleDocument implements Adjustable<Vehicle> {
+    /** Figures that may be needed where an estimate lies at the edge of what can be. */
+    private static final int MOST_FURTHER_FIGURES = 6;
+
     private final Path file;
     private final String text;
     private final ValueTree tree;
@@ -120,7 +123,7 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
 
     /**
      * The file's text with other values, each with its tolerance and provenance; comments and layout stay, decimal numbers keep their unit. A
-     * calibration that stood in the file is replaced.
+     * calibration that stood in the file is replaced. Values get so many figures that the vehicle can still be when they are read again.
      *
      * @param values by path
      * @param alongside paths of values that stay as they stand in the file, correlated with these
@@ -128,7 +131,20 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
      * @param from where they come from, for the reader of the file
      */
     public String rewritten(Map<String, Measure> values, List<String> alongside, double[][] correlation, String from) {
-        return new TextEdit(text, tree, file).with(values, alongside, correlation, from);
+        TextEdit edit = new TextEdit(text, tree, file, 0);
+        for (int further = 1; further <= MOST_FURTHER_FIGURES && !stands(edit.words(values)); further++) {
+            edit = new TextEdit(text, tree, file, further);
+        }
+        return edit.with(values, alongside, correlation, from);
+    }
+
+    private boolean stands(Map<String, String> texts) {
+        try {
+            with(texts);
+            return true;
+        } catch (InputException rounded) {
+            return false;
+        }
     }
 
     /** The same with nothing alongside. */

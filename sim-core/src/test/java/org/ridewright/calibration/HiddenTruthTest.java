@@ -56,11 +56,11 @@ class HiddenTruthTest {
                 new Sources(MeasurementsFile::road, MeasurementsFile::recording));
     }
 
-    /** Weights and heights are cheap; many vehicles can be drawn. */
+    /** Weights and heights are cheap; many vehicles can be drawn. What the data hardly narrow would hold the truth anyhow and is not counted. */
     @Test
     void scalesAndTapeGiveIntervalsThatHoldTheTruth() throws IOException {
         int held = 0;
-        int all = 0;
+        int sought = 0;
         int narrowed = 0;
         for (int seed = 0; seed < 6; seed++) {
             for (Path vehicle : List.of(PHAETON, DRAY)) {
@@ -71,19 +71,22 @@ class HiddenTruthTest {
                         .tape("empty", laden);
                 CalibratedVehicle found = calibrated(vehicle, written(vehicle, "", hidden.facts()));
                 for (int j = 0; j < found.ofVehicle(); j++) {
+                    sought++;
+                    if (found.fit().shrinkage(j) <= 0.1) {
+                        continue;
+                    }
                     double truth = hidden.value(found.fit().unknowns().get(j).path());
                     boolean within = found.fit().lower(j) <= truth
                             && truth <= found.fit().upper(j);
                     held += within ? 1 : 0;
-                    all++;
-                    narrowed += found.fit().shrinkage(j) > 0.1 ? 1 : 0;
+                    narrowed++;
                 }
                 assertThat(found.fit().atRest()).isTrue();
             }
         }
-        assertThat(all).isGreaterThan(80);
+        assertThat(sought).isGreaterThan(80);
         assertThat(narrowed).isGreaterThan(40);
-        assertThat(held / (double) all).isBetween(0.84, 0.96);
+        assertThat(held / (double) narrowed).isBetween(0.84, 0.96);
     }
 
     @Test
