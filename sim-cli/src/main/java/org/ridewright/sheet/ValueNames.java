@@ -47,7 +47,7 @@ public final class ValueNames {
     public static String plain(Vehicle vehicle, String path) {
         List<String> owners = new ArrayList<>();
         List<String> rest = new ArrayList<>();
-        for (String step : named(vehicle, path).split("\\.(?![^\\[]*])")) {
+        for (String step : named(vehicle, path).split("\\.(?![^\\[]*])", -1)) {
             Matcher item = NAMED.matcher(step);
             if (!item.matches()) {
                 rest.add(step);
