@@ -56,7 +56,7 @@ class CommandsTest {
     @ParameterizedTest
     @ValueSource(strings = {"run x --uncertain", "why x --draws", "friction x --draws", "study x --threads"})
     void whatIsNoWholeNumberIsToldInPlainWords(String line) {
-        String[] command = (line + " many").split(" ");
+        String[] command = (line + " many").split(" ", -1);
         assertThat(ridewright(command)).isEqualTo(ExitCode.MISUNDERSTOOD);
         assertThat(err.toString()).contains("'many' is not a whole number").doesNotContain("int\n");
     }

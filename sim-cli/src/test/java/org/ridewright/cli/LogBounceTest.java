@@ -63,7 +63,7 @@ class LogBounceTest {
                 .filter(row -> row.matches("[\\d.]+[,;].*"))
                 .findFirst()
                 .orElseThrow();
-        rows.set(late, first.split("[,;]")[0] + rows.get(late).replaceFirst("^[^,;]*", ""));
+        rows.set(late, first.replaceFirst("[,;].*", "") + rows.get(late).replaceFirst("^[^,;]*", ""));
         Path log = Files.write(folder.resolve("back.csv"), rows);
 
         assertThat(bounce(log.toString(), "--into", folder.resolve("results").toString()))
