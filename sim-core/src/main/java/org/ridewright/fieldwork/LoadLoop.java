@@ -3,6 +3,7 @@ package org.ridewright.fieldwork;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -58,10 +59,18 @@ public record LoadLoop(
                 rows.stream().mapToDouble(row -> row.deflection().tolerance()).toArray();
         try {
             LoopFit.Found found = new LoopFit(load, deflection, tolerance).find();
-            return found.rate() > 0 && Double.isFinite(found.rate()) ? Optional.of(of(found, rows)) : Optional.empty();
+            return isKnown(found) ? Optional.of(of(found, rows)) : Optional.empty();
         } catch (MathRuntimeException noLoop) {
             return Optional.empty();
         }
+    }
+
+    /** Rows whose deflection hardly depends on the load fit a rate of any size. */
+    private static boolean isKnown(LoopFit.Found found) {
+        boolean spread = IntStream.range(0, found.covariance().getRowDimension())
+                .mapToDouble(i -> found.covariance().getEntry(i, i))
+                .allMatch(variance -> variance >= 0 && Double.isFinite(variance));
+        return found.rate() > 0 && Double.isFinite(found.rate()) && spread;
     }
 
     private static LoadLoop of(LoopFit.Found found, List<Row> rows) {

@@ -131,11 +131,13 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
      * @param from where they come from, for the reader of the file
      */
     public String rewritten(Map<String, Measure> values, List<String> alongside, double[][] correlation, String from) {
-        TextEdit edit = new TextEdit(text, tree, file, 0);
-        for (int further = 1; further <= MOST_FURTHER_FIGURES && !stands(edit.words(values)); further++) {
-            edit = new TextEdit(text, tree, file, further);
+        for (int further = 0; further <= MOST_FURTHER_FIGURES; further++) {
+            TextEdit edit = new TextEdit(text, tree, file, further);
+            if (stands(edit.words(values))) {
+                return edit.with(values, alongside, correlation, from);
+            }
         }
-        return edit.with(values, alongside, correlation, from);
+        return new TextEdit(text, tree, file, 0).with(values, alongside, correlation, from);
     }
 
     private boolean stands(Map<String, String> texts) {
