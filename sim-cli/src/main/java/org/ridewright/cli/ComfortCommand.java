@@ -4,11 +4,8 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
@@ -16,10 +13,8 @@ import java.util.regex.Pattern;
 import org.ridewright.comfort.Position;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.figure.FigureWriter;
-import org.ridewright.io.LogChoice;
 import org.ridewright.io.LogFile;
 import org.ridewright.io.ResultFolder;
-import org.ridewright.measurement.LogAxis;
 import org.ridewright.measurement.LogOptions;
 import org.ridewright.measurement.LogOptions.Forward;
 import org.ridewright.measurement.LogOptions.Gravity;
@@ -33,6 +28,7 @@ import org.ridewright.report.LogMetricsJson;
 import org.ridewright.report.LogPage;
 import org.ridewright.report.LogResult;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -54,38 +50,8 @@ final class ComfortCommand implements Callable<Integer> {
     @Parameters(paramLabel = "LOG.csv", description = "Rows of time and acceleration, as the logger exports them.")
     private Path file;
 
-    @Option(
-            names = "--time",
-            paramLabel = "COLUMN",
-            description = "Name or number (from 1) of the column of time; found by its name unless stated.")
-    private String time;
-
-    @Option(names = "--x", paramLabel = "COLUMN", description = "The same of the acceleration along the logger's x.")
-    private String x;
-
-    @Option(names = "--y", paramLabel = "COLUMN", description = "Along y.")
-    private String y;
-
-    @Option(names = "--z", paramLabel = "COLUMN", description = "Along z; alone, it is the vertical one.")
-    private String z;
-
-    @Option(
-            names = "--sensor",
-            paramLabel = "WORD",
-            description = "Word in the names of the columns wanted, where one file holds several sensors.")
-    private String sensor;
-
-    @Option(names = "--unit", paramLabel = "UNIT", description = "Of the accelerations: m/s2, g or mg.")
-    private String unit;
-
-    @Option(names = "--time-unit", paramLabel = "UNIT", description = "Of the times: s, ms, us or ns.")
-    private String timeUnit;
-
-    @Option(
-            names = "--rate",
-            paramLabel = "HZ",
-            description = "Samples per second of a log without times, or whose times are not to be trusted.")
-    private Double rate;
+    @Mixin
+    private LogReading log;
 
     @Option(
             names = "--at",
@@ -147,12 +113,14 @@ final class ComfortCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        LogChoice choice = choice();
+        if (log.hasBadRate()) {
+            throw refused(log.rateFault());
+        }
         LogOptions options = options();
         OptionalDouble day = riding == null
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(HOUR * positive("--riding", hours(riding), 24, "hours a day"));
-        Recording recording = LogFile.read(file, choice);
+        Recording recording = log.read(file);
         Path target = folder != null ? folder : Path.of("results", ScenarioPath.stem(file));
         PrintWriter out = spec.commandLine().getOut();
         try (ResultFolder results = ResultFolder.begin(target, "log " + file.getFileName())) {
@@ -179,23 +147,6 @@ final class ComfortCommand implements Callable<Integer> {
         results.write("report.html", utf8(LogPage.render(result, drawn)));
     }
 
-    private LogChoice choice() {
-        Map<LogAxis, String> axes = new EnumMap<>(LogAxis.class);
-        put(axes, LogAxis.X, x);
-        put(axes, LogAxis.Y, y);
-        put(axes, LogAxis.Z, z);
-        OptionalDouble stated = rate == null
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(positive("--rate", rate, 1e9, "samples per second"));
-        return new LogChoice(
-                Optional.ofNullable(time),
-                axes,
-                Optional.ofNullable(unit),
-                Optional.ofNullable(timeUnit),
-                stated,
-                Optional.ofNullable(sensor));
-    }
-
     private LogOptions options() {
         if (from != null && to != null && !(to > from)) {
             throw refused("--to must be after --from, got " + to + " s after " + from + " s");
@@ -218,12 +169,6 @@ final class ComfortCommand implements Callable<Integer> {
                     : Measures.parse(written, QuantityKind.TIME).value() / HOUR;
         } catch (QuantityFormatException unreadable) {
             throw refused("--riding must be a time such as '4 h', or a number of hours, got '" + written + "'");
-        }
-    }
-
-    private static void put(Map<LogAxis, String> axes, LogAxis axis, String column) {
-        if (column != null) {
-            axes.put(axis, column);
         }
     }
 

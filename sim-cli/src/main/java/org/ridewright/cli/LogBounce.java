@@ -121,7 +121,7 @@ final class LogBounce {
         requirePositive(spec, "--gap", gap);
         requirePositive(spec, "--apart", apart);
         if (reading.hasBadRate()) {
-            throw refused(spec, "--rate must be > 0 samples per second");
+            throw refused(spec, reading.rateFault());
         }
         if (apart != null && with == null) {
             throw refused(spec, "--apart needs a second sensor: name it with --with");

@@ -54,6 +54,11 @@ final class LogReading {
         return rate != null && !(rate > 0 && rate <= 1e9);
     }
 
+    /** What to say of a bad rate. */
+    String rateFault() {
+        return "--rate must be > 0 and at most 1000000000 samples per second, got " + rate;
+    }
+
     Recording read(Path file) {
         return LogFile.read(file, choice(Optional.ofNullable(sensor)));
     }
