@@ -160,17 +160,17 @@ final class LoopEvidence implements Evidence {
                 ForceLaw law = model.equations().elements().get(e).law();
                 double compression = model.rest().compression()[e];
                 sliding += law.elasticRate(compression);
-                locked += locked(law, law.elasticForce(compression));
+                locked += locked(law, law.leafForce(compression));
             }
         }
         return sliding / (sliding + locked);
     }
 
     /** k_p (N/m); of the envelope from limit to limit, {@code 2S/β}. */
-    private static double locked(ForceLaw law, double elasticForce) {
+    private static double locked(ForceLaw law, double leafForce) {
         FrictionLaw friction = law.friction();
         return friction.isEnvelope()
-                ? 2 * friction.limit(elasticForce) / friction.envelopeLength()
+                ? 2 * friction.limit(leafForce) / friction.envelopeLength()
                 : friction.lockedRate();
     }
 

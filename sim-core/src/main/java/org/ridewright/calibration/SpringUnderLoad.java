@@ -51,8 +51,7 @@ record SpringUnderLoad(ForceLaw law) {
     }
 
     private double force(double compression, int way) {
-        double elastic = law.elasticForce(compression);
-        return elastic + way * law.friction().limit(elastic);
+        return law.elasticForce(compression) + way * law.frictionLimit(compression);
     }
 
     /** Indices of the elements of an axle's spring in the equations. */

@@ -1,6 +1,7 @@
 package org.ridewright.dynamics;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -132,7 +133,7 @@ final class ElementAssembly {
             String name, Element.Kind kind, double[] row, ForceLaw law, double workingRate, List<GappedStage> stages) {
         ForceLaw staged = law;
         List<String> names = new ArrayList<>();
-        for (GappedStage stage : stages) {
+        for (GappedStage stage : stopsLast(stages)) {
             double base = 0;
             if (stage.measuredAt().isPresent()) {
                 String measured = stage.measuredAt().get();
@@ -144,26 +145,33 @@ final class ElementAssembly {
             }
             names.add(stage.kind().word());
             int side = stage.kind() == GappedStage.Kind.DROOP_STOP ? -1 : 1;
-            staged = SpringLaws.withStage(
-                    staged,
-                    stage.rate().value(),
-                    base + side * stage.clearance().value(),
-                    side);
+            double rate = stage.rate().value();
+            double at = base + side * stage.clearance().value();
+            staged = stage.kind() == GappedStage.Kind.HELPER
+                    ? SpringLaws.withStage(staged, rate, at, side)
+                    : SpringLaws.withStop(staged, rate, at, side);
         }
         stageNames.put(name, List.copyOf(names));
         elements.add(new Element(name, kind, row, -1, checkedFriction(name, staged, workingRate)));
     }
 
+    /** In the order of the pieces of a law. */
+    private static List<GappedStage> stopsLast(List<GappedStage> stages) {
+        return stages.stream()
+                .sorted(Comparator.comparing(stage -> stage.kind() != GappedStage.Kind.HELPER))
+                .toList();
+    }
+
     private static ForceLaw checkedFriction(String name, ForceLaw law, double workingRate) {
-        double needed = law.friction().share() * Math.max(workingRate, law.greatestRate());
+        double needed = law.friction().share() * Math.max(workingRate, law.greatestLeafRate());
         if (law.friction().lockedRate() > 0 && !(law.friction().weakestLockedRate() > needed)) {
             throw RideException.tooSoft(
                     name,
                     String.format(
                             Locale.ROOT,
-                            "'%s' is too soft beside its helpers and stops, or the locked rate of its friction too low: this, %.3g N/mm%s "
+                            "'%s' is too soft beside its helpers, or the locked rate of its friction too low: this, %.3g N/mm%s "
                                     + "(a multiple of the spring's rate unless given), must exceed the friction's share of load times "
-                                    + "the steepest rate with helpers and stops, %.3g N/mm. Check the spring's rate and its unit, or "
+                                    + "the steepest rate with helpers, %.3g N/mm. Check the spring's rate and its unit, or "
                                     + "give a higher locked rate",
                             name,
                             law.friction().weakestLockedRate() / 1000,

@@ -173,13 +173,12 @@ public final class StaticEquilibrium {
     }
 
     private double force(Element element, double c) {
-        double elastic = element.law().staticForce(c);
-        return elastic + settled(element) * limit(element.law(), elastic);
+        ForceLaw law = element.law();
+        return law.staticForce(c) + settled(element) * limit(law, c);
     }
 
-    private static double limit(ForceLaw law, double elastic) {
-        FrictionLaw friction = law.friction();
-        return friction.states() == 0 ? 0 : friction.limit(elastic);
+    private static double limit(ForceLaw law, double c) {
+        return law.friction().states() == 0 ? 0 : law.frictionLimit(c);
     }
 
     /** Slope of the force; a law that only pushes counts as touching at c = 0, so that the first step finds it. */
@@ -188,11 +187,10 @@ public final class StaticEquilibrium {
         if (law.pushesOnly() && c < 0) {
             return 0;
         }
-        double rate = law.elasticRate(c);
-        double mu = law.friction().states() > 0 && law.elasticForce(c) > 0
+        double mu = law.friction().states() > 0 && law.leafForce(c) > 0
                 ? law.friction().share()
                 : 0;
-        return rate * (1 + settled(element) * mu);
+        return law.elasticRate(c) + settled(element) * mu * law.leafRate(c);
     }
 
     private StaticState finished(double[] q, double[] u) {
@@ -207,7 +205,7 @@ public final class StaticEquilibrium {
             ForceLaw law = elements.get(e).law();
             c[e] = equations.compression(e, q, u);
             f[e] = force(elements.get(e), c[e]);
-            double limit = limit(law, law.staticForce(c[e]));
+            double limit = limit(law, c[e]);
             for (double share : law.friction().limitShares()) {
                 s[next++] = settled(elements.get(e)) * share * limit;
             }

@@ -34,7 +34,7 @@ public final class Leaves {
     /** Limit of the friction of an element at rest (N). */
     public static double limit(VehicleModel model, int element) {
         ForceLaw law = model.equations().elements().get(element).law();
-        return law.friction().limit(load(model, element));
+        return law.frictionLimit(model.rest().compression()[element]);
     }
 
     /** Load on an element at rest (N). */
@@ -48,8 +48,8 @@ public final class Leaves {
 
     /**
      * The vehicle with its springs oiled or rusted: the limit of their friction at rest is {@code factor} times what it was, and grows with the load
-     * in the same measure. A limit that grows faster with travel than a slider's locked rate could not let go when the load falls; where bump stop or helper
-     * would bring that about (their force is no leaf's), the limit grows more slowly, being as asked at rest.
+     * in the same measure. A limit that grows faster with travel than a slider's locked rate could not let go when the load falls; where a helper
+     * would bring that about, the limit grows more slowly, being as asked at rest.
      *
      * @param factor of the limit of their friction, ≥ 0
      */
@@ -59,16 +59,18 @@ public final class Leaves {
         }
         List<Element> elements = model.equations().elements();
         return model.withLaws(element -> rubs(element)
-                ? element.withLaw(greased(element.law(), load(model, elements.indexOf(element)), factor))
+                ? element.withLaw(greased(
+                        element.law(), model.rest().compression()[elements.indexOf(element)], factor))
                 : element);
     }
 
-    private static ForceLaw greased(ForceLaw law, double load, double factor) {
+    private static ForceLaw greased(ForceLaw law, double atRest, double factor) {
         FrictionLaw friction = law.friction().times(factor);
-        double most = MOST_GROWTH * friction.weakestLockedRate() / law.greatestRate();
+        double most = MOST_GROWTH * friction.weakestLockedRate() / law.greatestLeafRate();
         if (friction.share() <= most) {
             return law.withFriction(friction);
         }
+        double load = law.leafForce(atRest);
         double constant = friction.limit(load) - most * Math.max(0, load);
         return law.withFriction(new FrictionLaw(
                 most, constant, friction.limitShares(), friction.lockedRates(), friction.envelopeLength()));

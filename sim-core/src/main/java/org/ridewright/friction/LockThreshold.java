@@ -15,10 +15,10 @@ import org.ridewright.suspension.FrictionLaw;
 /**
  * The amplitude of a sinusoidal road below which no leaf slides. Until then everything is linear at the locked rates: the spring travels
  * {@code Y |H(ω)|}, a slider with the share {@code a} of S and the locked rate {@code k_pj} holds {@code k_pj Y |H|} at most, and lets go first
- * where the spring is longest and its limit least, {@code a (S − μ f_e' Y |H|)}:
+ * where the spring is longest and its limit least, {@code a (S − μ f_l' Y |H|)}:
  *
  * <pre>
- *   Y = min over springs and sliders of  a S / ((k_pj + a μ f_e') |H(ω)|)
+ *   Y = min over springs and sliders of  a S / ((k_pj + a μ f_l') |H(ω)|)
  * </pre>
  *
  * <p>Exact while wheels touch and no gapped stage begins or ends. An exponential envelope slides at every travel: its threshold is nought.
@@ -43,13 +43,13 @@ public final class LockThreshold {
     /** Travel from rest at which the first slider lets go (m). */
     private static double yields(ForceLaw law, double c) {
         FrictionLaw friction = law.friction();
-        double limit = friction.limit(law.elasticForce(c));
+        double limit = law.frictionLimit(c);
         double least = Double.POSITIVE_INFINITY;
         for (int j = 0; j < friction.states(); j++) {
             double share = friction.limitShares()[j];
             double yields = friction.isEnvelope()
                     ? 0
-                    : share * limit / (friction.lockedRates()[j] + share * friction.share() * law.elasticRate(c));
+                    : share * limit / (friction.lockedRates()[j] + share * friction.share() * law.leafRate(c));
             least = Math.min(least, yields);
         }
         return least;

@@ -8,6 +8,7 @@ import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.modal.EquivalentFriction;
 import org.ridewright.suspension.ForceLaw;
+import org.ridewright.suspension.Pieces;
 
 /**
  * Loops of one spring about its place of rest under one load.
@@ -87,7 +88,7 @@ public record SpringLoops(
         double amplitude = least * Math.pow(most / least, share);
         Loop loop = Loop.of(law, c, amplitude);
         EquivalentFriction balanced =
-                EquivalentFriction.of(law.friction(), law.friction().limit(law.elasticForce(c)), amplitude);
+                EquivalentFriction.of(law.friction(), law.frictionLimit(c), amplitude);
         return new LoopPoint(
                 amplitude,
                 loop.area(),
@@ -100,8 +101,9 @@ public record SpringLoops(
     /** The greatest amplitude that stays on the piece of the law on which the spring stands, and in compression. */
     private static double most(ForceLaw law, double c) {
         double most = GREATEST;
-        for (int i = 0; i < law.stages().count(); i++) {
-            double way = Math.abs(law.stages().at(i) - c);
+        Pieces stages = law.allStages();
+        for (int i = 0; i < stages.count(); i++) {
+            double way = Math.abs(stages.at(i) - c);
             most = way > 0 ? Math.min(most, CLEAR * way) : most;
         }
         double force = law.elasticForce(c);

@@ -9,7 +9,7 @@ import org.ridewright.suspension.FrictionLaw;
  * <p>A slider of limit S and locked rate k_p with {@code X > x_s = S/k_p} slips: {@code k_eq = (k_p/π)(θ − ½ sin 2θ)}, {@code θ = arccos(1 −
  * 2 x_s/X)}, {@code h = 4 S (X − x_s)/(πX²)}; below it is {@code k_p} and loses nothing. Sliders in parallel add. The exponential envelope
  * swings between {@code ±S tanh(X/β)} and loses {@code 4 S (X − β tanh(X/β))}; its k_eq is integrated. Where the limit grows with the load,
- * {@code S(c) = S_0 + μ f_e' c}, the change is one of the second harmonic and drops out: S is that at rest.
+ * {@code S(c) = S_0 + μ f_l' c}, the change is one of the second harmonic and drops out: S is that at rest.
  *
  * <p>Source: loop areas: closed forms of the Jenkins element and of the envelope, derived again; the method: Krylov and Bogoliubov 1937 (from
  * memory). Accuracy: beside the motion itself, see docs/modes.md.

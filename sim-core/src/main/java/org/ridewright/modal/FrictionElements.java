@@ -21,7 +21,7 @@ final class FrictionElements {
         for (int e = 0; e < elements.size(); e++) {
             FrictionLaw law = elements.get(e).law().friction();
             if (law.states() > 0) {
-                double limit = law.limit(elements.get(e).law().elasticForce(rest.compression()[e]));
+                double limit = elements.get(e).law().frictionLimit(rest.compression()[e]);
                 all.add(new Rubbing(e, law, limit));
             }
         }

@@ -32,7 +32,7 @@ final class Linearisation {
     static double lockedRate(ForceLaw law, double c) {
         FrictionLaw friction = law.friction();
         return friction.isEnvelope()
-                ? friction.limit(law.elasticForce(c)) / friction.envelopeLength()
+                ? law.frictionLimit(c) / friction.envelopeLength()
                 : friction.lockedRate();
     }
 

@@ -117,7 +117,7 @@ final class Remarks {
             Element element = model.equations().elements().get(e);
             List<String> names = model.stageNames(element.name());
             for (int p = 0; p < names.size(); p++) {
-                int stage = element.law().stages().count() - names.size() + p;
+                int stage = element.law().allStages().count() - names.size() + p;
                 if (names.get(p).endsWith("stop") && times.stageOn(e, stage) > 0) {
                     remarks.add(text(
                             "'%s' was on its %s for %.3f s.", element.name(), names.get(p), times.stageOn(e, stage)));

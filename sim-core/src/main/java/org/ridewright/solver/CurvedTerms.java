@@ -68,21 +68,22 @@ final class CurvedTerms {
         double f = straight + held.elasticFactor[e] * fe;
         if (laws.envelope[e] > 0) {
             int j = laws.sliderFrom[e];
-            envelope(e, j, k, h, speed);
+            envelope(e, j, k, h, c, speed);
             f += friction[k * ns + j];
         }
         return regime.acts(e) ? f : 0;
     }
 
     /** {@code ṡ = ċ (S sgn(ċ) − s) sgn(ċ)/β}: coefficient k + 1 of s from those up to k. */
-    private void envelope(int e, int j, int k, double h, double[] speed) {
+    private void envelope(int e, int j, int k, double h, double[] c, double[] speed) {
         double product = 0;
         int sense = regime.sense[e];
         for (int l = 0; l <= k; l++) {
             int m = k - l;
-            double limit = regime.loaded[e] ? laws.mu[e] * elastic[m * ne + e] : 0;
+            double leaf = elastic[m * ne + e] - regime.stopRate[e] * c[m * ne + e];
+            double limit = regime.loaded[e] ? laws.mu[e] * leaf : 0;
             if (m == 0) {
-                limit += laws.constant[e];
+                limit += laws.constant[e] - (regime.loaded[e] ? laws.mu[e] * regime.stopOffset[e] : 0);
             }
             product += speed[l * ne + e] * (sense * limit - friction[m * ns + j]);
         }

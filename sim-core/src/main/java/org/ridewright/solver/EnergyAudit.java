@@ -192,9 +192,9 @@ final class EnergyAudit {
 
     /** {@code ∫ s dc}, less what the slider's own spring takes up as its limit grows (J). */
     private double slidingLoss(int e, int j, double c) {
-        double grown = regime.loaded[e] ? laws.mu[e] * elasticWork(e, c) : 0;
-        double before = regime.sliding(j, regime.elasticForce(e, since[e]));
-        double after = regime.sliding(j, regime.elasticForce(e, c));
+        double grown = regime.loaded[e] ? laws.mu[e] * leafWork(e, c) : 0;
+        double before = regime.sliding(j, regime.leafForce(e, since[e]));
+        double after = regime.sliding(j, regime.leafForce(e, c));
         return regime.slider[j] * laws.sliderShare[j] * (laws.constant[e] * (c - since[e]) + grown)
                 - (after * after - before * before) / (2 * laws.sliderRate[j]);
     }
@@ -202,6 +202,11 @@ final class EnergyAudit {
     /** {@code ∫ f_e dc} since the stretch began (J). */
     private double elasticWork(int e, double c) {
         return elements[e].law().elasticEnergy(c) - elements[e].law().elasticEnergy(since[e]);
+    }
+
+    /** {@code ∫ f_l dc} since the stretch began (J). */
+    private double leafWork(int e, double c) {
+        return elements[e].law().leafEnergy(c) - elements[e].law().leafEnergy(since[e]);
     }
 
     /** Energy stored in motion, gravity, springs and locked friction (J). */

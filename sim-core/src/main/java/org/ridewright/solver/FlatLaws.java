@@ -7,6 +7,7 @@ import org.ridewright.dynamics.Equations;
 import org.ridewright.suspension.ForceLaw;
 import org.ridewright.suspension.FrictionLaw;
 import org.ridewright.suspension.GasLaw;
+import org.ridewright.suspension.Pieces;
 
 /** Equations and laws laid out in arrays for the inner loops; immutable after construction. */
 final class FlatLaws {
@@ -51,6 +52,9 @@ final class FlatLaws {
     final double[] stageSlope;
     final double[] stageAt;
     final int[] stageSide;
+    /** Whether a piece is that of a stop, which presses no leaf on another. */
+    final boolean[] stageStop;
+
     final int[] speedFrom;
     final double[] speedSlope;
     final double[] speedAt;
@@ -92,13 +96,14 @@ final class FlatLaws {
         sliderFrom = new int[ne + 1];
         for (int e = 0; e < ne; e++) {
             ForceLaw law = elements.get(e).law();
-            stageFrom[e + 1] = stageFrom[e] + law.stages().count();
+            stageFrom[e + 1] = stageFrom[e] + law.allStages().count();
             speedFrom[e + 1] = speedFrom[e] + law.speedStages().count();
             sliderFrom[e + 1] = sliderFrom[e] + law.friction().states();
         }
         stageSlope = new double[stageFrom[ne]];
         stageAt = new double[stageFrom[ne]];
         stageSide = new int[stageFrom[ne]];
+        stageStop = new boolean[stageFrom[ne]];
         speedSlope = new double[speedFrom[ne]];
         speedAt = new double[speedFrom[ne]];
         speedSide = new int[speedFrom[ne]];
@@ -143,11 +148,13 @@ final class FlatLaws {
         envelope[e] = friction.envelopeLength();
         gas[e] = law.gas().orElse(null);
         curved[e] = !law.isPiecewiseLinear();
-        for (int p = 0; p < law.stages().count(); p++) {
+        Pieces stages = law.allStages();
+        for (int p = 0; p < stages.count(); p++) {
             int at = stageFrom[e] + p;
-            stageSlope[at] = law.stages().slope(p);
-            stageAt[at] = law.stages().at(p);
-            stageSide[at] = law.stages().side(p);
+            stageSlope[at] = stages.slope(p);
+            stageAt[at] = stages.at(p);
+            stageSide[at] = stages.side(p);
+            stageStop[at] = p >= law.stages().count();
         }
         double greatestDamping = Math.abs(law.damping());
         for (int p = 0; p < law.speedStages().count(); p++) {

@@ -2,7 +2,7 @@ package org.ridewright.solver;
 
 /**
  * The laws of the present regime, as straight as they are: {@code f = constant + stiffness·c + damping·ċ}, to which elements with gas or
- * an envelope add a curved part. A locked slider is a spring of rate k_p about its anchor {@code s − k_p c}; one that slides follows f_e.
+ * an envelope add a curved part. A locked slider is a spring of rate k_p about its anchor {@code s − k_p c}; one that slides follows f_l, which is f_e without the stops.
  *
  * <p>Every guard is {@code constant + byElastic·f_e + byCompression·c + bySpeed·ċ}, positive while its regime holds; for straight laws
  * f_e is written out in c. From these follow, for each element, the range of c and of ċ within which none of its guards can be crossed.
@@ -103,6 +103,8 @@ final class HeldLaws {
             }
         }
         elasticFactor[e] = factor;
+        offset -= (factor - 1) * regime.stopOffset[e];
+        rate -= (factor - 1) * regime.stopRate[e];
         boolean acts = regime.acts(e);
         if (!acts || laws.curved[e]) {
             constant[e] = acts ? offset : 0;
@@ -125,7 +127,10 @@ final class HeldLaws {
                 int sign = regime.speedOn[part] ? laws.speedSide[part] : -laws.speedSide[part];
                 guard(g, e, -sign * laws.speedAt[part], 0, 0, sign, FlatLaws.SLACK_SPEED);
             }
-            case LOAD -> guard(g, e, 0, regime.loaded[e] ? 1 : -1, 0, 0, laws.slackForce[e]);
+            case LOAD -> {
+                int sign = regime.loaded[e] ? 1 : -1;
+                guard(g, e, -sign * regime.stopOffset[e], sign, -sign * regime.stopRate[e], 0, laws.slackForce[e]);
+            }
             case SLIDER -> refreshSliderGuard(g, e, part);
             case SENSE -> guard(g, e, 0, 0, 0, regime.sense[e], FlatLaws.SLACK_SPEED);
             case CONTACT_FORCE -> {
@@ -145,12 +150,13 @@ final class HeldLaws {
         }
         int side = table.side[g];
         double share = laws.sliderShare[j];
+        double byLeaves = regime.loaded[e] ? share * laws.mu[e] : 0;
         guard(
                 g,
                 e,
-                share * laws.constant[e] - side * anchor[j],
-                regime.loaded[e] ? share * laws.mu[e] : 0,
-                -side * laws.sliderRate[j],
+                share * laws.constant[e] - side * anchor[j] - byLeaves * regime.stopOffset[e],
+                byLeaves,
+                -side * laws.sliderRate[j] - byLeaves * regime.stopRate[e],
                 0,
                 laws.slackForce[e]);
     }

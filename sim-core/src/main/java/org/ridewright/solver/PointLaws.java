@@ -21,6 +21,7 @@ final class PointLaws {
     final double[] speed;
     private final double[] force;
     private final double[] elastic;
+    private final double[] leaf;
     private final double[] viscous;
 
     PointLaws(FlatLaws laws, GuardTable table, Regime regime) {
@@ -37,6 +38,7 @@ final class PointLaws {
         c = new double[laws.ne];
         speed = new double[laws.ne];
         elastic = new double[laws.ne];
+        leaf = new double[laws.ne];
         viscous = new double[laws.ne];
     }
 
@@ -70,18 +72,19 @@ final class PointLaws {
 
     private double force(int e) {
         elastic[e] = regime.elasticForce(e, c[e]);
+        leaf[e] = regime.leafForce(e, c[e]);
         viscous[e] = regime.dampingOffset[e] + regime.dampingRate[e] * speed[e];
         double f = elastic[e] + viscous[e];
         for (int j = laws.sliderFrom[e]; j < laws.sliderFrom[e + 1]; j++) {
             frictionRate[j] = 0;
             if (laws.envelope[e] > 0) {
                 int sense = regime.sense[e];
-                double limit = laws.constant[e] + (regime.loaded[e] ? laws.mu[e] * elastic[e] : 0);
+                double limit = laws.constant[e] + (regime.loaded[e] ? laws.mu[e] * leaf[e] : 0);
                 frictionRate[j] = sense * speed[e] * (sense * limit - s[j]) / laws.envelope[e];
             } else if (regime.slider[j] == Regime.LOCKED) {
                 frictionRate[j] = laws.sliderRate[j] * speed[e];
             } else {
-                s[j] = regime.sliding(j, elastic[e]);
+                s[j] = regime.sliding(j, leaf[e]);
             }
             f += s[j];
         }
@@ -103,7 +106,7 @@ final class PointLaws {
                         * laws.speedSide[part]
                         * (speed[e] - laws.speedAt[part])
                         / FlatLaws.SLACK_SPEED;
-            case LOAD -> (regime.loaded[e] ? 1 : -1) * elastic[e] / laws.slackForce[e];
+            case LOAD -> (regime.loaded[e] ? 1 : -1) * leaf[e] / laws.slackForce[e];
             case SLIDER -> slider(part, e, table.side[g]);
             case SENSE -> regime.sense[e] * speed[e] / FlatLaws.SLACK_SPEED;
             case CONTACT_FORCE ->
@@ -116,7 +119,7 @@ final class PointLaws {
         if (regime.slider[j] != Regime.LOCKED) {
             return regime.slider[j] * speed[e] / FlatLaws.SLACK_SPEED;
         }
-        double limit = laws.constant[e] + (regime.loaded[e] ? laws.mu[e] * elastic[e] : 0);
+        double limit = laws.constant[e] + (regime.loaded[e] ? laws.mu[e] * leaf[e] : 0);
         return (laws.sliderShare[j] * limit - side * s[j]) / laws.slackForce[e];
     }
 

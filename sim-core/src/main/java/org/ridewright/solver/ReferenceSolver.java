@@ -138,7 +138,7 @@ public final class ReferenceSolver {
         regime.cross(crossed);
         if (table.kind[crossed] == GuardTable.Kind.SLIDER && regime.slider[table.part[crossed]] != Regime.LOCKED) {
             int e = table.element[crossed];
-            y[2 * n + table.part[crossed]] = regime.sliding(table.part[crossed], regime.elasticForce(e, point.c[e]));
+            y[2 * n + table.part[crossed]] = regime.sliding(table.part[crossed], regime.leafForce(e, point.c[e]));
         }
         switches++;
     }

@@ -16,7 +16,7 @@ final class Regime {
     private final GuardTable table;
     final boolean[] stageOn;
     final boolean[] speedOn;
-    /** Whether f_e > 0, so that friction grows with load. */
+    /** Whether f_l > 0, so that friction grows with load. */
     final boolean[] loaded;
 
     final byte[] slider;
@@ -29,6 +29,10 @@ final class Regime {
     final double[] elasticOffset;
 
     final double[] elasticRate;
+    /** Of these, what is the stops': {@code f_e − f_l = stopOffset + stopRate c}. */
+    final double[] stopOffset;
+
+    final double[] stopRate;
     final double[] dampingOffset;
     final double[] dampingRate;
 
@@ -43,6 +47,8 @@ final class Regime {
         slider = new byte[laws.sliders()];
         elasticOffset = new double[laws.ne];
         elasticRate = new double[laws.ne];
+        stopOffset = new double[laws.ne];
+        stopRate = new double[laws.ne];
         dampingOffset = new double[laws.ne];
         dampingRate = new double[laws.ne];
     }
@@ -58,7 +64,7 @@ final class Regime {
             }
             refresh(e);
             double elastic = elasticForce(e, c[e]);
-            loaded[e] = elastic > 0;
+            loaded[e] = leafForce(e, c[e]) > 0;
             double force = elastic + dampingOffset[e] + dampingRate[e] * speed[e];
             contact[e] = c[e] > 0 ? (force > 0 ? TOUCHING : LIFTING) : APART;
             sense[e] = (byte) (speed[e] < 0 ? -1 : 1);
@@ -70,14 +76,22 @@ final class Regime {
     private void refresh(int e) {
         double f0 = laws.offset[e];
         double k = laws.rate[e];
+        double stop0 = 0;
+        double stop = 0;
         for (int p = laws.stageFrom[e]; p < laws.stageFrom[e + 1]; p++) {
             if (stageOn[p]) {
                 k += laws.stageSlope[p];
                 f0 -= laws.stageSlope[p] * laws.stageAt[p];
+                if (laws.stageStop[p]) {
+                    stop += laws.stageSlope[p];
+                    stop0 -= laws.stageSlope[p] * laws.stageAt[p];
+                }
             }
         }
         elasticOffset[e] = f0;
         elasticRate[e] = k;
+        stopOffset[e] = stop0;
+        stopRate[e] = stop;
         double d0 = 0;
         double d = laws.damping[e];
         for (int p = laws.speedFrom[e]; p < laws.speedFrom[e + 1]; p++) {
@@ -96,10 +110,15 @@ final class Regime {
         return laws.gas[e] == null ? straight : straight + laws.gas[e].force(c);
     }
 
-    /** Friction force of a slider that slides, at elastic force f_e (N). */
-    double sliding(int j, double elasticForce) {
+    /** f_l at compression c on the present pieces (N): f_e without the stops. */
+    double leafForce(int e, double c) {
+        return elasticForce(e, c) - stopOffset[e] - stopRate[e] * c;
+    }
+
+    /** Friction force of a slider that slides, at the force f_l in the leaves (N). */
+    double sliding(int j, double leafForce) {
         int e = laws.sliderElement[j];
-        double limit = laws.constant[e] + (loaded[e] ? laws.mu[e] * elasticForce : 0);
+        double limit = laws.constant[e] + (loaded[e] ? laws.mu[e] * leafForce : 0);
         return slider[j] * laws.sliderShare[j] * limit;
     }
 

@@ -238,9 +238,9 @@ public final class RegimeSolver {
         if (regime.slider[j] == Regime.LOCKED) {
             double before = held.anchor[j] + laws.sliderRate[j] * c;
             regime.cross(guard);
-            audit.release(j, before, regime.sliding(j, regime.elasticForce(e, c)));
+            audit.release(j, before, regime.sliding(j, regime.leafForce(e, c)));
         } else {
-            held.lock(j, regime.sliding(j, regime.elasticForce(e, c)), c);
+            held.lock(j, regime.sliding(j, regime.leafForce(e, c)), c);
             regime.cross(guard);
         }
     }
@@ -256,7 +256,7 @@ public final class RegimeSolver {
             } else if (regime.slider[j] == Regime.LOCKED) {
                 all[j] = held.anchor[j] + laws.sliderRate[j] * c;
             } else {
-                all[j] = regime.sliding(j, regime.elasticForce(e, c));
+                all[j] = regime.sliding(j, regime.leafForce(e, c));
             }
         }
         return all;

@@ -282,10 +282,10 @@ final class TaylorSeries {
             double elongation = laws.sliderRate[j] * c[k * ne + e];
             return k == 0 ? elongation + held.anchor[j] : elongation;
         }
-        double fe = elastic(e, k);
+        double leaf = elastic(e, k) - regime.stopRate[e] * c[k * ne + e];
         return k == 0
-                ? regime.sliding(j, fe)
-                : regime.loaded[e] ? regime.slider[j] * laws.sliderShare[j] * laws.mu[e] * fe : 0;
+                ? regime.sliding(j, leaf - regime.stopOffset[e])
+                : regime.loaded[e] ? regime.slider[j] * laws.sliderShare[j] * laws.mu[e] * leaf : 0;
     }
 
     /** Coefficient k of f_e (N). */

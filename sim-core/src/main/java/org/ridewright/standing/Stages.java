@@ -14,7 +14,7 @@ final class Stages {
 
     static List<StageTravel> of(VehicleModel model, Element element, double c) {
         List<String> names = model.stageNames(element.name());
-        Pieces pieces = element.law().stages();
+        Pieces pieces = element.law().allStages();
         int first = pieces.count() - names.size();
         List<StageTravel> travels = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {

@@ -85,7 +85,7 @@ public final class StandingVehicle {
                 force,
                 element.law().friction().states() == 0
                         ? 0
-                        : element.law().friction().limit(force),
+                        : element.law().frictionLimit(c),
                 c,
                 empty.map(m -> c - m.rest().compression()[index(m, element.name())])
                         .orElse(Double.NaN),

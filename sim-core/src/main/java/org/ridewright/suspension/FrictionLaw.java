@@ -3,7 +3,7 @@ package org.ridewright.suspension;
 import java.util.Arrays;
 
 /**
- * Dry friction beside an elastic law: limit {@code S(c) = F_0 + μ max(0, f_e(c))}, shared by sliders in parallel, or the exponential
+ * Dry friction beside an elastic law: limit {@code S(c) = F_0 + μ max(0, f_l(c))}, f_l the force in the leaves, shared by sliders in parallel, or the exponential
  * envelope {@code ṡ = |ċ| (sgn(ċ) S(c) − s)/β}.
  *
  * <p>Source: sliders in parallel Masing 1926, the envelope Fancher, Ervin, MacAdam and Winkler, SAE 800905 (1980), here on the friction part
@@ -77,9 +77,9 @@ public record FrictionLaw(
         return envelopeLength > 0;
     }
 
-    /** Limit S at elastic force f_e (N). */
-    public double limit(double elasticForce) {
-        return constant + share * Math.max(0, elasticForce);
+    /** Limit S at the force f_l in the leaves (N). */
+    public double limit(double leafForce) {
+        return constant + share * Math.max(0, leafForce);
     }
 
     /** Sum of the locked rates (N/m); zero for the envelope. */
@@ -88,7 +88,7 @@ public record FrictionLaw(
     }
 
     /**
-     * Locked rate, over its share of the limit, of the slider for which that is least (N/m): it must exceed {@code μ f_e'}, or that slider
+     * Locked rate, over its share of the limit, of the slider for which that is least (N/m): it must exceed {@code μ f_l'}, or that slider
      * could not let go when the load falls. Infinite for the envelope and without friction.
      */
     public double weakestLockedRate() {

@@ -45,6 +45,15 @@ public final class Pieces {
         return of(all);
     }
 
+    /** These, then the others. */
+    public Pieces plusAll(Pieces others) {
+        Pieces all = this;
+        for (int i = 0; i < others.count(); i++) {
+            all = all.plus(new Piece(others.slope[i], others.at[i], others.side[i]));
+        }
+        return all;
+    }
+
     /** Number of pieces. */
     public int count() {
         return slope.length;

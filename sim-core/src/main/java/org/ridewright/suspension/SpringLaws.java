@@ -20,7 +20,7 @@ import org.ridewright.vehicle.Friction.LockedRate;
 import org.ridewright.vehicle.Friction.SliderShare;
 import org.ridewright.vehicle.SpringKind;
 
-/** Force laws from descriptions; gapped stages are added by {@link #withStage} once their places are known. */
+/** Force laws from descriptions; helpers and stops are added by {@link #withStage} and {@link #withStop} once their places are known. */
 public final class SpringLaws {
     /** Standard atmosphere (Pa), exact by definition (CGPM 1954). */
     private static final double AMBIENT_PRESSURE = 101_325;
@@ -156,7 +156,7 @@ public final class SpringLaws {
      * enclosed gas at its stated load.
      *
      * @param elasticity from which the law was made
-     * @throws IllegalArgumentException if {@code k_p ≤ μ f_e'} on some piece
+     * @throws IllegalArgumentException if {@code k_p ≤ μ f_l'} on some piece
      */
     public static ForceLaw withFriction(ForceLaw law, Elasticity elasticity, Friction friction) {
         return withFriction(law, workingRate(law, elasticity), friction);
@@ -174,7 +174,7 @@ public final class SpringLaws {
                     mu, constant, friction.envelopeLength().get().value()));
         }
         double lockedRate = lockedRate(friction.lockedRate(), elasticRate);
-        double steepest = Math.max(elasticRate, law.greatestRate());
+        double steepest = Math.max(elasticRate, law.greatestLeafRate());
         if (!(lockedRate > mu * steepest)) {
             throw new IllegalArgumentException("locked rate " + lockedRate
                     + " N/m must exceed the friction share times the rate, " + mu * steepest + " N/m");
@@ -230,9 +230,14 @@ public final class SpringLaws {
         return DEFAULT_LOCKED_MULTIPLE * elasticRate;
     }
 
-    /** The law with one more gapped stage: above its place with side +1, below with −1. */
+    /** The law with one more gapped stage of the leaves, a helper: above its place with side +1, below with −1. */
     public static ForceLaw withStage(ForceLaw law, double rate, double at, int side) {
         return law.withStages(law.stages().plus(new Pieces.Piece(rate, at, side)));
+    }
+
+    /** The law with one more stop: above its place with side +1, below with −1. */
+    public static ForceLaw withStop(ForceLaw law, double rate, double at, int side) {
+        return law.withStops(law.stops().plus(new Pieces.Piece(rate, at, side)));
     }
 
     /** The law of a damper. */

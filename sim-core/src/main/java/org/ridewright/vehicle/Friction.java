@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.ridewright.quantity.Measure;
 
 /**
- * Dry friction in a spring: {@code S(c) = F_0 + μ max(0, f_e(c))} is half the height of its load–deflection loop.
+ * Dry friction in a spring: {@code S(c) = F_0 + μ max(0, f_l(c))}, f_l the force in the leaves without stops, is half the height of its load–deflection loop.
  *
  * @param shareOfLoad μ, ≥ 0
  * @param constant F_0 (N), or (N·m) in a joint that twists, ≥ 0

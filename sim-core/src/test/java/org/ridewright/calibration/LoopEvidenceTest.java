@@ -55,7 +55,7 @@ class LoopEvidenceTest {
             double step = 1e-6 * direction;
             while (direction * (law.elasticForce(deflection) + friction - load) < 0) {
                 deflection += step;
-                double limit = law.friction().limit(law.elasticForce(deflection));
+                double limit = law.frictionLimit(deflection);
                 friction = Math.max(
                         -limit, Math.min(limit, friction + law.friction().lockedRate() * step));
             }

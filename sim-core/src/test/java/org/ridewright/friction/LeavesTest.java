@@ -43,12 +43,12 @@ class LeavesTest {
     }
 
     @Test
-    void aRustedSpringCanStillLetGoOnItsBumpStop() {
+    void aRustedSpringCanStillLetGo() {
         VehicleModel rusted = Leaves.greased(dray("laden"), 2.5);
         for (int e : Leaves.of(rusted)) {
             var law = rusted.equations().elements().get(e).law();
             assertThat(law.friction().weakestLockedRate())
-                    .isGreaterThan(law.friction().share() * law.greatestRate());
+                    .isGreaterThan(law.friction().share() * law.greatestLeafRate());
         }
     }
 

@@ -101,7 +101,9 @@ final class GeneratedProblem {
         while (stages.size() < 3 && knobs.chance(0.45)) {
             stages.add(new Pieces.Piece(grid(-0.25, 2) * rate, grid(-2, 2) * SCALE, knobs.chance(0.5) ? 1 : -1));
         }
-        law = law.withStages(Pieces.of(stages));
+        int stops = stages.isEmpty() || knobs.chance(0.5) ? 0 : 1;
+        law = law.withStages(Pieces.of(stages.subList(stops, stages.size())))
+                .withStops(Pieces.of(stages.subList(0, stops)));
         if (knobs.chance(0.4)) {
             List<Pieces.Piece> bends = new ArrayList<>();
             bends.add(new Pieces.Piece(grid(-0.4, 2) * (damping + 100), 0, 1));
@@ -116,6 +118,7 @@ final class GeneratedProblem {
                     0,
                     law.rate() / 2,
                     law.stages(),
+                    law.stops(),
                     law.damping(),
                     law.speedStages(),
                     Optional.of(new GasLaw(0.1 * rate, 0.3, grid(1, 1.4))),

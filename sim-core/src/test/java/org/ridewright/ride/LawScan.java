@@ -291,8 +291,9 @@ final class LawScan implements StepListener {
         } else {
             pushes(e, step, tau, x, f, given, slack);
         }
-        for (int p = 0; p < law.stages().count(); p++) {
-            double beyond = law.stages().side(p) * (x - law.stages().at(p));
+        Pieces stages = law.allStages();
+        for (int p = 0; p < stages.count(); p++) {
+            double beyond = stages.side(p) * (x - stages.at(p));
             if (step.isStageOn(e, p) ? beyond < -1e-12 : beyond > 1e-12) {
                 fault(tau, step, "'%s': stage %d is %.3e m on the wrong side", element.name(), p, beyond);
             }

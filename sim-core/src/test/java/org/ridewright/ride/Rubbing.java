@@ -49,7 +49,7 @@ final class Rubbing {
 
     /** Round-off and, of the envelope under a limit that bends, what the straight stretches leave out (N). */
     double slack(double c) {
-        double limit = friction.limit(law.elasticForce(c));
+        double limit = friction.limit(law.leafForce(c));
         return friction.isEnvelope() ? 1e-6 * limit + bend : 1e-10 * limit;
     }
 
@@ -86,11 +86,11 @@ final class Rubbing {
         if (to == from) {
             return;
         }
-        double after = friction.limit(law.elasticForce(to));
+        double after = friction.limit(law.leafForce(to));
         if (friction.isEnvelope()) {
-            double before = friction.limit(law.elasticForce(from));
+            double before = friction.limit(law.leafForce(from));
             envelope(Math.signum(to - from), Math.abs(to - from), before, after);
-            double middle = friction.limit(law.elasticForce((from + to) / 2));
+            double middle = friction.limit(law.leafForce((from + to) / 2));
             bend = Math.max(bend, Math.abs(middle - (before + after) / 2));
             return;
         }

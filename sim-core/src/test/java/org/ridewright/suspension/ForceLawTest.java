@@ -27,6 +27,7 @@ class ForceLawTest {
                 ForceLaw.spring(30_000),
                 SpringLaws.withStage(ForceLaw.spring(30_000), 50_000, 0.03, 1),
                 SpringLaws.withStage(ForceLaw.spring(30_000), 50_000, -0.02, -1),
+                SpringLaws.withStop(SpringLaws.withStage(ForceLaw.spring(30_000), 50_000, 0.03, 1), 90_000, 0.05, 1),
                 table(-0.05, -2000, 0, 0, 0.03, 1000, 0.06, 4000),
                 gas());
     }
@@ -41,6 +42,20 @@ class ForceLawTest {
             assertThat((law.elasticForce(c + h) - law.elasticForce(c - h)) / (2 * h))
                     .isCloseTo(law.elasticRate(c), within(1e-1));
         }
+    }
+
+    @Test
+    void aStopPressesNoLeafOnAnother() {
+        FrictionLaw dry = FrictionLaw.single(0.1, 20, 60_000);
+        ForceLaw helped = SpringLaws.withStage(ForceLaw.spring(30_000).withFriction(dry), 50_000, 0.03, 1);
+        ForceLaw stopped = SpringLaws.withStop(SpringLaws.withStop(helped, 400_000, 0.05, 1), 90_000, 0.01, -1);
+        for (double c = -0.045; c < 0.08; c += 0.0137) {
+            assertThat(stopped.frictionLimit(c)).isEqualTo(helped.frictionLimit(c));
+        }
+        assertThat(stopped.elasticForce(0.07)).isCloseTo(helped.elasticForce(0.07) + 8000, within(1e-9));
+        assertThat(stopped.frictionLimit(0.07)).isCloseTo(20 + 0.1 * (2100 + 2000), within(1e-9));
+        assertThat(stopped.greatestLeafRate()).isCloseTo(80_000, within(1e-6));
+        assertThat(stopped.greatestRate()).isCloseTo(480_000, within(1e-6));
     }
 
     @Test
