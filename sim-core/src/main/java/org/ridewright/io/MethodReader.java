@@ -8,6 +8,7 @@ import java.util.Set;
 import org.ridewright.study.Draws;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Method;
+import org.ridewright.study.Question;
 import org.ridewright.study.Uncertain;
 import org.ridewright.study.Variant;
 
@@ -22,17 +23,17 @@ final class MethodReader {
             by -> by == Method.By.VEHICLES ? "vehicles" : "load cases");
     private static final Words<Boolean> SENSITIVITIES =
             Words.of("a method of sensitivity", List.of(false, true), indices -> indices ? "sobol indices" : "morris");
-    private static final Words<Boolean> BEST =
-            Words.of("what is best", List.of(true, false), least -> least ? "least" : "greatest");
 
     private final VariantReader.Base base;
     private final VariantReader variantReader;
     private final FactorReader factors;
+    private final List<Question> questions;
     private final List<Variant> variants = new ArrayList<>();
 
-    MethodReader(VariantReader.Base base, VariantReader variantReader) {
+    MethodReader(VariantReader.Base base, VariantReader variantReader, List<Question> questions) {
         this.base = base;
         this.variantReader = variantReader;
+        this.questions = questions;
         factors = new FactorReader(base);
         variants.add(base.variant());
     }
@@ -52,7 +53,7 @@ final class MethodReader {
             case "compare" -> compare(study);
             case "uncertainty" -> uncertainty(study);
             case "sensitivity" -> sensitivity(study);
-            default -> search(study);
+            default -> new SearchReader(factors, questions, base).read(study);
         };
     }
 
@@ -241,28 +242,6 @@ final class MethodReader {
                         "at most " + Draws.MOST / times,
                         "name those that matter under 'of'; a screening by the method 'morris' finds them");
         return true;
-    }
-
-    private Optional<Method> search(Part study) {
-        Part part = study.partOrMissing("search", "a search", "vary", "target", "best", "runs", "seed");
-        if (!part.has("vary")) {
-            part.missing("vary", "a list such as [{vary: vehicles[0].speeds[0], from: 4 km/h, to: 16 km/h}]");
-        }
-        List<Node> items = part.itemsOrOne("vary", "values between two ends");
-        List<Factor> varying = new ArrayList<>();
-        for (Node item : items) {
-            factors.range(Part.of(study.reading(), item, "a value between two ends", FactorReader.rangeKeys()))
-                    .ifPresent(varying::add);
-        }
-        Optional<String> aim = part.oneOf("best", "target");
-        Optional<Double> target = part.node("target").flatMap(node -> new Values(study.reading()).number(node));
-        Optional<Boolean> least = part.wordIfAny("best", BEST);
-        boolean unread = aim.isEmpty() || (aim.get().equals("target") ? target.isEmpty() : least.isEmpty());
-        if (items.isEmpty() || varying.size() < items.size() || unread) {
-            return Optional.empty();
-        }
-        int runs = part.count("runs", 5, varying.size() == 1 ? 40 : 200 * varying.size());
-        return Optional.of(new Method.Search(varying, target, least.orElse(true), runs, part.seed()));
     }
 
     /** Notes a study that is larger than can be counted. */

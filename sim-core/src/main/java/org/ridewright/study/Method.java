@@ -127,16 +127,18 @@ public sealed interface Method {
     }
 
     /**
-     * The values that meet a target, or make a measure as good as it can be.
+     * The values that meet a target, or make an answer as good as it can be, while limits are kept.
      *
-     * @param factors one, sought by Brent's methods, or several, by CMA-ES; ranges or multiples
-     * @param target value of the first question that is sought; absent: its best
-     * @param least whether the least is best, rather than the greatest
+     * @param factors one, sought by {@link LineSearch}, or several, by CMA-ES; ranges or multiples
+     * @param limits may be none
+     * @param looks at equal distances over the range of one value
      * @param runs at most
      */
-    record Search(List<Factor> factors, Optional<Double> target, boolean least, int runs, long seed) implements Method {
+    record Search(List<Factor> factors, Sought sought, List<Limit> limits, int looks, int runs, long seed)
+            implements Method {
         public Search {
             factors = List.copyOf(factors);
+            limits = List.copyOf(limits);
         }
 
         @Override
