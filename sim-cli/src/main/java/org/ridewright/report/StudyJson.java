@@ -11,7 +11,6 @@ import org.ridewright.study.Estimate;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
 import org.ridewright.study.IndexFindings;
-import org.ridewright.study.Method;
 import org.ridewright.study.QuantileSketch;
 import org.ridewright.study.Question;
 import org.ridewright.study.ScreeningFindings;
@@ -70,32 +69,7 @@ public final class StudyJson {
     public static String render(Study study, SearchRun.Result result) {
         long failed = result.way().stream().filter(s -> s.outcome().hasFailed()).count();
         ObjectNode root = root(study, result.way().size(), failed);
-        Method.Search method = (Method.Search) study.method();
-        Question sought = study.questions().get(0);
-        root.put("sought", sought.name());
-        root.put("unit", sought.measure().unit());
-        method.target().ifPresent(target -> JsonNumbers.put(root, "target", target));
-        root.put("ended by itself", result.found().settled());
-        if (result.best() >= 0) {
-            SearchRun.Step best = result.way().get(result.best());
-            ObjectNode at = root.putObject("best");
-            at.put("run", best.trial().run());
-            ArrayNode values = at.putArray("values");
-            for (int f = 0; f < method.factors().size(); f++) {
-                Factor factor = method.factors().get(f);
-                JsonNumbers.value(values, factor.name(), factor.shown(factor.at(best.shares()[f])), factor.unit());
-            }
-            JsonNumbers.put(at, sought.name(), best.worth());
-        }
-        ArrayNode way = root.putArray("way");
-        for (SearchRun.Step step : result.way()) {
-            ObjectNode node = way.addObject().put("run", step.trial().run());
-            ArrayNode shares = node.putArray("shares of the ranges");
-            for (double share : step.shares()) {
-                shares.add(share);
-            }
-            JsonNumbers.put(node, sought.name(), step.worth());
-        }
+        new SearchJson(study, result).write(root);
         return text(root);
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.study.CompareFindings;
+import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
 import org.ridewright.study.IndexFindings;
 import org.ridewright.study.Method;
@@ -30,6 +31,7 @@ public final class StudyPage {
         model.put("failed", findings.failed());
         model.put("reasons", findings.reasons());
         model.put("own", StudyAnswer.of(findings));
+        model.put("drawn", true);
         model.put("asked", asked(findings));
         model.put("note", note(findings) + leftOut(findings));
         return Templates.render(TEMPLATE, model);
@@ -42,30 +44,49 @@ public final class StudyPage {
         Method.Search method = (Method.Search) study.method();
         List<SearchRun.Step> failed =
                 result.way().stream().filter(s -> s.outcome().hasFailed()).toList();
-        model.put("own", List.of());
+        model.put("own", SearchAnswer.of(study, result));
+        model.put("drawn", false);
         model.put("runs", result.way().size());
         model.put("failed", failed.size());
         model.put(
                 "reasons", failed.stream().limit(1).map(SearchRun.Step::reason).toList());
-        String names = String.join(
-                " and ", method.factors().stream().map(f -> f.name()).toList());
+        SearchWords words = new SearchWords(study);
+        String names = SearchWords.listed(
+                method.factors().stream().map(Factor::name).toList());
+        String what = words.titled(method.sought().asked(), result.way().get(0).outcome().tests().size());
         model.put(
                 "asked",
-                "For which " + names + " "
-                        + method.target()
-                                .map(t -> study.questions().get(0).title() + " is " + Numbers.of(t) + " "
-                                        + study.questions().get(0).measure().unit())
-                                .orElse(study.questions().get(0).title() + " is "
-                                        + (method.least() ? "least" : "greatest"))
+                "For which " + names + " " + what + " is "
+                        + method.sought()
+                                .target()
+                                .map(t -> StudySummary.with(t, words.question(method.sought().asked())))
+                                .orElse(method.sought().least() ? "least" : "greatest")
+                        + (method.limits().isEmpty() ? "" : ", provided " + words.limits())
                         + ".");
-        model.put(
-                "note",
-                method.factors().size() == 1
-                        ? "Nine looks at equal distances over the range, then Brent's method between the neighbours of the best one, or across the "
-                                + "first change of sign where a target is sought. Another optimum that lies between two of the nine looks can be missed."
-                        : "CMA-ES from the middle of the ranges. It finds the best of a neighbourhood, which need not be the best of all; another seed "
-                                + "that ends elsewhere would show it.");
+        model.put("note", note(method));
         return Templates.render(TEMPLATE, model);
+    }
+
+    private static String note(Method.Search method) {
+        boolean limited = !method.limits().isEmpty();
+        if (method.factors().size() > 1) {
+            return "CMA-ES from the middle of the ranges"
+                    + (limited
+                            ? ", runs that keep the limits before those that break them, and of these the lesser excess first (Deb 2000); once at rest it starts "
+                                    + "anew from where it is, until that gains nothing. In a narrow corner between limits it may still stop short."
+                            : ".")
+                    + " It finds the best of a neighbourhood, which need not be the best of all; another seed that ends elsewhere would show it.";
+        }
+        return method.looks() + " looks at equal distances over the range, then "
+                + (limited
+                        ? "Brent's root search for the border wherever one of two neighbours keeps the limits and the other does not, then "
+                        : "")
+                + "Brent's method between the neighbours of the best one"
+                + (limited ? " of each stretch that keeps them" : "")
+                + (method.sought().target().isPresent()
+                        ? ", or across the first change of sign of the distance from the target"
+                        : "")
+                + ". What lies between two looks can be missed" + (limited ? ", also a stretch that keeps the limits." : ".");
     }
 
     private static Map<String, Object> model(
