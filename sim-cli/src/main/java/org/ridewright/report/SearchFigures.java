@@ -51,7 +51,7 @@ final class SearchFigures {
         Factor factor = method.factors().get(0);
         List<Band> forbidden = forbidden(factor);
         List<Panel> panels = new ArrayList<>();
-        panels.add(levelled(panel(factor, words.called(method.sought().asked()), question, SearchRun.Step::worth))
+        panels.add(levelled(panel(factor, words.sought(), question, SearchRun.Step::worth))
                 .withLegend(LegendPlace.BELOW)
                 .withBands(forbidden));
         for (int l = 0; l < method.limits().size(); l++) {

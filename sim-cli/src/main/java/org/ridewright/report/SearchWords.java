@@ -1,5 +1,7 @@
 package org.ridewright.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.ridewright.study.Asked;
@@ -29,6 +31,13 @@ final class SearchWords {
         return question(asked).name() + on(asked);
     }
 
+    /** What is sought, above a panel: {@code Sought: a_w (gravel lane)}. */
+    String sought() {
+        Asked asked = method.sought().asked();
+        return "Sought: " + StudyFigures.name(question(asked)) + on(asked)
+                + method.sought().target().map(t -> "").orElse(method.sought().least() ? ", least" : ", greatest");
+    }
+
     /** The answer in full. */
     String titled(Asked asked, int tests) {
         return question(asked).title() + on(asked) + (asked.isOfSeveral(tests) ? ", the worst of the ride tests," : "");
@@ -38,9 +47,14 @@ final class SearchWords {
         return asked.on().isEmpty() ? "" : " (" + String.join(", ", asked.on()) + ")";
     }
 
-    /** {@code below 60 mm}. */
+    /** {@code below 0.06 m}. */
     String bound(Limit limit) {
-        return limit.side().word() + " " + StudySummary.with(limit.bound(), question(limit.asked()));
+        String unit = question(limit.asked()).measure().unit();
+        String number = new BigDecimal(limit.bound())
+                .round(new MathContext(6))
+                .stripTrailingZeros()
+                .toPlainString();
+        return limit.side().word() + " " + number.replace('-', '−') + (unit.equals("1") ? "" : " " + unit);
     }
 
     /** {@code cycles to rest (kerb stone) below 5}. */

@@ -11,7 +11,7 @@ import java.util.Arrays;
  */
 public record Limit(Asked asked, Side side, double bound) {
     /** What an answer that equals its bound is taken to be beyond it, where it may not. */
-    private static final double HAIR = 1e-12;
+    static final double HAIR = 1e-12;
 
     /** Which side of a bound is kept. */
     public enum Side {

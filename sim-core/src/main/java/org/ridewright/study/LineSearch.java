@@ -124,8 +124,10 @@ final class LineSearch {
             } else if (!point.keeps() && farther && nearer) {
                 last[1] = point;
             }
-            // counts stay on their bound for a while: no root is reached before the bracket is small
-            return point.keeps() ? Math.min(point.margin(), -OFF_ZERO) : Math.max(point.margin(), OFF_ZERO);
+            return point.keeps()
+                    ? Math.min(point.margin(), -OFF_ZERO)
+                    // a count that stays on its bound for a while is a step, and no sign that the border is near
+                    : point.margin() > Limit.HAIR ? Math.max(point.margin(), OFF_ZERO) : Math.max(-kept.margin(), OFF_ZERO);
         };
         double low = Math.min(kept.at()[0], broken.at()[0]);
         double high = Math.max(kept.at()[0], broken.at()[0]);

@@ -58,6 +58,7 @@ class LimitedSearchTest {
                 .least(1, 1);
 
         assertThat(x(found)).isBetween(0.5 - 1e-9, 0.5002);
+        assertThat(runs).isLessThan(36);
     }
 
     @Test
