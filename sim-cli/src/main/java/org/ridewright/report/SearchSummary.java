@@ -180,8 +180,9 @@ final class SearchSummary {
 
     private String rough() {
         boolean least = method.sought().least();
-        return "The answer is rough: along " + method.factors().get(0).name() + " the " + reading.looks().size()
-                + " runs show " + reading.hollows() + (least ? " hollows" : " summits") + " of more than 1 %, and "
-                + (least ? "a deeper" : "a higher") + " one may lie between them.";
+        return "Along " + method.factors().get(0).name() + " the " + reading.looks().size() + " runs show "
+                + reading.hollows() + (least ? " hollows" : " summits") + " of more than 1 %"
+                + (method.limits().isEmpty() ? "" : " where the limits are kept") + ", of which this is the "
+                + (least ? "deepest" : "highest") + "; another may lie between the runs.";
     }
 }

@@ -162,20 +162,30 @@ public final class SearchReading {
     }
 
     /**
-     * How many hollows the answer has along the one value, as far as the runs show: each lower than what lies on either side of it by more than {@value #ALIKE}
-     * of the best. Of a search for the greatest, summits.
+     * How many hollows the answer has along the one value, as far as the runs show, in stretches that keep the limits: each lower than what lies on either
+     * side of it, or the end of the stretch, by more than {@value #ALIKE} of the best. Of a search for the greatest, summits.
      */
     public int hollows() {
         double sign = method.sought().least() ? 1 : -1;
         double depth = ALIKE * Math.abs(best().orElseThrow().worth());
         int hollows = 0;
+        List<Double> stretch = new ArrayList<>();
+        for (SearchRun.Step step : row()) {
+            if (step.keeps()) {
+                stretch.add(sign * step.worth());
+            } else {
+                hollows += hollows(stretch, depth);
+                stretch.clear();
+            }
+        }
+        return hollows + hollows(stretch, depth);
+    }
+
+    static int hollows(List<Double> values, double depth) {
+        int hollows = 0;
         boolean falling = true;
         double turn = Double.POSITIVE_INFINITY;
-        for (SearchRun.Step step : row()) {
-            double value = sign * step.worth();
-            if (!Double.isFinite(value)) {
-                continue;
-            }
+        for (double value : values) {
             if (falling ? value < turn : value > turn) {
                 turn = value;
             } else if (Math.abs(value - turn) > depth) {
@@ -184,6 +194,6 @@ public final class SearchReading {
                 turn = value;
             }
         }
-        return hollows + (falling && Double.isFinite(turn) ? 1 : 0);
+        return hollows + (falling && !values.isEmpty() ? 1 : 0);
     }
 }
