@@ -118,7 +118,12 @@ final class SearchSummary {
         double written = result.way().get(0).worth();
         return of + " is " + (sought.least() ? "least" : "greatest") + ", " + with(best.worth()) + ", at "
                 + words.place(best) + kept
-                + (Double.isFinite(written) ? "; as written it is " + with(written) : "") + "." + ends();
+                + (Double.isFinite(written) ? "; as written it is " + with(written) + broken(result.way().get(0)) : "") + "." + ends();
+    }
+
+    /** That a run breaks a limit. */
+    private String broken(SearchRun.Step step) {
+        return reading.broken(step).isEmpty() ? "" : ", where " + listed(step);
     }
 
     private String ends() {
@@ -172,7 +177,7 @@ final class SearchSummary {
             SearchReading.Span span = reading.alike(f);
             spans.add(factor.name() + " from " + factor.spoken(span.low()) + " to " + factor.spoken(span.high()));
         }
-        return "Within 1 % of that answer lies " + SearchWords.listed(spans)
+        return "Within 1 % of that answer: " + SearchWords.listed(spans)
                 + (method.factors().size() == 1
                         ? ", by straight lines between the runs."
                         : ", each by itself among the runs: " + reading.looks().size() + " of them, most near the best.");

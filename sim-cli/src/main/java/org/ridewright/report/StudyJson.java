@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.ridewright.study.CompareFindings;
+import org.ridewright.study.Correlated;
 import org.ridewright.study.Estimate;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
@@ -198,10 +199,15 @@ public final class StudyJson {
 
     private static void screening(ObjectNode root, ScreeningFindings findings) {
         root.put("trajectories", findings.trajectories());
+        correlated(root, findings.correlated());
         ArrayNode answers = root.putArray("answers");
         for (int t = 0; t < findings.tests().size(); t++) {
             for (int q = 0; q < findings.study().questions().size(); q++) {
-                ArrayNode effects = answer(answers, findings, t, q).putArray("effects over the whole range");
+                ObjectNode answer = answer(answers, findings, t, q);
+                answer.put("jumps used", findings.effects(t, q).used());
+                answer.put("jumps left out", findings.effects(t, q).left());
+                answer.put("told", findings.effects(t, q).isTold());
+                ArrayNode effects = answer.putArray("effects over the whole range");
                 for (int f = 0; f < findings.factors().size(); f++) {
                     ObjectNode node = effects.addObject()
                             .put("value", findings.factors().get(f).name());
@@ -215,12 +221,15 @@ public final class StudyJson {
 
     private static void indices(ObjectNode root, IndexFindings findings) {
         root.put("points", findings.draws());
+        correlated(root, findings.correlated());
         ArrayNode answers = root.putArray("answers");
         for (int t = 0; t < findings.tests().size(); t++) {
             for (int q = 0; q < findings.study().questions().size(); q++) {
                 ObjectNode node = answer(answers, findings, t, q);
                 estimate(node, "standard deviation", findings.indices(t, q).deviation());
                 node.put("points used", findings.indices(t, q).used());
+                node.put("points left out", findings.indices(t, q).left());
+                node.put("told", findings.indices(t, q).isTold());
                 ArrayNode indices = node.putArray("Sobol' indices");
                 for (int f = 0; f < findings.factors().size(); f++) {
                     ObjectNode each = indices.addObject()
@@ -229,6 +238,14 @@ public final class StudyJson {
                     estimate(each, "total", findings.indices(t, q).total(f));
                 }
             }
+        }
+    }
+
+    private static void correlated(ObjectNode root, List<Correlated> pairs) {
+        ArrayNode nodes = root.putArray("correlations that are ignored");
+        for (Correlated pair : pairs) {
+            ArrayNode values = nodes.addObject().put("correlation", pair.correlation()).putArray("values");
+            values.add(pair.one()).add(pair.other());
         }
     }
 

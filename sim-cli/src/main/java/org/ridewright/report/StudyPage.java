@@ -1,11 +1,13 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.study.CompareFindings;
+import org.ridewright.study.Correlated;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
 import org.ridewright.study.IndexFindings;
@@ -21,6 +23,8 @@ import org.ridewright.study.UncertaintyFindings;
 /** The page of a study. One file that needs no other. */
 public final class StudyPage {
     private static final String TEMPLATE = "study.ftlh";
+    /** Correlated pairs that are named. */
+    private static final int MOST_PAIRS = 12;
 
     private StudyPage() {}
 
@@ -143,7 +147,29 @@ public final class StudyPage {
                 + indices.factors().size() + " values varying (" + indices.draws() + " points).";
     }
 
+    /** What it means that values are varied independently. */
+    private static String independent(List<Correlated> correlated) {
+        if (correlated.isEmpty()) {
+            return "Values are varied independently; none of them are known to be correlated.";
+        }
+        List<String> pairs = correlated.stream()
+                .sorted(Comparator.comparingDouble(c -> -Math.abs(c.correlation())))
+                .limit(MOST_PAIRS)
+                .map(c -> c.one() + " with " + c.other() + " (" + Numbers.of(c.correlation(), 2) + ")")
+                .toList();
+        return "CORRELATION IS IGNORED: values are varied independently, although these were calibrated together and are correlated: "
+                + String.join("; ", pairs)
+                + (correlated.size() > pairs.size() ? "; and " + (correlated.size() - pairs.size()) + " more pairs" : "")
+                + ". What each of a pair does is then told for values that do not go together as they are known to, and their shares add up to another variance "
+                + "than the true one. The method 'uncertainty' draws them together.";
+    }
+
     private static String leftOut(Findings findings) {
+        if (findings.failed() > 0 && (findings instanceof ScreeningFindings || findings instanceof IndexFindings)) {
+            return " " + findings.failed() + " of " + findings.runs() + " runs could not be ridden in full, and what rests on them is left out: what stands here is "
+                    + "of the values with which the vehicles can ride. A value of which one end cannot be ridden comes out too small. Of an answer that lacks more "
+                    + "than a tenth nothing is told.";
+        }
         return findings.failed() == 0 || findings instanceof SweepFindings
                 ? ""
                 : " Runs that could not be ridden are left out: what stands here holds for values with which the vehicles can stand and ride.";
@@ -161,14 +187,14 @@ public final class StudyPage {
         } else if (findings instanceof UncertaintyFindings) {
             return "A tolerance is taken as one standard deviation: of lengths, angles and what is not positive as they are, of everything else by factors. "
                     + "Values that were calibrated together are drawn together.";
-        } else if (findings instanceof ScreeningFindings) {
+        } else if (findings instanceof ScreeningFindings screening) {
             return "An effect is the change of the answer over the whole range of a value, as told by jumps over half of it (for a value with a tolerance: "
-                    + "half of its distribution). σ large beside μ* says that a value acts otherwise where others are otherwise, or not in proportion. Values are "
-                    + "varied independently, whatever their correlation. Source: Morris, Technometrics 33 (1991).";
-        } else if (findings instanceof IndexFindings) {
-            return "Values are varied independently, whatever their correlation. Intervals are those of 400 resamples of the points, which are "
+                    + "half of its distribution). σ large beside μ* says that a value acts otherwise where others are otherwise, or not in proportion. "
+                    + "Source: Morris, Technometrics 33 (1991). " + independent(screening.correlated());
+        } else if (findings instanceof IndexFindings indices) {
+            return "Intervals are those of 400 resamples of the points, which are "
                     + "spread more evenly than the resampling assumes; they are rather too wide. Estimators: Saltelli and others (2010) for the first order, "
-                    + "Jansen (1999) for the total.";
+                    + "Jansen (1999) for the total. " + independent(indices.correlated());
         }
         return "";
     }

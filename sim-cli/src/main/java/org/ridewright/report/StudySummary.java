@@ -264,6 +264,16 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
             for (int t = 0; t < findings.tests().size() && !findings.base().isEmpty(); t++) {
                 int test = t;
                 int asked = q;
+                if (!findings.effects(t, q).isTold()) {
+                    long left = findings.effects(t, q).left();
+                    sentences.add(untold(
+                            question,
+                            findings.tests().get(t),
+                            left,
+                            left + findings.effects(t, q).used(),
+                            "jumps lead to or from"));
+                    continue;
+                }
                 int[] ranked = RankFigures.ranked(
                         findings.factors().size(),
                         f -> findings.effects(test, asked).size(f));
@@ -294,6 +304,11 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
                 rows,
                 3,
                 sentences);
+    }
+
+    private static String untold(Question question, String test, long left, long all, String what) {
+        return "What moves " + question.name() + " (" + test + ") is not told: " + left + " of " + all + " " + what
+                + " a run that gave no such answer, and with more than a tenth left out the rest says too little of the whole.";
     }
 
     private static String strongest(
@@ -328,6 +343,16 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
             for (int t = 0; t < findings.tests().size() && !findings.base().isEmpty(); t++) {
                 int test = t;
                 int asked = q;
+                if (!findings.indices(t, q).isTold()) {
+                    long left = findings.indices(t, q).left();
+                    sentences.add(untold(
+                            question,
+                            findings.tests().get(t),
+                            left,
+                            left + findings.indices(t, q).used(),
+                            "points need"));
+                    continue;
+                }
                 int[] ranked = RankFigures.ranked(
                         findings.factors().size(),
                         f -> findings.indices(test, asked).total(f));

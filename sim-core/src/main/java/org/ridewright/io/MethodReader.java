@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.ridewright.study.Correlated;
 import org.ridewright.study.Draws;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Method;
@@ -182,8 +183,11 @@ final class MethodReader {
                 "sensitivity", "a sensitivity", "method", "of", "ranges", "trajectories", "levels", "draws", "seed");
         boolean indices = part.word("method", SENSITIVITIES);
         List<Factor> varying = ranges(part);
+        List<Correlated> correlated = new ArrayList<>();
         if (part.has("of") || !part.has("ranges")) {
-            UncertainReader.chosen(part, base.document()).factors().forEach(f -> varying.add(labelled(f)));
+            Uncertain uncertain = UncertainReader.chosen(part, base.document());
+            uncertain.factors().forEach(f -> varying.add(labelled(f)));
+            uncertain.correlated(Correlated.LEAST).forEach(pair -> correlated.add(labelled(pair)));
         }
         for (String key : indices ? List.of("trajectories", "levels") : List.of("draws")) {
             if (part.has(key)) {
@@ -207,7 +211,7 @@ final class MethodReader {
             return Optional.empty();
         }
         if (indices) {
-            return Optional.of(new Method.Indices(varying, part.count("draws", 8, 128), part.seed()));
+            return Optional.of(new Method.Indices(varying, correlated, part.count("draws", 8, 128), part.seed()));
         }
         int levels = part.count("levels", 2, 4);
         if (levels % 2 != 0) {
@@ -220,7 +224,14 @@ final class MethodReader {
                             "write " + (levels + 1));
             return Optional.empty();
         }
-        return Optional.of(new Method.Screening(varying, part.count("trajectories", 2, 20), levels, part.seed()));
+        return Optional.of(new Method.Screening(varying, correlated, part.count("trajectories", 2, 20), levels, part.seed()));
+    }
+
+    private Correlated labelled(Correlated pair) {
+        return new Correlated(
+                ValueLabel.of(base.document(), pair.one()),
+                ValueLabel.of(base.document(), pair.other()),
+                pair.correlation());
     }
 
     private Factor labelled(Factor factor) {

@@ -85,12 +85,15 @@ public sealed interface Method {
      * Morris screening.
      *
      * @param factors at least one
+     * @param correlated values whose correlation is left out of account
      * @param trajectories number of ways through the cube of values, at least 2
      * @param levels values that each takes, even, at least 4
      */
-    record Screening(List<Factor> factors, int trajectories, int levels, long seed) implements Method {
+    record Screening(List<Factor> factors, List<Correlated> correlated, int trajectories, int levels, long seed)
+            implements Method {
         public Screening {
             factors = List.copyOf(factors);
+            correlated = List.copyOf(correlated);
         }
 
         @Override
@@ -108,11 +111,13 @@ public sealed interface Method {
      * Sobol' indices.
      *
      * @param factors at least one
+     * @param correlated values whose correlation is left out of account
      * @param draws number of points of each of the two samples; runs are {@code draws (k + 2)}
      */
-    record Indices(List<Factor> factors, int draws, long seed) implements Method {
+    record Indices(List<Factor> factors, List<Correlated> correlated, int draws, long seed) implements Method {
         public Indices {
             factors = List.copyOf(factors);
+            correlated = List.copyOf(correlated);
         }
 
         @Override
