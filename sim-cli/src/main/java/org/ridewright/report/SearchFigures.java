@@ -198,7 +198,7 @@ final class SearchFigures {
         return Figure.stacked(
                 StudyFigures.file("search", question),
                 RideFigures.upperFirst(question.title()) + " along the search, and the values it tried",
-                "Each run of the search in its order.",
+                "Each run of the search in its order." + (limited ? " Of those that break a limit the marks are lighter." : ""),
                 Math.min(1400, 30 + 48.0 * panels.size()),
                 panels.toArray(Panel[]::new));
     }

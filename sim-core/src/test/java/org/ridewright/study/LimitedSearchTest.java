@@ -138,22 +138,27 @@ class LimitedSearchTest {
      * both limits bind. From memory, after Liang and others, Problem definitions for the CEC 2006 special session on constrained real-parameter optimization.
      */
     @Test
-    void severalValuesWithBothLimitsBinding() {
-        Search.Found found = of(
-                        s -> -3 * s[0] - 4 * s[1],
-                        s -> {
-                            double x = 3 * s[0];
-                            double y = 4 * s[1];
-                            double first = y - 2 - 8 * x * x + 8 * x * x * x - 2 * Math.pow(x, 4);
-                            double second = y - 36 + 96 * x - 88 * x * x + 32 * x * x * x - 4 * Math.pow(x, 4);
-                            return new double[] {first, second};
-                        },
-                        3000)
-                .least(2, 1);
+    void severalValuesWithBothLimitsBindingAreFoundFromElevenOfTwelveSeeds() {
+        int found = 0;
+        for (int seed = 1; seed <= 12; seed++) {
+            Search.Found end = of(
+                            s -> -3 * s[0] - 4 * s[1],
+                            s -> {
+                                double x = 3 * s[0];
+                                double y = 4 * s[1];
+                                double first = y - 2 - 8 * x * x + 8 * x * x * x - 2 * Math.pow(x, 4);
+                                double second = y - 36 + 96 * x - 88 * x * x + 32 * x * x * x - 4 * Math.pow(x, 4);
+                                return new double[] {first, second};
+                            },
+                            3000)
+                    .least(2, seed);
+            Tried best = end.best().orElseThrow();
+            assertThat(best.keeps()).isTrue();
+            assertThat(best.worth()).isGreaterThan(-5.508014);
+            found += best.worth() < 0.999 * -5.508013 && Math.abs(3 * best.at()[0] - 2.3295) < 0.01 ? 1 : 0;
+        }
 
-        assertThat(found.keeps()).isTrue();
-        assertThat(found.best().orElseThrow().worth()).isCloseTo(-5.508013, within(0.005));
-        assertThat(3 * found.best().orElseThrow().at()[0]).isCloseTo(2.3295, within(0.02));
+        assertThat(found).isEqualTo(11);
     }
 
     /** Three values whose squared distance from (0.8, 0.8, 0.8) is to be least with a sum of 1.5 at most: 0.5 each. */
