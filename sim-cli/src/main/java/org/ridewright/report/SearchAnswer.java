@@ -29,7 +29,9 @@ final class SearchAnswer {
         words = new SearchWords(study);
         Outcome found = reading.best().map(SearchRun.Step::outcome).orElse(Outcome.failed("nothing found"));
         Tries tries = Tries.of(
-                study, List.of("as written", "found"), List.of(result.way().get(0).outcome(), found));
+                study,
+                List.of("as written", "found"),
+                List.of(result.way().get(0).outcome(), found));
         numbers = new StudyAnswer(study.questions(), tries, Optional.empty());
     }
 

@@ -57,8 +57,11 @@ final class SearchFigures {
         for (int l = 0; l < method.limits().size(); l++) {
             Limit limit = method.limits().get(l);
             int number = l;
-            panels.add(panel(factor, words.limit(limit), words.question(limit.asked()), s -> s.limited()
-                            .get(number))
+            panels.add(panel(
+                            factor,
+                            words.limit(limit),
+                            words.question(limit.asked()),
+                            s -> s.limited().get(number))
                     .withLevels(List.of(new Level(limit.bound(), "limit")))
                     .withLegend(LegendPlace.NONE)
                     .withBands(forbidden.stream()
@@ -198,7 +201,8 @@ final class SearchFigures {
         return Figure.stacked(
                 StudyFigures.file("search", question),
                 RideFigures.upperFirst(question.title()) + " along the search, and the values it tried",
-                "Each run of the search in its order." + (limited ? " Of those that break a limit the marks are lighter." : ""),
+                "Each run of the search in its order."
+                        + (limited ? " Of those that break a limit the marks are lighter." : ""),
                 Math.min(1400, 30 + 48.0 * panels.size()),
                 panels.toArray(Panel[]::new));
     }

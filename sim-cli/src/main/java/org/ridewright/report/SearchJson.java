@@ -36,15 +36,19 @@ final class SearchJson {
             sentences.forEach(answer::add);
         }
         Question sought = asked(root.putObject("sought"), method.sought().asked());
-        method.sought().target().ifPresentOrElse(
-                target -> JsonNumbers.put(root, "target", target),
-                () -> root.put("best is", method.sought().least() ? "the least" : "the greatest"));
+        method.sought()
+                .target()
+                .ifPresentOrElse(
+                        target -> JsonNumbers.put(root, "target", target),
+                        () -> root.put("best is", method.sought().least() ? "the least" : "the greatest"));
         root.put("ended by itself", result.settled());
         limits(root.putArray("limits"));
         reading.best().ifPresent(best -> best(root.putObject("best"), best, sought));
         reading.bestWithoutLimits().ifPresent(free -> step(root.putObject("best without limits"), free, sought));
         if (method.factors().size() == 1 && reading.best().isPresent()) {
-            root.put(method.sought().least() ? "hollows of more than 1 %" : "summits of more than 1 %", reading.hollows());
+            root.put(
+                    method.sought().least() ? "hollows of more than 1 %" : "summits of more than 1 %",
+                    reading.hollows());
         }
         ArrayNode way = root.putArray("way");
         for (SearchRun.Step step : result.way()) {
@@ -84,11 +88,15 @@ final class SearchJson {
             asked(node, limit.asked());
             node.put("must be", limit.side().word());
             JsonNumbers.put(node, "bound", limit.bound());
-            reading.best().ifPresent(best -> JsonNumbers.put(node, "at the best", best.limited().get(number)));
+            reading.best()
+                    .ifPresent(best ->
+                            JsonNumbers.put(node, "at the best", best.limited().get(number)));
             node.put("binds", reading.binding().contains(l));
             node.put(
                     "runs that break it",
-                    reading.looks().stream().filter(s -> reading.breaks(s, number)).count());
+                    reading.looks().stream()
+                            .filter(s -> reading.breaks(s, number))
+                            .count());
         }
     }
 
@@ -124,7 +132,10 @@ final class SearchJson {
             for (int q = 0; q < study.questions().size(); q++) {
                 Question question = study.questions().get(q);
                 JsonNumbers.value(
-                        answers, question.name(), line.answer(q), question.measure().unit());
+                        answers,
+                        question.name(),
+                        line.answer(q),
+                        question.measure().unit());
             }
         }
         return values;

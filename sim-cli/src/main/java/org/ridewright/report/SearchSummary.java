@@ -38,7 +38,8 @@ final class SearchSummary {
     }
 
     private List<List<String>> rows() {
-        List<List<String>> rows = new ArrayList<>(rows("as written", result.way().get(0)));
+        List<List<String>> rows =
+                new ArrayList<>(rows("as written", result.way().get(0)));
         reading.best().ifPresent(best -> rows.addAll(rows(reading.keeps() ? "found" : "nearest", best)));
         reading.bestWithoutLimits().ifPresent(free -> rows.addAll(rows("without limits", free)));
         return rows;
@@ -118,7 +119,10 @@ final class SearchSummary {
         double written = result.way().get(0).worth();
         return of + " is " + (sought.least() ? "least" : "greatest") + ", " + with(best.worth()) + ", at "
                 + words.place(best) + kept
-                + (Double.isFinite(written) ? "; as written it is " + with(written) + broken(result.way().get(0)) : "") + "." + ends();
+                + (Double.isFinite(written)
+                        ? "; as written it is " + with(written)
+                                + broken(result.way().get(0))
+                        : "") + "." + ends();
     }
 
     /** That a run breaks a limit. */
@@ -180,12 +184,14 @@ final class SearchSummary {
         return "Within 1 % of that answer: " + SearchWords.listed(spans)
                 + (method.factors().size() == 1
                         ? ", by straight lines between the runs."
-                        : ", each by itself among the runs: " + reading.looks().size() + " of them, most near the best.");
+                        : ", each by itself among the runs: " + reading.looks().size()
+                                + " of them, most near the best.");
     }
 
     private String rough() {
         boolean least = method.sought().least();
-        return "Along " + method.factors().get(0).name() + " the " + reading.looks().size() + " runs show "
+        return "Along " + method.factors().get(0).name() + " the "
+                + reading.looks().size() + " runs show "
                 + reading.hollows() + (least ? " hollows" : " summits") + " of more than 1 %"
                 + (method.limits().isEmpty() ? "" : " where the limits are kept") + ", of which this is the "
                 + (least ? "deepest" : "highest") + "; another may lie between the runs.";

@@ -244,7 +244,8 @@ public final class StudyJson {
     private static void correlated(ObjectNode root, List<Correlated> pairs) {
         ArrayNode nodes = root.putArray("correlations that are ignored");
         for (Correlated pair : pairs) {
-            ArrayNode values = nodes.addObject().put("correlation", pair.correlation()).putArray("values");
+            ArrayNode values =
+                    nodes.addObject().put("correlation", pair.correlation()).putArray("values");
             values.add(pair.one()).add(pair.other());
         }
     }

@@ -55,15 +55,17 @@ public final class StudyPage {
         model.put(
                 "reasons", failed.stream().limit(1).map(SearchRun.Step::reason).toList());
         SearchWords words = new SearchWords(study);
-        String names = SearchWords.listed(
-                method.factors().stream().map(Factor::name).toList());
-        String what = words.titled(method.sought().asked(), result.way().get(0).outcome().tests().size());
+        String names =
+                SearchWords.listed(method.factors().stream().map(Factor::name).toList());
+        String what = words.titled(
+                method.sought().asked(), result.way().get(0).outcome().tests().size());
         model.put(
                 "asked",
                 "For which " + names + " " + what + " is "
                         + method.sought()
                                 .target()
-                                .map(t -> StudySummary.with(t, words.question(method.sought().asked())))
+                                .map(t -> StudySummary.with(
+                                        t, words.question(method.sought().asked())))
                                 .orElse(method.sought().least() ? "least" : "greatest")
                         + (method.limits().isEmpty() ? "" : ", provided " + words.limits())
                         + ".");
@@ -90,7 +92,8 @@ public final class StudyPage {
                 + (method.sought().target().isPresent()
                         ? ", or across the first change of sign of the distance from the target"
                         : "")
-                + ". What lies between two looks can be missed" + (limited ? ", also a stretch that keeps the limits." : ".");
+                + ". What lies between two looks can be missed"
+                + (limited ? ", also a stretch that keeps the limits." : ".");
     }
 
     private static Map<String, Object> model(
@@ -159,14 +162,17 @@ public final class StudyPage {
                 .toList();
         return "CORRELATION IS IGNORED: values are varied independently, although these were calibrated together and are correlated: "
                 + String.join("; ", pairs)
-                + (correlated.size() > pairs.size() ? "; and " + (correlated.size() - pairs.size()) + " more pairs" : "")
+                + (correlated.size() > pairs.size()
+                        ? "; and " + (correlated.size() - pairs.size()) + " more pairs"
+                        : "")
                 + ". What each of a pair does is then told for values that do not go together as they are known to, and their shares add up to another variance "
                 + "than the true one. The method 'uncertainty' draws them together.";
     }
 
     private static String leftOut(Findings findings) {
         if (findings.failed() > 0 && (findings instanceof ScreeningFindings || findings instanceof IndexFindings)) {
-            return " " + findings.failed() + " of " + findings.runs() + " runs could not be ridden in full, and what rests on them is left out: what stands here is "
+            return " " + findings.failed() + " of " + findings.runs()
+                    + " runs could not be ridden in full, and what rests on them is left out: what stands here is "
                     + "of the values with which the vehicles can ride. A value of which one end cannot be ridden comes out too small. Of an answer that lacks more "
                     + "than a tenth nothing is told.";
         }

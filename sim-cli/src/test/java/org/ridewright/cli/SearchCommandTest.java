@@ -68,7 +68,11 @@ class SearchCommandTest {
     private String page(String method) throws IOException {
         Files.writeString(folder.resolve("study.yaml"), HEAD + method);
         int exit = Main.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
-                .execute("study", folder.resolve("study").toString(), "--into", folder.resolve("results").toString());
+                .execute(
+                        "study",
+                        folder.resolve("study").toString(),
+                        "--into",
+                        folder.resolve("results").toString());
         assertThat(exit).as(err.toString()).isZero();
         String page = Files.readString(folder.resolve("results/report.html"));
         assertThat(page + out).doesNotContain("NaN");
@@ -102,7 +106,8 @@ class SearchCommandTest {
                 + ANSWER);
 
         assertThat(page)
-                .contains("runs keeps the limits (cycles to rest below 2 and swing below 0.001 m). What comes nearest is damping")
+                .contains(
+                        "runs keeps the limits (cycles to rest below 2 and swing below 0.001 m). What comes nearest is damping")
                 .contains("Damping none: nothing that was tried keeps the limits, and × ");
         assertThat(json()).contains("\"keeps the limits\" : false");
     }

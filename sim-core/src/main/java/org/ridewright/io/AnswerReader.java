@@ -20,12 +20,10 @@ import org.ridewright.study.Variant;
 
 /** Reads the sentences that a study makes from its numbers, and what fills their blanks. */
 final class AnswerReader {
-    private static final String[] KINDS = {
-        "value", "change", "best", "first", "order", "where", "found", "binding"
-    };
+    private static final String[] KINDS = {"value", "change", "best", "first", "order", "where", "found", "binding"};
     private static final String[] KEYS = {
-        "value", "change", "best", "first", "order", "where", "found", "binding", "of", "from", "to", "against", "above",
-        "below", "as", "on"
+        "value", "change", "best", "first", "order", "where", "found", "binding", "of", "from", "to", "against",
+        "above", "below", "as", "on"
     };
     private static final Words<Boolean> LIMITS = Words.of("what may bind", List.of(true), limits -> "limits");
     private static final Words<Boolean> FORMS =
@@ -201,7 +199,8 @@ final class AnswerReader {
             if (subjects.isAxis() && (text.equals("best") || text.equals("worst"))) {
                 return Optional.of(text.equals("best") ? Telling.BEST : Telling.WORST);
             }
-            return AskedReader.one(part, key, subjects.number(text), text, "is not " + subjects.called(), subjects.names());
+            return AskedReader.one(
+                    part, key, subjects.number(text), text, "is not " + subjects.called(), subjects.names());
         });
     }
 
@@ -217,7 +216,8 @@ final class AnswerReader {
 
         static Optional<Subjects> of(Method method, List<Variant> variants) {
             if (method instanceof Method.Compare compare) {
-                return Optional.of(new Subjects(compared(compare, variants), false, Optional.empty(), Optional.empty()));
+                return Optional.of(
+                        new Subjects(compared(compare, variants), false, Optional.empty(), Optional.empty()));
             } else if (method instanceof Method.Uncertainty uncertainty) {
                 return uncertainty.along().isEmpty()
                         ? Optional.of(new Subjects(List.of("as written"), false, Optional.empty(), Optional.empty()))
@@ -252,7 +252,8 @@ final class AnswerReader {
             }
             List<String> names =
                     swept.coordinates().stream().map(swept.factor()::level).toList();
-            return Optional.of(new Subjects(names, !swept.factor().unit().isEmpty(), Optional.of(swept), Optional.empty()));
+            return Optional.of(
+                    new Subjects(names, !swept.factor().unit().isEmpty(), Optional.of(swept), Optional.empty()));
         }
 
         String called() {

@@ -47,7 +47,8 @@ final class AskedReader {
         return new AskedReader(
                 questions,
                 labels.stream()
-                        .filter(l -> thing < 0 || l.get(thing).equals(labels.get(0).get(thing)))
+                        .filter(l ->
+                                thing < 0 || l.get(thing).equals(labels.get(0).get(thing)))
                         .toList());
     }
 
@@ -71,7 +72,9 @@ final class AskedReader {
             return Optional.empty();
         }
         if (named && !part.has("answer")) {
-            part.missing("answer", Words.listed(questions.stream().map(Question::name).toList()));
+            part.missing(
+                    "answer",
+                    Words.listed(questions.stream().map(Question::name).toList()));
             return Optional.empty();
         }
         Optional<Integer> question = part.has("answer") ? question(part, "answer") : Optional.of(0);

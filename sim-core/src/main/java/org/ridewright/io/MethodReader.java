@@ -224,7 +224,8 @@ final class MethodReader {
                             "write " + (levels + 1));
             return Optional.empty();
         }
-        return Optional.of(new Method.Screening(varying, correlated, part.count("trajectories", 2, 20), levels, part.seed()));
+        return Optional.of(
+                new Method.Screening(varying, correlated, part.count("trajectories", 2, 20), levels, part.seed()));
     }
 
     private Correlated labelled(Correlated pair) {

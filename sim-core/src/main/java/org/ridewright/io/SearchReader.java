@@ -53,7 +53,9 @@ final class SearchReader {
         }
         int looks = part.count("looks", 3, Search.LOOKS);
         int factor = limits.get().isEmpty() ? 1 : WITH_LIMITS;
-        int runs = varying.size() == 1 ? RUNS_OF_ONE * factor + looks - Search.LOOKS : RUNS_OF_EACH * factor * varying.size();
+        int runs = varying.size() == 1
+                ? RUNS_OF_ONE * factor + looks - Search.LOOKS
+                : RUNS_OF_EACH * factor * varying.size();
         runs = part.count("runs", 5, runs);
         return Optional.of(new Method.Search(varying, sought.get(), limits.get(), looks, runs, part.seed()));
     }

@@ -277,8 +277,7 @@ final class LightRun {
             for (int i = 0; i < names.size(); i++) {
                 SwingCounter counter = counters.get(i);
                 double cycles = comesToRest ? counter.cycles() : Double.NaN;
-                all.add(new Measured.Swing(
-                        names.get(i), units.get(i), counter.greatest(), counter.after(), cycles));
+                all.add(new Measured.Swing(names.get(i), units.get(i), counter.greatest(), counter.after(), cycles));
             }
             return all;
         }

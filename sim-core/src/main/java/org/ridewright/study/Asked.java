@@ -29,7 +29,8 @@ public record Asked(int question, List<Integer> tests, List<String> on) {
                         .filter(t -> t < outcome.tests().size())
                         .map(outcome.tests()::get)
                         .toList();
-        if (!outcome.failure().isEmpty() || lines.stream().anyMatch(l -> !l.failure().isEmpty())) {
+        if (!outcome.failure().isEmpty()
+                || lines.stream().anyMatch(l -> !l.failure().isEmpty())) {
             return new double[0];
         }
         return lines.stream()

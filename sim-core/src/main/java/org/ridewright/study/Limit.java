@@ -44,7 +44,10 @@ public record Limit(Asked asked, Side side, double bound) {
     /** The answer that decides, the greatest of the tests for an upper bound, the least for a lower one; not a number where there is none. */
     public double decisive(Outcome outcome) {
         double[] values = asked.of(outcome);
-        return (side.isUpper() ? Arrays.stream(values).max() : Arrays.stream(values).min()).orElse(Double.NaN);
+        return (side.isUpper()
+                        ? Arrays.stream(values).max()
+                        : Arrays.stream(values).min())
+                .orElse(Double.NaN);
     }
 
     /**

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
 import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.analysis.solvers.BrentSolver;
 import org.hipparchus.exception.MathIllegalStateException;
@@ -127,7 +127,9 @@ final class LineSearch {
             return point.keeps()
                     ? Math.min(point.margin(), -OFF_ZERO)
                     // a count that stays on its bound for a while is a step, and no sign that the border is near
-                    : point.margin() > Limit.HAIR ? Math.max(point.margin(), OFF_ZERO) : Math.max(-kept.margin(), OFF_ZERO);
+                    : point.margin() > Limit.HAIR
+                            ? Math.max(point.margin(), OFF_ZERO)
+                            : Math.max(-kept.margin(), OFF_ZERO);
         };
         double low = Math.min(kept.at()[0], broken.at()[0]);
         double high = Math.max(kept.at()[0], broken.at()[0]);
@@ -144,11 +146,16 @@ final class LineSearch {
     private void descend(List<Tried> row, int least) {
         double worst = row.stream().mapToDouble(trail::goal).max().orElse(0);
         double span = worst - row.stream().mapToDouble(trail::goal).min().orElse(0);
-        minimum(x -> {
-            Tried point = trail.look(x);
-            // a hole in the stretch is a hill
-            return point.keeps() ? trail.goal(point) : worst + (1 + Math.min(1, point.broken())) * (span + Math.abs(worst));
-        }, row, least);
+        minimum(
+                x -> {
+                    Tried point = trail.look(x);
+                    // a hole in the stretch is a hill
+                    return point.keeps()
+                            ? trail.goal(point)
+                            : worst + (1 + Math.min(1, point.broken())) * (span + Math.abs(worst));
+                },
+                row,
+                least);
     }
 
     private void minimum(UnivariateFunction of, List<Tried> row, int least) {
@@ -185,11 +192,7 @@ final class LineSearch {
     private boolean cross(Tried a, Tried b, double target) {
         try {
             double x = new BrentSolver(1e-12, FINENESS, 1e-15)
-                    .solve(
-                            Math.max(1, trail.most()),
-                            at -> trail.look(at).worth() - target,
-                            a.at()[0],
-                            b.at()[0]);
+                    .solve(Math.max(1, trail.most()), at -> trail.look(at).worth() - target, a.at()[0], b.at()[0]);
             return trail.all().stream().anyMatch(t -> t.at()[0] == x && t.keeps());
         } catch (MathIllegalStateException | IllegalStateException gap) {
             return false;

@@ -83,9 +83,7 @@ public final class Search {
             descend(trail, before.at(), Mix.bits(seed, again));
             Tried after = trail.best().orElseThrow();
             double gain = before.keeps() == after.keeps()
-                    ? before.keeps()
-                            ? trail.goal(before) - trail.goal(after)
-                            : before.broken() - after.broken()
+                    ? before.keeps() ? trail.goal(before) - trail.goal(after) : before.broken() - after.broken()
                     : Double.POSITIVE_INFINITY;
             limited = gain > GAIN * Math.abs(before.keeps() ? trail.goal(before) : before.broken());
         }
@@ -101,8 +99,8 @@ public final class Search {
 
     /** The place of each point in an order, which is all that the strategy makes use of. */
     private static double[] ranks(List<Tried> points, Comparator<Tried> order) {
-        List<Integer> sorted = new ArrayList<>(
-                IntStream.range(0, points.size()).boxed().toList());
+        List<Integer> sorted =
+                new ArrayList<>(IntStream.range(0, points.size()).boxed().toList());
         sorted.sort((a, b) -> order.compare(points.get(a), points.get(b)));
         double[] ranks = new double[points.size()];
         for (int i = 0; i < sorted.size(); i++) {

@@ -25,9 +25,7 @@ public final class SearchReading {
 
     /** The run with which the search ended; absent if none could be ridden. */
     public Optional<SearchRun.Step> best() {
-        return result.best() < 0
-                ? Optional.empty()
-                : Optional.of(result.way().get(result.best()));
+        return result.best() < 0 ? Optional.empty() : Optional.of(result.way().get(result.best()));
     }
 
     /** Whether it keeps the limits. */
@@ -80,8 +78,8 @@ public final class SearchReading {
         Optional<SearchRun.Step> free = looks().stream()
                 .filter(s -> Double.isFinite(s.worth()))
                 .reduce((a, b) -> method.sought().isBetter(b.worth(), a.worth()) ? b : a);
-        return free.filter(
-                f -> keeps() && method.sought().isBetter(f.worth(), best().orElseThrow().worth()));
+        return free.filter(f -> keeps()
+                && method.sought().isBetter(f.worth(), best().orElseThrow().worth()));
     }
 
     /** Whether the best lies at an end of the range of one of the values. */
@@ -128,7 +126,9 @@ public final class SearchReading {
 
     private double worse(SearchRun.Step step, SearchRun.Step best) {
         double by = step.worth() - best.worth();
-        return method.sought().target().isPresent() ? Math.abs(by) : method.sought().least() ? by : -by;
+        return method.sought().target().isPresent()
+                ? Math.abs(by)
+                : method.sought().least() ? by : -by;
     }
 
     private boolean isAlike(SearchRun.Step step, SearchRun.Step best) {
@@ -155,9 +155,7 @@ public final class SearchReading {
     /** Runs in order of the one value, without those that lie at the same place as another. */
     public List<SearchRun.Step> row() {
         List<SearchRun.Step> row = new ArrayList<>();
-        looks().stream()
-                .sorted(Comparator.comparingDouble(s -> s.shares()[0]))
-                .forEach(row::add);
+        looks().stream().sorted(Comparator.comparingDouble(s -> s.shares()[0])).forEach(row::add);
         return row;
     }
 

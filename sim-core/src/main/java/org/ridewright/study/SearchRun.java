@@ -163,8 +163,7 @@ public final class SearchRun {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        boolean sign =
-                method.sought().target().isPresent() || method.sought().least();
+        boolean sign = method.sought().target().isPresent() || method.sought().least();
         return path.subList(from, path.size()).stream()
                 .map(step -> new Tried(step.shares(), sign ? step.worth() : -step.worth(), excess(step.limited())))
                 .toList();
@@ -220,10 +219,10 @@ public final class SearchRun {
 
     private Step step(Trial trial, double[] shares, Outcome outcome) {
         Asked asked = method.sought().asked();
-        double worth = asked.worst(outcome, study.questions().get(asked.question()).measure());
+        double worth =
+                asked.worst(outcome, study.questions().get(asked.question()).measure());
         List<Double> limited =
                 method.limits().stream().map(l -> l.decisive(outcome)).toList();
-        return new Step(
-                trial, shares, outcome, worth, limited, new Tried(shares, worth, excess(limited)).keeps());
+        return new Step(trial, shares, outcome, worth, limited, new Tried(shares, worth, excess(limited)).keeps());
     }
 }

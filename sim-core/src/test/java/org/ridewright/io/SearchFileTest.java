@@ -56,7 +56,8 @@ class SearchFileTest {
             """;
 
     private static final String HEAD = "study: Test\nbase: planks.yaml\nanswers: [peak, swing, cycles to rest]\n";
-    private static final String VARY = "vary: {vary: \"vehicles[0].vehicle.axles[0].springs[0].rate\", called: rate, from: × 0.5, to: × 2}";
+    private static final String VARY =
+            "vary: {vary: \"vehicles[0].vehicle.axles[0].springs[0].rate\", called: rate, from: × 0.5, to: × 2}";
 
     @TempDir
     Path folder;
@@ -78,7 +79,8 @@ class SearchFileTest {
     }
 
     private Method.Search search(String keys) {
-        return (Method.Search) study(HEAD + "search: {" + VARY + ", " + keys + "}\n").method();
+        return (Method.Search)
+                study(HEAD + "search: {" + VARY + ", " + keys + "}\n").method();
     }
 
     @Test
@@ -128,10 +130,22 @@ class SearchFileTest {
 
     static Stream<Arguments> refused() {
         return Stream.of(
-                refusal("a limit on what is not asked", limit("answer: a_w, below: 5"), "is not among the answers", "peak"),
-                refusal("a limit without an answer", limit("below: 5"), "provided[0].answer: is missing", "cycles to rest"),
+                refusal(
+                        "a limit on what is not asked",
+                        limit("answer: a_w, below: 5"),
+                        "is not among the answers",
+                        "peak"),
+                refusal(
+                        "a limit without an answer",
+                        limit("below: 5"),
+                        "provided[0].answer: is missing",
+                        "cycles to rest"),
                 refusal("a limit without a bound", limit("answer: swing"), "is missing", "at most"),
-                refusal("a limit with two bounds", limit("answer: swing, below: 5, above: 3"), "given beside", "remove"),
+                refusal(
+                        "a limit with two bounds",
+                        limit("answer: swing, below: 5, above: 3"),
+                        "given beside",
+                        "remove"),
                 refusal("a bound of another kind", limit("answer: swing, below: 5 kg"), "5 kg", "length"),
                 refusal("a limit on no road", limit("answer: swing, below: 5, on: middle"), "is no ride test", "low"),
                 refusal(
@@ -146,7 +160,8 @@ class SearchFileTest {
                         "write peak"),
                 refusal(
                         "a blank of a search in a sweep",
-                        HEAD + "answer: {sentences: [\"{x}\"], blanks: {x: {found: rate}}}\nsweep: {vary: \"vehicles[0].vehicle.axles[0].springs[0].rate\", values: [× 1, × 2]}\n",
+                        HEAD
+                                + "answer: {sentences: [\"{x}\"], blanks: {x: {found: rate}}}\nsweep: {vary: \"vehicles[0].vehicle.axles[0].springs[0].rate\", values: [× 1, × 2]}\n",
                         "needs a search",
                         "value"),
                 refusal(
@@ -171,23 +186,23 @@ class SearchFileTest {
         assertThatThrownBy(() -> study(text))
                 .isInstanceOfSatisfying(
                         InputException.class,
-                        e -> assertThat(e.problems()).anySatisfy(problem -> assertThat(problem.render())
-                                .contains(fault)
-                                .contains(remedy)));
+                        e -> assertThat(e.problems())
+                                .anySatisfy(problem -> assertThat(problem.render())
+                                        .contains(fault)
+                                        .contains(remedy)));
     }
 
     @Test
     void aSensitivityNamesTheValuesWhoseCorrelationItIgnores() throws IOException {
         Map<String, Measure> values = new LinkedHashMap<>();
         values.put("body.mass", new Measure(QuantityKind.MASS, 300, 10, Provenance.CALIBRATED, ""));
-        values.put(
-                "axles[0].springs[0].rate", new Measure(QuantityKind.RATE, 20_000, 900, Provenance.CALIBRATED, ""));
+        values.put("axles[0].springs[0].rate", new Measure(QuantityKind.RATE, 20_000, 900, Provenance.CALIBRATED, ""));
         Path file = folder.resolve("quarter.yaml");
         Files.writeString(
                 file, VehicleDocument.read(file).rewritten(values, new double[][] {{1, 0.8}, {0.8, 1}}, "a test"));
 
-        Method.Indices indices =
-                (Method.Indices) study(HEAD + "sensitivity: {method: sobol indices}\n").method();
+        Method.Indices indices = (Method.Indices)
+                study(HEAD + "sensitivity: {method: sobol indices}\n").method();
 
         assertThat(indices.correlated()).singleElement().satisfies(pair -> {
             assertThat(pair.correlation()).isEqualTo(0.8);
@@ -195,6 +210,7 @@ class SearchFileTest {
                     .anyMatch(name -> name.contains("mass"))
                     .anyMatch(name -> name.contains("rate"));
         });
-        assertThat(Optional.of(indices.correlated().get(0)).map(Correlated::correlation)).contains(0.8);
+        assertThat(Optional.of(indices.correlated().get(0)).map(Correlated::correlation))
+                .contains(0.8);
     }
 }

@@ -53,8 +53,7 @@ class LimitedSearchTest {
     @Test
     void aLimitOnACountIsKeptFromTheStepOn() {
         Limit limit = new Limit(Asked.everywhere(0), Limit.Side.BELOW, 5);
-        Search.Found found = of(
-                        x -> x[0], x -> one(limit.excess(Math.floor(20 * (1 - x[0]) - 1e-9) / 2)), 60)
+        Search.Found found = of(x -> x[0], x -> one(limit.excess(Math.floor(20 * (1 - x[0]) - 1e-9) / 2)), 60)
                 .least(1, 1);
 
         assertThat(x(found)).isBetween(0.5 - 1e-9, 0.5002);
@@ -63,18 +62,22 @@ class LimitedSearchTest {
 
     @Test
     void whatMayReachItsBoundReachesIt() {
-        assertThat(new Limit(Asked.everywhere(0), Limit.Side.AT_MOST, 0).excess(0)).isNotPositive();
-        assertThat(new Limit(Asked.everywhere(0), Limit.Side.BELOW, 5).excess(5)).isPositive();
-        assertThat(new Limit(Asked.everywhere(0), Limit.Side.BELOW, 5).excess(6)).isEqualTo(0.2);
-        assertThat(new Limit(Asked.everywhere(0), Limit.Side.ABOVE, 5).excess(4)).isEqualTo(0.2);
-        assertThat(new Limit(Asked.everywhere(0), Limit.Side.AT_LEAST, 5).excess(5)).isNotPositive();
+        assertThat(new Limit(Asked.everywhere(0), Limit.Side.AT_MOST, 0).excess(0))
+                .isNotPositive();
+        assertThat(new Limit(Asked.everywhere(0), Limit.Side.BELOW, 5).excess(5))
+                .isPositive();
+        assertThat(new Limit(Asked.everywhere(0), Limit.Side.BELOW, 5).excess(6))
+                .isEqualTo(0.2);
+        assertThat(new Limit(Asked.everywhere(0), Limit.Side.ABOVE, 5).excess(4))
+                .isEqualTo(0.2);
+        assertThat(new Limit(Asked.everywhere(0), Limit.Side.AT_LEAST, 5).excess(5))
+                .isNotPositive();
     }
 
     @Test
     void theDeeperOfTwoStretchesThatKeepTheLimit() {
         // kept below 0.3 and above 0.7; the slope falls towards the middle, a little lower on the right
-        Search.Found found = of(
-                        x -> Math.abs(x[0] - 0.5) - 0.1 * x[0], x -> one(0.2 - Math.abs(x[0] - 0.5)), 90)
+        Search.Found found = of(x -> Math.abs(x[0] - 0.5) - 0.1 * x[0], x -> one(0.2 - Math.abs(x[0] - 0.5)), 90)
                 .least(1, 1);
 
         assertThat(x(found)).isBetween(0.7, 0.7002);
@@ -90,8 +93,8 @@ class LimitedSearchTest {
 
     @Test
     void whereNothingKeepsTheLimitWhatBreaksItLeastIsShown() {
-        Search.Found found = of(x -> x[0], x -> one(0.1 + Math.pow(x[0] - 0.66, 2)), 60)
-                .least(1, 1);
+        Search.Found found =
+                of(x -> x[0], x -> one(0.1 + Math.pow(x[0] - 0.66, 2)), 60).least(1, 1);
 
         assertThat(found.keeps()).isFalse();
         assertThat(x(found)).isCloseTo(0.66, within(1e-2));
@@ -110,7 +113,8 @@ class LimitedSearchTest {
     @Test
     void aTargetIsMetWhereTheLimitAllows() {
         // met at 0.25 and 0.75, of which the limit leaves the second
-        Search.Found found = of(x -> Math.abs(x[0] - 0.5), x -> one(0.4 - x[0]), 80).meeting(0.25);
+        Search.Found found =
+                of(x -> Math.abs(x[0] - 0.5), x -> one(0.4 - x[0]), 80).meeting(0.25);
 
         assertThat(found.settled()).isTrue();
         assertThat(x(found)).isCloseTo(0.75, within(2e-4));

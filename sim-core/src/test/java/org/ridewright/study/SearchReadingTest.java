@@ -88,7 +88,8 @@ class SearchReadingTest {
 
     @Test
     void hollowsDeeperThanAHundredthAreCountedAndThoseOfARippleAreNot() {
-        assertThat(reading(x -> 2 + 0.1 * Math.cos(6 * Math.PI * x), x -> 4, 201).hollows())
+        assertThat(reading(x -> 2 + 0.1 * Math.cos(6 * Math.PI * x), x -> 4, 201)
+                        .hollows())
                 .isEqualTo(3);
         assertThat(reading(x -> 2 + x + 0.005 * Math.cos(60 * Math.PI * x), x -> 4, 201)
                         .hollows())
