@@ -31,7 +31,13 @@ final class StudyTable {
     }
 
     static List<String> lines(Study study, SearchRun.Result result) {
-        return lines(StudySummary.of(study, result));
+        List<String> lines = lines(StudySummary.of(study, result));
+        List<String> answer = StudySummary.answer(study, result);
+        if (!answer.isEmpty()) {
+            lines.add("");
+            lines.addAll(answer);
+        }
+        return lines;
     }
 
     private static List<String> lines(StudySummary summary) {

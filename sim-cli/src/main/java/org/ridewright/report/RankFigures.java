@@ -35,6 +35,9 @@ final class RankFigures {
             Question question = findings.study().questions().get(q);
             List<Figure> figures = new ArrayList<>();
             for (int t = 0; t < findings.tests().size(); t++) {
+                if (!findings.effects(t, q).isTold()) {
+                    continue;
+                }
                 int test = t;
                 int asked = q;
                 int[] ranked = ranked(
@@ -52,7 +55,9 @@ final class RankFigures {
                         screened(findings, question, t, q, ranked),
                         ranked.length));
             }
-            groups.add(new FigureGroup(StudyFigures.heading(question), figures));
+            if (!figures.isEmpty()) {
+                groups.add(new FigureGroup(StudyFigures.heading(question), figures));
+            }
         }
         return groups;
     }
@@ -84,6 +89,9 @@ final class RankFigures {
             Question question = findings.study().questions().get(q);
             List<Figure> figures = new ArrayList<>();
             for (int t = 0; t < findings.tests().size(); t++) {
+                if (!findings.indices(t, q).isTold()) {
+                    continue;
+                }
                 int test = t;
                 int asked = q;
                 int[] ranked = ranked(
@@ -100,7 +108,9 @@ final class RankFigures {
                         indexed(findings, t, q, ranked),
                         2 * ranked.length));
             }
-            groups.add(new FigureGroup(StudyFigures.heading(question), figures));
+            if (!figures.isEmpty()) {
+                groups.add(new FigureGroup(StudyFigures.heading(question), figures));
+            }
         }
         return groups;
     }

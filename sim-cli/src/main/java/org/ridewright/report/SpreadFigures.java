@@ -54,6 +54,10 @@ final class SpreadFigures {
         double[] ends = ends(q);
         List<Panel> panels = new ArrayList<>();
         for (int t = 0; t < findings.tests().size(); t++) {
+            boolean last = t == findings.tests().size() - 1;
+            if (isBlank(t, q) && !(last && panels.isEmpty())) {
+                continue;
+            }
             List<Series> series = new ArrayList<>();
             series.add(band(WIDE, x, t, q, 0.05, 0.95, Trace.AREA));
             series.add(band(NARROW, x, t, q, 0.25, 0.75, Trace.DEEP_AREA));
@@ -88,6 +92,12 @@ final class SpreadFigures {
                 columns,
                 Figure.PAGE_WIDTH_MM,
                 Math.min(1400, rows * (columns == 1 ? 80.0 : 62.0) + 16));
+    }
+
+    /** Whether a ride test has no such answer, as an endless road has no coming to rest. */
+    private boolean isBlank(int t, int q) {
+        return IntStream.range(0, findings.axis().length)
+                .allMatch(slot -> findings.spread(slot, t, q).count() == 0);
     }
 
     /** Ends of the vertical axis that all panels share, with the zero where it is near. */

@@ -22,13 +22,13 @@ import org.ridewright.study.Tries;
  * that nothing sets apart, is not called one.
  */
 final class StudyAnswer {
-    private static final String NOTHING = "(not ridden)";
+    static final String NOTHING = "(not ridden)";
 
     private final List<Question> questions;
     private final Tries tries;
     private final Optional<Factor> along;
 
-    private StudyAnswer(List<Question> questions, Tries tries, Optional<Factor> along) {
+    StudyAnswer(List<Question> questions, Tries tries, Optional<Factor> along) {
         this.questions = questions;
         this.tries = tries;
         this.along = along;
@@ -56,7 +56,7 @@ final class StudyAnswer {
         return method instanceof Method.Sweep sweep ? Optional.of(sweep.swept().get(0)) : Optional.empty();
     }
 
-    private String of(Telling telling) {
+    String of(Telling telling) {
         if (telling instanceof Telling.Where where) {
             return where(where);
         }

@@ -7,11 +7,11 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.ridewright.study.CompareFindings;
+import org.ridewright.study.Correlated;
 import org.ridewright.study.Estimate;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
 import org.ridewright.study.IndexFindings;
-import org.ridewright.study.Method;
 import org.ridewright.study.QuantileSketch;
 import org.ridewright.study.Question;
 import org.ridewright.study.ScreeningFindings;
@@ -70,32 +70,7 @@ public final class StudyJson {
     public static String render(Study study, SearchRun.Result result) {
         long failed = result.way().stream().filter(s -> s.outcome().hasFailed()).count();
         ObjectNode root = root(study, result.way().size(), failed);
-        Method.Search method = (Method.Search) study.method();
-        Question sought = study.questions().get(0);
-        root.put("sought", sought.name());
-        root.put("unit", sought.measure().unit());
-        method.target().ifPresent(target -> JsonNumbers.put(root, "target", target));
-        root.put("ended by itself", result.found().settled());
-        if (result.best() >= 0) {
-            SearchRun.Step best = result.way().get(result.best());
-            ObjectNode at = root.putObject("best");
-            at.put("run", best.trial().run());
-            ArrayNode values = at.putArray("values");
-            for (int f = 0; f < method.factors().size(); f++) {
-                Factor factor = method.factors().get(f);
-                JsonNumbers.value(values, factor.name(), factor.shown(factor.at(best.shares()[f])), factor.unit());
-            }
-            JsonNumbers.put(at, sought.name(), best.worth());
-        }
-        ArrayNode way = root.putArray("way");
-        for (SearchRun.Step step : result.way()) {
-            ObjectNode node = way.addObject().put("run", step.trial().run());
-            ArrayNode shares = node.putArray("shares of the ranges");
-            for (double share : step.shares()) {
-                shares.add(share);
-            }
-            JsonNumbers.put(node, sought.name(), step.worth());
-        }
+        new SearchJson(study, result).write(root);
         return text(root);
     }
 
@@ -224,10 +199,15 @@ public final class StudyJson {
 
     private static void screening(ObjectNode root, ScreeningFindings findings) {
         root.put("trajectories", findings.trajectories());
+        correlated(root, findings.correlated());
         ArrayNode answers = root.putArray("answers");
         for (int t = 0; t < findings.tests().size(); t++) {
             for (int q = 0; q < findings.study().questions().size(); q++) {
-                ArrayNode effects = answer(answers, findings, t, q).putArray("effects over the whole range");
+                ObjectNode answer = answer(answers, findings, t, q);
+                answer.put("jumps used", findings.effects(t, q).used());
+                answer.put("jumps left out", findings.effects(t, q).left());
+                answer.put("told", findings.effects(t, q).isTold());
+                ArrayNode effects = answer.putArray("effects over the whole range");
                 for (int f = 0; f < findings.factors().size(); f++) {
                     ObjectNode node = effects.addObject()
                             .put("value", findings.factors().get(f).name());
@@ -241,12 +221,15 @@ public final class StudyJson {
 
     private static void indices(ObjectNode root, IndexFindings findings) {
         root.put("points", findings.draws());
+        correlated(root, findings.correlated());
         ArrayNode answers = root.putArray("answers");
         for (int t = 0; t < findings.tests().size(); t++) {
             for (int q = 0; q < findings.study().questions().size(); q++) {
                 ObjectNode node = answer(answers, findings, t, q);
                 estimate(node, "standard deviation", findings.indices(t, q).deviation());
                 node.put("points used", findings.indices(t, q).used());
+                node.put("points left out", findings.indices(t, q).left());
+                node.put("told", findings.indices(t, q).isTold());
                 ArrayNode indices = node.putArray("Sobol' indices");
                 for (int f = 0; f < findings.factors().size(); f++) {
                     ObjectNode each = indices.addObject()
@@ -255,6 +238,15 @@ public final class StudyJson {
                     estimate(each, "total", findings.indices(t, q).total(f));
                 }
             }
+        }
+    }
+
+    private static void correlated(ObjectNode root, List<Correlated> pairs) {
+        ArrayNode nodes = root.putArray("correlations that are ignored");
+        for (Correlated pair : pairs) {
+            ArrayNode values =
+                    nodes.addObject().put("correlation", pair.correlation()).putArray("values");
+            values.add(pair.one()).add(pair.other());
         }
     }
 

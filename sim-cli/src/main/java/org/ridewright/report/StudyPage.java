@@ -1,11 +1,14 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.study.CompareFindings;
+import org.ridewright.study.Correlated;
+import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
 import org.ridewright.study.IndexFindings;
 import org.ridewright.study.Method;
@@ -20,6 +23,8 @@ import org.ridewright.study.UncertaintyFindings;
 /** The page of a study. One file that needs no other. */
 public final class StudyPage {
     private static final String TEMPLATE = "study.ftlh";
+    /** Correlated pairs that are named. */
+    private static final int MOST_PAIRS = 12;
 
     private StudyPage() {}
 
@@ -30,6 +35,7 @@ public final class StudyPage {
         model.put("failed", findings.failed());
         model.put("reasons", findings.reasons());
         model.put("own", StudyAnswer.of(findings));
+        model.put("drawn", true);
         model.put("asked", asked(findings));
         model.put("note", note(findings) + leftOut(findings));
         return Templates.render(TEMPLATE, model);
@@ -42,30 +48,52 @@ public final class StudyPage {
         Method.Search method = (Method.Search) study.method();
         List<SearchRun.Step> failed =
                 result.way().stream().filter(s -> s.outcome().hasFailed()).toList();
-        model.put("own", List.of());
+        model.put("own", SearchAnswer.of(study, result));
+        model.put("drawn", false);
         model.put("runs", result.way().size());
         model.put("failed", failed.size());
         model.put(
                 "reasons", failed.stream().limit(1).map(SearchRun.Step::reason).toList());
-        String names = String.join(
-                " and ", method.factors().stream().map(f -> f.name()).toList());
+        SearchWords words = new SearchWords(study);
+        String names =
+                SearchWords.listed(method.factors().stream().map(Factor::name).toList());
+        String what = words.titled(
+                method.sought().asked(), result.way().get(0).outcome().tests().size());
         model.put(
                 "asked",
-                "For which " + names + " "
-                        + method.target()
-                                .map(t -> study.questions().get(0).title() + " is " + Numbers.of(t) + " "
-                                        + study.questions().get(0).measure().unit())
-                                .orElse(study.questions().get(0).title() + " is "
-                                        + (method.least() ? "least" : "greatest"))
+                "For which " + names + " " + what + " is "
+                        + method.sought()
+                                .target()
+                                .map(t -> StudySummary.with(
+                                        t, words.question(method.sought().asked())))
+                                .orElse(method.sought().least() ? "least" : "greatest")
+                        + (method.limits().isEmpty() ? "" : ", provided " + words.limits())
                         + ".");
-        model.put(
-                "note",
-                method.factors().size() == 1
-                        ? "Nine looks at equal distances over the range, then Brent's method between the neighbours of the best one, or across the "
-                                + "first change of sign where a target is sought. Another optimum that lies between two of the nine looks can be missed."
-                        : "CMA-ES from the middle of the ranges. It finds the best of a neighbourhood, which need not be the best of all; another seed "
-                                + "that ends elsewhere would show it.");
+        model.put("note", note(method));
         return Templates.render(TEMPLATE, model);
+    }
+
+    private static String note(Method.Search method) {
+        boolean limited = !method.limits().isEmpty();
+        if (method.factors().size() > 1) {
+            return "CMA-ES from the middle of the ranges"
+                    + (limited
+                            ? ", runs that keep the limits before those that break them, and of these the lesser excess first (Deb 2000); once at rest it starts "
+                                    + "anew from where it is, until that gains nothing. In a narrow corner between limits it may still stop short."
+                            : ".")
+                    + " It finds the best of a neighbourhood, which need not be the best of all; another seed that ends elsewhere would show it.";
+        }
+        return method.looks() + " looks at equal distances over the range, then "
+                + (limited
+                        ? "Brent's root search for the border wherever one of two neighbours keeps the limits and the other does not, then "
+                        : "")
+                + "Brent's method between the neighbours of the best one"
+                + (limited ? " of each stretch that keeps them" : "")
+                + (method.sought().target().isPresent()
+                        ? ", or across the first change of sign of the distance from the target"
+                        : "")
+                + ". What lies between two looks can be missed"
+                + (limited ? ", also a stretch that keeps the limits." : ".");
     }
 
     private static Map<String, Object> model(
@@ -122,7 +150,32 @@ public final class StudyPage {
                 + indices.factors().size() + " values varying (" + indices.draws() + " points).";
     }
 
+    /** What it means that values are varied independently. */
+    private static String independent(List<Correlated> correlated) {
+        if (correlated.isEmpty()) {
+            return "Values are varied independently; none of them are known to be correlated.";
+        }
+        List<String> pairs = correlated.stream()
+                .sorted(Comparator.comparingDouble(c -> -Math.abs(c.correlation())))
+                .limit(MOST_PAIRS)
+                .map(c -> c.one() + " with " + c.other() + " (" + Numbers.of(c.correlation(), 2) + ")")
+                .toList();
+        return "CORRELATION IS IGNORED: values are varied independently, although these were calibrated together and are correlated: "
+                + String.join("; ", pairs)
+                + (correlated.size() > pairs.size()
+                        ? "; and " + (correlated.size() - pairs.size()) + " more pairs"
+                        : "")
+                + ". What each of a pair does is then told for values that do not go together as they are known to, and their shares add up to another variance "
+                + "than the true one. The method 'uncertainty' draws them together.";
+    }
+
     private static String leftOut(Findings findings) {
+        if (findings.failed() > 0 && (findings instanceof ScreeningFindings || findings instanceof IndexFindings)) {
+            return " " + findings.failed() + " of " + findings.runs()
+                    + " runs could not be ridden in full, and what rests on them is left out: what stands here is "
+                    + "of the values with which the vehicles can ride. A value of which one end cannot be ridden comes out too small. Of an answer that lacks more "
+                    + "than a tenth nothing is told.";
+        }
         return findings.failed() == 0 || findings instanceof SweepFindings
                 ? ""
                 : " Runs that could not be ridden are left out: what stands here holds for values with which the vehicles can stand and ride.";
@@ -140,14 +193,14 @@ public final class StudyPage {
         } else if (findings instanceof UncertaintyFindings) {
             return "A tolerance is taken as one standard deviation: of lengths, angles and what is not positive as they are, of everything else by factors. "
                     + "Values that were calibrated together are drawn together.";
-        } else if (findings instanceof ScreeningFindings) {
+        } else if (findings instanceof ScreeningFindings screening) {
             return "An effect is the change of the answer over the whole range of a value, as told by jumps over half of it (for a value with a tolerance: "
-                    + "half of its distribution). σ large beside μ* says that a value acts otherwise where others are otherwise, or not in proportion. Values are "
-                    + "varied independently, whatever their correlation. Source: Morris, Technometrics 33 (1991).";
-        } else if (findings instanceof IndexFindings) {
-            return "Values are varied independently, whatever their correlation. Intervals are those of 400 resamples of the points, which are "
+                    + "half of its distribution). σ large beside μ* says that a value acts otherwise where others are otherwise, or not in proportion. "
+                    + "Source: Morris, Technometrics 33 (1991). " + independent(screening.correlated());
+        } else if (findings instanceof IndexFindings indices) {
+            return "Intervals are those of 400 resamples of the points, which are "
                     + "spread more evenly than the resampling assumes; they are rather too wide. Estimators: Saltelli and others (2010) for the first order, "
-                    + "Jansen (1999) for the total.";
+                    + "Jansen (1999) for the total. " + independent(indices.correlated());
         }
         return "";
     }

@@ -8,10 +8,8 @@ import org.ridewright.study.Estimate;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
 import org.ridewright.study.IndexFindings;
-import org.ridewright.study.Method;
 import org.ridewright.study.QuantileSketch;
 import org.ridewright.study.Question;
-import org.ridewright.study.RideMeasure;
 import org.ridewright.study.ScreeningFindings;
 import org.ridewright.study.SearchRun;
 import org.ridewright.study.Study;
@@ -38,6 +36,11 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         return StudyAnswer.of(findings);
     }
 
+    /** The same of a search. */
+    public static List<String> answer(Study study, SearchRun.Result result) {
+        return SearchAnswer.of(study, result);
+    }
+
     /** Of all methods but a search. */
     public static StudySummary of(Findings findings) {
         if (findings instanceof SweepFindings sweep) {
@@ -53,7 +56,7 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
     }
 
     /** A number with its unit. */
-    private static String with(double value, Question question) {
+    static String with(double value, Question question) {
         String unit = question.measure().unit();
         return Numbers.of(value) + (unit.equals("1") || !Double.isFinite(value) ? "" : " " + unit);
     }
@@ -261,6 +264,16 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
             for (int t = 0; t < findings.tests().size() && !findings.base().isEmpty(); t++) {
                 int test = t;
                 int asked = q;
+                if (!findings.effects(t, q).isTold()) {
+                    long left = findings.effects(t, q).left();
+                    sentences.add(untold(
+                            question,
+                            findings.tests().get(t),
+                            left,
+                            left + findings.effects(t, q).used(),
+                            "jumps lead to or from"));
+                    continue;
+                }
                 int[] ranked = RankFigures.ranked(
                         findings.factors().size(),
                         f -> findings.effects(test, asked).size(f));
@@ -291,6 +304,11 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
                 rows,
                 3,
                 sentences);
+    }
+
+    private static String untold(Question question, String test, long left, long all, String what) {
+        return "What moves " + question.name() + " (" + test + ") is not told: " + left + " of " + all + " " + what
+                + " a run that gave no such answer, and with more than a tenth left out the rest says too little of the whole.";
     }
 
     private static String strongest(
@@ -325,6 +343,16 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
             for (int t = 0; t < findings.tests().size() && !findings.base().isEmpty(); t++) {
                 int test = t;
                 int asked = q;
+                if (!findings.indices(t, q).isTold()) {
+                    long left = findings.indices(t, q).left();
+                    sentences.add(untold(
+                            question,
+                            findings.tests().get(t),
+                            left,
+                            left + findings.indices(t, q).used(),
+                            "points need"));
+                    continue;
+                }
                 int[] ranked = RankFigures.ranked(
                         findings.factors().size(),
                         f -> findings.indices(test, asked).total(f));
@@ -362,70 +390,6 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
 
     /** Of a search. */
     public static StudySummary of(Study study, SearchRun.Result result) {
-        Method.Search method = (Method.Search) study.method();
-        List<List<String>> rows = new ArrayList<>();
-        List<String> heads = new ArrayList<>(List.of(""));
-        method.factors().forEach(f -> heads.add(f.head()));
-        study.questions().forEach(q -> heads.add(q.head()));
-        SearchRun.Step written = result.way().get(0);
-        rows.add(row("as written", study, method, written));
-        if (result.best() >= 0) {
-            rows.add(row("found", study, method, result.way().get(result.best())));
-        }
-        return new StudySummary(heads, rows, 1, List.of(sentence(study, method, result)));
-    }
-
-    private static List<String> row(String name, Study study, Method.Search method, SearchRun.Step step) {
-        List<String> row = new ArrayList<>(List.of(name));
-        for (int f = 0; f < method.factors().size(); f++) {
-            Factor factor = method.factors().get(f);
-            row.add(
-                    step.shares().length > 0
-                            ? Numbers.of(factor.shown(factor.at(step.shares()[f])))
-                            : study.asWritten(factor).isPresent()
-                                    ? Numbers.of(study.asWritten(factor).getAsDouble())
-                                    : "–");
-        }
-        for (int q = 0; q < study.questions().size(); q++) {
-            int asked = q;
-            RideMeasure measure = study.questions().get(q).measure();
-            row.add(Numbers.of(measure.worst(step.outcome().tests().stream()
-                    .map(line -> line.answer(asked))
-                    .filter(v -> !Double.isNaN(v))
-                    .toList())));
-        }
-        return row;
-    }
-
-    private static String sentence(Study study, Method.Search method, SearchRun.Result result) {
-        Question question = study.questions().get(0);
-        if (result.best() < 0) {
-            return "No run of the search could be ridden; the table of runs says why.";
-        }
-        SearchRun.Step best = result.way().get(result.best());
-        List<String> at = new ArrayList<>();
-        boolean atEnd = false;
-        for (int f = 0; f < method.factors().size(); f++) {
-            Factor factor = method.factors().get(f);
-            at.add(at(factor, factor.shown(factor.at(best.shares()[f]))));
-            atEnd |= best.shares()[f] < 1e-3 || best.shares()[f] > 1 - 1e-3;
-        }
-        String of = question.title() + (best.outcome().tests().size() > 1 ? ", the worst of all ride tests," : "");
-        String where = String.join(", ", at);
-        if (method.target().isPresent()) {
-            double target = method.target().get();
-            return result.found().settled()
-                    ? RideFigures.upperFirst(of) + " meets " + with(target, question) + " at " + where + " ("
-                            + with(best.worth(), question) + ")."
-                    : RideFigures.upperFirst(of) + " does not meet " + with(target, question)
-                            + " as far as the search looked; it comes nearest, " + with(best.worth(), question)
-                            + ", at "
-                            + where + ".";
-        }
-        return RideFigures.upperFirst(of) + " is " + (method.least() ? "least" : "greatest") + ", "
-                + with(best.worth(), question) + ", at " + where + "; as written it is "
-                + with(result.way().get(0).worth(), question) + "."
-                + (atEnd ? " This is an end of the range: beyond it there may be better." : "")
-                + (result.found().settled() ? "" : " The search was ended by its number of runs, not by itself.");
+        return SearchSummary.of(study, result);
     }
 }

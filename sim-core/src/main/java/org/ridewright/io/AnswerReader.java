@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.ridewright.ride.RideBench;
 import org.ridewright.ride.Scenario;
 import org.ridewright.study.Answer;
+import org.ridewright.study.Factor;
 import org.ridewright.study.Method;
 import org.ridewright.study.Question;
 import org.ridewright.study.StudyBench;
@@ -19,22 +20,21 @@ import org.ridewright.study.Variant;
 
 /** Reads the sentences that a study makes from its numbers, and what fills their blanks. */
 final class AnswerReader {
-    private static final String[] KINDS = {"value", "change", "best", "first", "order", "where"};
+    private static final String[] KINDS = {"value", "change", "best", "first", "order", "where", "found", "binding"};
     private static final String[] KEYS = {
-        "value", "change", "best", "first", "order", "where", "of", "from", "to", "against", "above", "below", "as",
-        "on"
+        "value", "change", "best", "first", "order", "where", "found", "binding", "of", "from", "to", "against",
+        "above", "below", "as", "on"
     };
+    private static final Words<Boolean> LIMITS = Words.of("what may bind", List.of(true), limits -> "limits");
     private static final Words<Boolean> FORMS =
             Words.of("a way to state a change", List.of(false, true), units -> units ? "difference" : "per cent");
 
-    private final List<Question> questions;
+    private final AskedReader asked;
     private final Subjects subjects;
-    private final List<List<String>> tests;
 
-    private AnswerReader(List<Question> questions, Subjects subjects, List<List<String>> tests) {
-        this.questions = questions;
+    private AnswerReader(AskedReader asked, Subjects subjects) {
+        this.asked = asked;
         this.subjects = subjects;
-        this.tests = tests;
     }
 
     /** Empty if there is none, or something is wrong with it, which is noted. */
@@ -49,32 +49,13 @@ final class AnswerReader {
                             study.node("answer").orElseThrow(),
                             "",
                             "cannot be made from this kind of study",
-                            "a comparison, an uncertainty, or a sweep of one value, of at most " + Subjects.MOST
-                                    + " steps",
+                            "a comparison, an uncertainty, a search, or a sweep of one value, of at most "
+                                    + Subjects.MOST + " steps",
                             "remove 'answer'; the report says what was found");
             return Optional.empty();
         }
-        AnswerReader reader = new AnswerReader(questions, subjects.get(), tests(method, variants.get(0)));
+        AnswerReader reader = new AnswerReader(AskedReader.of(questions, method, variants.get(0)), subjects.get());
         return reader.read(study.partOrMissing("answer", "an answer", "sentences", "blanks"));
-    }
-
-    /** Labels of the ride tests that each thing goes through. */
-    private static List<List<String>> tests(Method method, Variant first) {
-        Scenario scenario = first.texts().isEmpty()
-                ? first.scenario().asWritten()
-                : first.scenario().with(first.texts());
-        List<List<String>> labels =
-                RideBench.tests(scenario).stream().map(StudyBench::labels).toList();
-        int thing = !(method instanceof Method.Compare compare)
-                ? -1
-                : switch (compare.by()) {
-                    case VEHICLES -> 0;
-                    case LOAD_CASES -> 1;
-                    case VARIANTS -> -1;
-                };
-        return labels.stream()
-                .filter(l -> thing < 0 || l.get(thing).equals(labels.get(0).get(thing)))
-                .toList();
     }
 
     private Optional<Answer> read(Part part) {
@@ -138,8 +119,11 @@ final class AnswerReader {
         if (kind.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Integer> question = question(part, kind.get());
-        Optional<List<String>> on = on(part, kind.get());
+        if (kind.get().equals("found") || kind.get().equals("binding")) {
+            return ofSearch(part, kind.get());
+        }
+        Optional<Integer> question = asked.question(part, kind.get());
+        Optional<List<String>> on = asked.on(part, kind.get(), kind.get().equals("where"));
         if (question.isEmpty() || on.isEmpty()) {
             return Optional.empty();
         }
@@ -161,9 +145,32 @@ final class AnswerReader {
         };
     }
 
+    /** The value that a search found, or which of its limits bind. */
+    private Optional<Telling> ofSearch(Part part, String kind) {
+        if (subjects.search().isEmpty()) {
+            part.reading()
+                    .problem(
+                            part.node(kind).orElseThrow(),
+                            "",
+                            "needs a search",
+                            "a study with 'search'",
+                            "ask for 'value', 'change' or 'order'");
+            return Optional.empty();
+        }
+        Method.Search search = subjects.search().get();
+        if (kind.equals("binding")) {
+            return part.wordIfAny("binding", LIMITS).map(limits -> new Telling.Binding());
+        }
+        List<String> names = search.factors().stream().map(Factor::name).toList();
+        return part.textIfAny("found", "the name of what is sought")
+                .flatMap(text -> AskedReader.one(
+                        part, "found", names.indexOf(text), text, "is not what the search varies", names))
+                .map(Telling.Found::new);
+    }
+
     private Optional<Telling> first(Part part, int question, List<String> on) {
         Optional<String> side = part.oneOf("above", "below");
-        return side.flatMap(key -> part.node(key).flatMap(node -> new Values(part.reading()).number(node)))
+        return side.flatMap(key -> asked.bound(part, key, question))
                 .map(bound -> new Telling.First(question, side.get().equals("above"), bound, on));
     }
 
@@ -180,12 +187,6 @@ final class AnswerReader {
         return subjects.isAxis();
     }
 
-    private Optional<Integer> question(Part part, String key) {
-        List<String> names = questions.stream().map(Question::name).toList();
-        return part.textIfAny(key, "one of the answers")
-                .flatMap(text -> one(part, key, names.indexOf(text), text, "is not among the answers", names));
-    }
-
     private Optional<Integer> thing(Part part, String key) {
         if (!part.has(key)) {
             if (subjects.names().size() == 1) {
@@ -198,45 +199,9 @@ final class AnswerReader {
             if (subjects.isAxis() && (text.equals("best") || text.equals("worst"))) {
                 return Optional.of(text.equals("best") ? Telling.BEST : Telling.WORST);
             }
-            return one(part, key, subjects.number(text), text, "is not " + subjects.called(), subjects.names());
+            return AskedReader.one(
+                    part, key, subjects.number(text), text, "is not " + subjects.called(), subjects.names());
         });
-    }
-
-    private static Optional<Integer> one(
-            Part part, String key, int number, String text, String fault, List<String> known) {
-        if (number < 0) {
-            part.reading()
-                    .problem(
-                            part.node(key).orElseThrow(), text, fault, Words.listed(known), Hints.nearest(text, known));
-            return Optional.empty();
-        }
-        return Optional.of(number);
-    }
-
-    private Optional<List<String>> on(Part part, String kind) {
-        boolean several = kind.equals("where");
-        List<String> on = part.has("on") ? part.texts("on", "a road, load case or speed") : List.of();
-        long found = tests.stream().filter(t -> t.containsAll(on)).count();
-        if (found == 1 || several && found > 0) {
-            return Optional.of(on);
-        }
-        Set<String> words = new LinkedHashSet<>();
-        for (int i = 0; i < 4; i++) {
-            int label = i;
-            Set<String> each =
-                    new LinkedHashSet<>(tests.stream().map(t -> t.get(label)).toList());
-            if (each.size() > 1) {
-                words.addAll(each);
-            }
-        }
-        part.reading()
-                .problem(
-                        part.node("on").orElseGet(() -> part.node(kind).orElseThrow()),
-                        String.join(", ", on),
-                        found == 0 ? "is no ride test" : "leaves " + found + " ride tests",
-                        "what tells one ride test from the others: " + Words.listed(List.copyOf(words)),
-                        "write on: [...] with as many of these as it takes");
-        return Optional.empty();
     }
 
     /**
@@ -244,19 +209,24 @@ final class AnswerReader {
      *
      * @param isAxis whether they are levels that stand on an axis of numbers
      */
-    private record Subjects(List<String> names, boolean isAxis, Optional<Method.Swept> swept) {
+    private record Subjects(
+            List<String> names, boolean isAxis, Optional<Method.Swept> swept, Optional<Method.Search> search) {
         /** More levels than these are not all kept. */
         static final int MOST = 401;
 
         static Optional<Subjects> of(Method method, List<Variant> variants) {
             if (method instanceof Method.Compare compare) {
-                return Optional.of(new Subjects(compared(compare, variants), false, Optional.empty()));
+                return Optional.of(
+                        new Subjects(compared(compare, variants), false, Optional.empty(), Optional.empty()));
             } else if (method instanceof Method.Uncertainty uncertainty) {
                 return uncertainty.along().isEmpty()
-                        ? Optional.of(new Subjects(List.of("as written"), false, Optional.empty()))
+                        ? Optional.of(new Subjects(List.of("as written"), false, Optional.empty(), Optional.empty()))
                         : along(uncertainty.along().get());
             } else if (method instanceof Method.Sweep sweep && sweep.swept().size() == 1) {
                 return along(sweep.swept().get(0));
+            } else if (method instanceof Method.Search search) {
+                return Optional.of(
+                        new Subjects(List.of("as written", "found"), false, Optional.empty(), Optional.of(search)));
             }
             return Optional.empty();
         }
@@ -282,11 +252,13 @@ final class AnswerReader {
             }
             List<String> names =
                     swept.coordinates().stream().map(swept.factor()::level).toList();
-            return Optional.of(new Subjects(names, !swept.factor().unit().isEmpty(), Optional.of(swept)));
+            return Optional.of(
+                    new Subjects(names, !swept.factor().unit().isEmpty(), Optional.of(swept), Optional.empty()));
         }
 
         String called() {
-            return swept.map(s -> "a step of " + s.factor().name()).orElse("one of what is compared");
+            return swept.map(s -> "a step of " + s.factor().name())
+                    .orElse(search.isPresent() ? "one of the two" : "one of what is compared");
         }
 
         /** Which one a text means; −1 if none. */

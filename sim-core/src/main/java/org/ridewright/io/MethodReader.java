@@ -5,9 +5,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.ridewright.study.Correlated;
 import org.ridewright.study.Draws;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Method;
+import org.ridewright.study.Question;
 import org.ridewright.study.Uncertain;
 import org.ridewright.study.Variant;
 
@@ -22,17 +24,17 @@ final class MethodReader {
             by -> by == Method.By.VEHICLES ? "vehicles" : "load cases");
     private static final Words<Boolean> SENSITIVITIES =
             Words.of("a method of sensitivity", List.of(false, true), indices -> indices ? "sobol indices" : "morris");
-    private static final Words<Boolean> BEST =
-            Words.of("what is best", List.of(true, false), least -> least ? "least" : "greatest");
 
     private final VariantReader.Base base;
     private final VariantReader variantReader;
     private final FactorReader factors;
+    private final List<Question> questions;
     private final List<Variant> variants = new ArrayList<>();
 
-    MethodReader(VariantReader.Base base, VariantReader variantReader) {
+    MethodReader(VariantReader.Base base, VariantReader variantReader, List<Question> questions) {
         this.base = base;
         this.variantReader = variantReader;
+        this.questions = questions;
         factors = new FactorReader(base);
         variants.add(base.variant());
     }
@@ -52,7 +54,7 @@ final class MethodReader {
             case "compare" -> compare(study);
             case "uncertainty" -> uncertainty(study);
             case "sensitivity" -> sensitivity(study);
-            default -> search(study);
+            default -> new SearchReader(factors, questions, base).read(study);
         };
     }
 
@@ -181,8 +183,11 @@ final class MethodReader {
                 "sensitivity", "a sensitivity", "method", "of", "ranges", "trajectories", "levels", "draws", "seed");
         boolean indices = part.word("method", SENSITIVITIES);
         List<Factor> varying = ranges(part);
+        List<Correlated> correlated = new ArrayList<>();
         if (part.has("of") || !part.has("ranges")) {
-            UncertainReader.chosen(part, base.document()).factors().forEach(f -> varying.add(labelled(f)));
+            Uncertain uncertain = UncertainReader.chosen(part, base.document());
+            uncertain.factors().forEach(f -> varying.add(labelled(f)));
+            uncertain.correlated(Correlated.LEAST).forEach(pair -> correlated.add(labelled(pair)));
         }
         for (String key : indices ? List.of("trajectories", "levels") : List.of("draws")) {
             if (part.has(key)) {
@@ -206,7 +211,7 @@ final class MethodReader {
             return Optional.empty();
         }
         if (indices) {
-            return Optional.of(new Method.Indices(varying, part.count("draws", 8, 128), part.seed()));
+            return Optional.of(new Method.Indices(varying, correlated, part.count("draws", 8, 128), part.seed()));
         }
         int levels = part.count("levels", 2, 4);
         if (levels % 2 != 0) {
@@ -219,7 +224,15 @@ final class MethodReader {
                             "write " + (levels + 1));
             return Optional.empty();
         }
-        return Optional.of(new Method.Screening(varying, part.count("trajectories", 2, 20), levels, part.seed()));
+        return Optional.of(
+                new Method.Screening(varying, correlated, part.count("trajectories", 2, 20), levels, part.seed()));
+    }
+
+    private Correlated labelled(Correlated pair) {
+        return new Correlated(
+                ValueLabel.of(base.document(), pair.one()),
+                ValueLabel.of(base.document(), pair.other()),
+                pair.correlation());
     }
 
     private Factor labelled(Factor factor) {
@@ -241,28 +254,6 @@ final class MethodReader {
                         "at most " + Draws.MOST / times,
                         "name those that matter under 'of'; a screening by the method 'morris' finds them");
         return true;
-    }
-
-    private Optional<Method> search(Part study) {
-        Part part = study.partOrMissing("search", "a search", "vary", "target", "best", "runs", "seed");
-        if (!part.has("vary")) {
-            part.missing("vary", "a list such as [{vary: vehicles[0].speeds[0], from: 4 km/h, to: 16 km/h}]");
-        }
-        List<Node> items = part.itemsOrOne("vary", "values between two ends");
-        List<Factor> varying = new ArrayList<>();
-        for (Node item : items) {
-            factors.range(Part.of(study.reading(), item, "a value between two ends", FactorReader.rangeKeys()))
-                    .ifPresent(varying::add);
-        }
-        Optional<String> aim = part.oneOf("best", "target");
-        Optional<Double> target = part.node("target").flatMap(node -> new Values(study.reading()).number(node));
-        Optional<Boolean> least = part.wordIfAny("best", BEST);
-        boolean unread = aim.isEmpty() || (aim.get().equals("target") ? target.isEmpty() : least.isEmpty());
-        if (items.isEmpty() || varying.size() < items.size() || unread) {
-            return Optional.empty();
-        }
-        int runs = part.count("runs", 5, varying.size() == 1 ? 40 : 200 * varying.size());
-        return Optional.of(new Method.Search(varying, target, least.orElse(true), runs, part.seed()));
     }
 
     /** Notes a study that is larger than can be counted. */

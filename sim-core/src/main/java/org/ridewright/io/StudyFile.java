@@ -47,7 +47,7 @@ public final class StudyFile {
         if (base.isEmpty()) {
             throw new InputException(reading.problems());
         }
-        MethodReader methods = new MethodReader(base.get(), variants);
+        MethodReader methods = new MethodReader(base.get(), variants, questions);
         Optional<Method> method = methods.read(part);
         Optional<Answer> answer = method.flatMap(m -> AnswerReader.read(part, questions, m, methods.variants()));
         reading.throwIfAny();

@@ -1,5 +1,7 @@
 package org.ridewright.study;
 
+import java.util.function.ToDoubleFunction;
+
 /**
  * Elementary effects of one function of k values: its change over the whole range of a value, as told by a jump over half of it.
  *
@@ -7,13 +9,16 @@ package org.ridewright.study;
  *   μ* = ⟨|Δf|⟩/½,   μ = ⟨Δf⟩/½,   σ = √(⟨(Δf/½)²⟩ − μ²)
  * </pre>
  *
- * σ large beside μ* says that the value acts otherwise where others are otherwise, or not in proportion. Source: Morris (1991); μ* after Campolongo,
+ * Jumps to or from a run that failed are left out; where they are more than a tenth, nothing is told.
+ *
+ * <p>σ large beside μ* says that the value acts otherwise where others are otherwise, or not in proportion. Source: Morris (1991); μ* after Campolongo,
  * Cariboni, Saltelli (2007).
  */
 public final class EffectSums {
     private final int k;
     private final MorrisDesign design;
     private final Resampled[] sums;
+    private long used;
     private long left;
 
     public EffectSums(int k, MorrisDesign design, long seed) {
@@ -34,6 +39,7 @@ public final class EffectSums {
                 left++;
                 continue;
             }
+            used++;
             double effect = (design.up(trajectory, d) ? change : -change) / design.jump();
             sums[d].add(trajectory, new double[] {1, effect, Math.abs(effect), effect * effect});
         }
@@ -41,17 +47,31 @@ public final class EffectSums {
 
     /** μ* of value {@code d}. */
     public Estimate size(int d) {
-        return sums[d].estimate(s -> s[2] / s[0]);
+        return told(d, s -> s[2] / s[0]);
     }
 
     /** μ of value {@code d}. */
     public Estimate mean(int d) {
-        return sums[d].estimate(s -> s[1] / s[0]);
+        return told(d, s -> s[1] / s[0]);
     }
 
     /** σ of value {@code d}. */
     public Estimate deviation(int d) {
-        return sums[d].estimate(s -> Math.sqrt(Math.max(0, s[3] / s[0] - s[1] * s[1] / (s[0] * s[0]))));
+        return told(d, s -> Math.sqrt(Math.max(0, s[3] / s[0] - s[1] * s[1] / (s[0] * s[0]))));
+    }
+
+    private Estimate told(int d, ToDoubleFunction<double[]> of) {
+        return isTold() ? sums[d].estimate(of) : new Estimate(Double.NaN, Double.NaN, Double.NaN);
+    }
+
+    /** Whether no more than a tenth of the jumps had to be left out. */
+    public boolean isTold() {
+        return left <= IndexSums.MOST_LEFT * (used + left);
+    }
+
+    /** Jumps that were taken. */
+    public long used() {
+        return used;
     }
 
     /** Jumps that were left out because a run failed. */

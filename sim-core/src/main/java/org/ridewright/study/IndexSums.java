@@ -1,5 +1,7 @@
 package org.ridewright.study;
 
+import java.util.function.ToDoubleFunction;
+
 /**
  * Sobol' indices of one function of k values, from runs point by point as {@link SaltelliDesign} orders them.
  *
@@ -8,13 +10,18 @@ package org.ridewright.study;
  *   ST_i = ⟨(f_A − f_ABi)²⟩ / 2V                share that would stay if all but value i were known
  * </pre>
  *
- * with mean f̄ and variance V over A and B. Points at which any run failed are left out. Memory does not grow with the number of points.
+ * with mean f̄ and variance V over A and B. Points at which any run failed are left out; where they are more than a tenth,
+ * what is left says too little of the whole, and nothing is told. Memory does not grow with the number of points.
  *
  * <p>Source: S_i after Saltelli and others (2010), table 2 (b); ST_i after Jansen (1999), same table (f); from memory, checked against the known indices of
  * Ishigami's function.
  */
 public final class IndexSums {
     private static final int SHARED = 5;
+    /** Share of the points that may be left out; beyond, nothing is told. */
+    static final double MOST_LEFT = 0.1;
+
+    private static final Estimate UNTOLD = new Estimate(Double.NaN, Double.NaN, Double.NaN);
 
     private final int k;
     private final Resampled sums;
@@ -70,17 +77,26 @@ public final class IndexSums {
 
     /** First-order index of value {@code i}. */
     public Estimate first(int i) {
-        return sums.estimate(s -> (s[SHARED + 3 * i] - mean(s) * s[SHARED + 3 * i + 1]) / s[0] / variance(s));
+        return told(s -> (s[SHARED + 3 * i] - mean(s) * s[SHARED + 3 * i + 1]) / s[0] / variance(s));
     }
 
     /** Total index of value {@code i}. */
     public Estimate total(int i) {
-        return sums.estimate(s -> s[SHARED + 3 * i + 2] / (2 * s[0]) / variance(s));
+        return told(s -> s[SHARED + 3 * i + 2] / (2 * s[0]) / variance(s));
     }
 
     /** Standard deviation of the function (its unit). */
     public Estimate deviation() {
-        return sums.estimate(s -> Math.sqrt(Math.max(0, variance(s))));
+        return told(s -> Math.sqrt(Math.max(0, variance(s))));
+    }
+
+    private Estimate told(ToDoubleFunction<double[]> of) {
+        return isTold() ? sums.estimate(of) : UNTOLD;
+    }
+
+    /** Whether no more than a tenth of the points had to be left out. */
+    public boolean isTold() {
+        return left <= MOST_LEFT * (used + left);
     }
 
     /** Points that were taken. */

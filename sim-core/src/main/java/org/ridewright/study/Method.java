@@ -85,12 +85,15 @@ public sealed interface Method {
      * Morris screening.
      *
      * @param factors at least one
+     * @param correlated values whose correlation is left out of account
      * @param trajectories number of ways through the cube of values, at least 2
      * @param levels values that each takes, even, at least 4
      */
-    record Screening(List<Factor> factors, int trajectories, int levels, long seed) implements Method {
+    record Screening(List<Factor> factors, List<Correlated> correlated, int trajectories, int levels, long seed)
+            implements Method {
         public Screening {
             factors = List.copyOf(factors);
+            correlated = List.copyOf(correlated);
         }
 
         @Override
@@ -108,11 +111,13 @@ public sealed interface Method {
      * Sobol' indices.
      *
      * @param factors at least one
+     * @param correlated values whose correlation is left out of account
      * @param draws number of points of each of the two samples; runs are {@code draws (k + 2)}
      */
-    record Indices(List<Factor> factors, int draws, long seed) implements Method {
+    record Indices(List<Factor> factors, List<Correlated> correlated, int draws, long seed) implements Method {
         public Indices {
             factors = List.copyOf(factors);
+            correlated = List.copyOf(correlated);
         }
 
         @Override
@@ -127,16 +132,18 @@ public sealed interface Method {
     }
 
     /**
-     * The values that meet a target, or make a measure as good as it can be.
+     * The values that meet a target, or make an answer as good as it can be, while limits are kept.
      *
-     * @param factors one, sought by Brent's methods, or several, by CMA-ES; ranges or multiples
-     * @param target value of the first question that is sought; absent: its best
-     * @param least whether the least is best, rather than the greatest
+     * @param factors one, sought by {@link LineSearch}, or several, by CMA-ES; ranges or multiples
+     * @param limits may be none
+     * @param looks at equal distances over the range of one value
      * @param runs at most
      */
-    record Search(List<Factor> factors, Optional<Double> target, boolean least, int runs, long seed) implements Method {
+    record Search(List<Factor> factors, Sought sought, List<Limit> limits, int looks, int runs, long seed)
+            implements Method {
         public Search {
             factors = List.copyOf(factors);
+            limits = List.copyOf(limits);
         }
 
         @Override

@@ -37,6 +37,11 @@ public final class ScreeningFindings extends Findings {
         }
     }
 
+    /** Values whose correlation is left out of account. */
+    public List<Correlated> correlated() {
+        return method.correlated();
+    }
+
     /** What varied. */
     public List<Factor> factors() {
         return method.factors();

@@ -15,10 +15,11 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * Rides a search: its runs are numbered as they are asked for, run 0 is the scenario as written, and those that the journal has are not ridden again.
- * What is sought is the first question's answer, the worst of all ride tests of the scenario.
+ * A run counts as far as the ride tests of what is sought, and of the limits, could be ridden.
  */
 public final class SearchRun {
     private final Study study;
@@ -40,9 +41,16 @@ public final class SearchRun {
      * One run on the way.
      *
      * @param shares of the ranges; empty for the scenario as written
-     * @param worth answer to the first question, worst of all ride tests; NaN where a ride failed
+     * @param worth what is sought, of the worst of its ride tests; NaN where one could not be ridden
+     * @param limited the answer that decides on each limit; NaN where one could not be ridden
+     * @param keeps whether there is a worth and all limits are kept
      */
-    public record Step(Trial trial, double[] shares, Outcome outcome, double worth) {
+    public record Step(
+            Trial trial, double[] shares, Outcome outcome, double worth, List<Double> limited, boolean keeps) {
+        public Step {
+            limited = List.copyOf(limited);
+        }
+
         /** Why it could not be ridden in full; empty if it could. */
         public String reason() {
             return outcome.reason();
@@ -50,11 +58,14 @@ public final class SearchRun {
     }
 
     /**
-     * @param way all runs, in order
-     * @param found where it ended
-     * @param best the step that it ended with; −1 if there is none
+     * How it ended.
+     *
+     * @param way all runs, in order; the first is the scenario as written
+     * @param best number of the run with which it ended: the best that keeps the limits, or, if none does, the one that breaks them least; −1 if
+     *     none could be ridden
+     * @param settled whether the search ended by itself, with a change of sign enclosed where a target is sought
      */
-    public record Result(List<Step> way, Search.Found found, int best) {
+    public record Result(List<Step> way, int best, boolean settled) {
         public Result {
             way = List.copyOf(way);
         }
@@ -102,9 +113,9 @@ public final class SearchRun {
         });
         try {
             ride(crew, bench, List.of(study.schedule().trial(0)), List.of(new double[0]));
-            Search search = new Search(points -> worth(crew, bench, points), method.runs());
+            Search search = new Search(points -> tried(crew, bench, points), method.looks(), method.runs());
             Search.Found found = found(search);
-            return new Result(path, found, bestStep(found));
+            return new Result(path, bestStep(found), found.settled());
         } catch (UncheckedIOException e) {
             throw e.getCause();
         } finally {
@@ -124,23 +135,23 @@ public final class SearchRun {
 
     private Search.Found found(Search search) {
         int n = method.factors().size();
-        if (method.target().isEmpty()) {
+        if (method.sought().target().isEmpty()) {
             return search.least(n, method.seed());
         }
-        double target = method.target().get();
+        double target = method.sought().target().get();
         return n == 1 ? search.meeting(target) : search.nearest(n, target, method.seed());
     }
 
     private int bestStep(Search.Found found) {
-        for (int i = 0; i < path.size(); i++) {
-            if (found.best().length > 0 && Arrays.equals(path.get(i).shares(), found.best())) {
+        for (int i = 1; found.best().isPresent() && i < path.size(); i++) {
+            if (Arrays.equals(path.get(i).shares(), found.best().get().at())) {
                 return i;
             }
         }
         return -1;
     }
 
-    private double[] worth(ExecutorService crew, ThreadLocal<Bench> bench, List<double[]> points) {
+    private List<Tried> tried(ExecutorService crew, ThreadLocal<Bench> bench, List<double[]> points) {
         List<Trial> trials = new ArrayList<>();
         for (double[] shares : points) {
             long run = (long) path.size() + trials.size();
@@ -152,9 +163,15 @@ public final class SearchRun {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        boolean sign = method.target().isPresent() || method.least();
+        boolean sign = method.sought().target().isPresent() || method.sought().least();
         return path.subList(from, path.size()).stream()
-                .mapToDouble(step -> sign ? step.worth() : -step.worth())
+                .map(step -> new Tried(step.shares(), sign ? step.worth() : -step.worth(), excess(step.limited())))
+                .toList();
+    }
+
+    private double[] excess(List<Double> limited) {
+        return IntStream.range(0, limited.size())
+                .mapToDouble(i -> method.limits().get(i).excess(limited.get(i)))
                 .toArray();
     }
 
@@ -167,7 +184,7 @@ public final class SearchRun {
         }
         for (int i = 0; i < tasks.size(); i++) {
             Outcome outcome = result(tasks.get(i));
-            path.add(new Step(trials.get(i), points.get(i).clone(), outcome, worth(outcome)));
+            path.add(step(trials.get(i), points.get(i).clone(), outcome));
             progress.at(path.size(), method.runs() + 1L);
         }
         journal.force();
@@ -200,17 +217,12 @@ public final class SearchRun {
         }
     }
 
-    /** The worst over all ride tests; none if one of them failed. */
-    private double worth(Outcome outcome) {
-        if (outcome.hasFailed() || outcome.tests().isEmpty()) {
-            return Double.NaN;
-        }
-        return study.questions()
-                .get(0)
-                .measure()
-                .worst(outcome.tests().stream()
-                        .map(line -> line.answer(0))
-                        .filter(v -> !Double.isNaN(v))
-                        .toList());
+    private Step step(Trial trial, double[] shares, Outcome outcome) {
+        Asked asked = method.sought().asked();
+        double worth =
+                asked.worst(outcome, study.questions().get(asked.question()).measure());
+        List<Double> limited =
+                method.limits().stream().map(l -> l.decisive(outcome)).toList();
+        return new Step(trial, shares, outcome, worth, limited, new Tried(shares, worth, excess(limited)).keeps());
     }
 }

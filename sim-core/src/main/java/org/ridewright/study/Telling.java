@@ -63,4 +63,30 @@ public sealed interface Telling {
             on = List.copyOf(on);
         }
     }
+
+    /** The value that a search found for one of those that it varies, and between which values the answer is hardly less good. */
+    record Found(int factor) implements Telling {
+        @Override
+        public int question() {
+            return -1;
+        }
+
+        @Override
+        public List<String> on() {
+            return List.of();
+        }
+    }
+
+    /** Which limits of a search bind. */
+    record Binding() implements Telling {
+        @Override
+        public int question() {
+            return -1;
+        }
+
+        @Override
+        public List<String> on() {
+            return List.of();
+        }
+    }
 }

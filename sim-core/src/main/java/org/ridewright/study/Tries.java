@@ -51,6 +51,24 @@ public final class Tries {
         }
     }
 
+    /** Things of one run each, as they stand. */
+    public static Tries of(Study study, List<String> things, List<Outcome> outcomes) {
+        List<List<String>> labels = outcomes.stream()
+                .map(o -> o.tests().stream().map(Outcome.Line::labels).toList())
+                .filter(each -> !each.isEmpty())
+                .findFirst()
+                .orElse(List.of());
+        Tries tries = new Tries(study, things, new double[0], labels, 0);
+        for (int th = 0; th < outcomes.size(); th++) {
+            for (int t = 0; t < labels.size(); t++) {
+                for (int q = 0; q < study.questions().size(); q++) {
+                    tries.put(th, t, q, 0, outcomes.get(th).answer(t, q));
+                }
+            }
+        }
+        return tries;
+    }
+
     void put(int thing, int test, int question, long draw, double value) {
         if (draw < draws) {
             values[thing][test][question][(int) draw] = value;

@@ -78,6 +78,26 @@ public record Uncertain(List<Block> blocks) {
         return factors;
     }
 
+    /** Pairs of values that vary and whose correlation is at least {@code least} in size. */
+    public List<Correlated> correlated(double least) {
+        List<Correlated> pairs = new ArrayList<>();
+        for (Block block : blocks) {
+            List<Integer> varying = block.varying();
+            for (int i : varying) {
+                for (int j : varying) {
+                    double r = i < j ? block.joint().correlation(i, j) : 0;
+                    if (i < j && Math.abs(r) >= least) {
+                        pairs.add(new Correlated(
+                                block.prefix() + block.joint().paths().get(i),
+                                block.prefix() + block.joint().paths().get(j),
+                                r));
+                    }
+                }
+            }
+        }
+        return pairs;
+    }
+
     /**
      * The values of a draw (SI units), in the order of {@link #paths}.
      *

@@ -47,7 +47,8 @@ class DocumentedStudiesTest {
                 .extracting(name -> StudyFile.read(folder.resolve("studies").resolve(name), "test")
                         .method())
                 .extracting(Method::word)
-                .containsExactlyInAnyOrder("sweep", "compare", "compare", "uncertainty", "sensitivity", "search");
+                .containsExactlyInAnyOrder(
+                        "sweep", "compare", "compare", "uncertainty", "sensitivity", "search", "search");
     }
 
     @Test

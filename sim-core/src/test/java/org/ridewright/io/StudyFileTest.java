@@ -261,7 +261,7 @@ class StudyFileTest {
                         answered("{x}", "x: {change: peak, from: a, to: b, on: setts}"),
                         7,
                         "is no ride test",
-                        "on: [...]"),
+                        "remove 'on'"),
                 refusal(
                         "a blank on several ride tests",
                         answered("{x}", "x: {change: peak, from: a, to: b}").replace("plank.yaml", "two.yaml"),
@@ -281,9 +281,8 @@ class StudyFileTest {
                         "given beside",
                         "remove"),
                 refusal(
-                        "sentences of a search",
-                        HEAD + "answer: {sentences: [Good.]}\nsearch: {best: least, vary: {vary: \"" + SPEED
-                                + "\", from: 1 km/h, to: 2 km/h}}\n",
+                        "sentences of a sensitivity",
+                        HEAD + "answer: {sentences: [Good.]}\nsensitivity: {method: morris}\n",
                         4,
                         "cannot be made from this kind of study",
                         "remove 'answer'"));

@@ -72,18 +72,36 @@ class SensitivityTest {
         assertThat((few.high() - few.low()) / (many.high() - many.low())).isBetween(2.5, 6.0);
     }
 
-    @Test
-    void aFunctionLeftOutWhereItHasNoValueGivesTheIndicesOfTheRest() {
+    private static IndexSums withoutEvery(int nth) {
         IndexSums sums = new IndexSums(1, 1);
         for (int i = 0; i < 500; i++) {
             double a = Mix.uniform(i, 1);
             double b = Mix.uniform(i, 2);
-            sums.add(i, i % 5 == 0 ? new double[] {a, Double.NaN, b} : new double[] {a, b, b});
+            sums.add(i, i % nth == 0 ? new double[] {a, Double.NaN, b} : new double[] {a, b, b});
         }
+        return sums;
+    }
 
-        assertThat(sums.used()).isEqualTo(400);
-        assertThat(sums.left()).isEqualTo(100);
+    @Test
+    void aFunctionLeftOutWhereItHasNoValueGivesTheIndicesOfTheRest() {
+        IndexSums sums = withoutEvery(10);
+
+        assertThat(sums.used()).isEqualTo(450);
+        assertThat(sums.left()).isEqualTo(50);
         assertThat(sums.total(0).value()).isCloseTo(1, within(0.1));
+    }
+
+    @Test
+    void ofAFunctionThatLacksMoreThanATenthNothingIsTold() {
+        IndexSums sums = withoutEvery(9);
+        EffectSums effects = effects(2, x -> x[0] > 0.7 ? Double.NaN : x[0], 20);
+
+        assertThat(sums.isTold()).isFalse();
+        assertThat(sums.total(0).value()).isNaN();
+        assertThat(sums.first(0).value()).isNaN();
+        assertThat(sums.deviation().value()).isNaN();
+        assertThat(effects.isTold()).isFalse();
+        assertThat(effects.size(0).value()).isNaN();
     }
 
     private static EffectSums effects(int k, ToDoubleFunction<double[]> f, int trajectories) {
