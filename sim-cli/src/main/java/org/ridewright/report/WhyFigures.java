@@ -15,7 +15,7 @@ import org.ridewright.figure.Tone;
 import org.ridewright.figure.Trace;
 import org.ridewright.study.Question;
 import org.ridewright.study.RideMeasure;
-import org.ridewright.why.Part;
+import org.ridewright.why.Contribution;
 import org.ridewright.why.WhyFindings;
 
 /** What each exchange does to each number, ranked, with interactions: one figure for each two ride tests. */
@@ -115,7 +115,7 @@ public final class WhyFigures {
         double[] x = new double[n];
         double[] y = new double[n];
         for (int r = 0; r < n; r++) {
-            Part share = findings.share(test, q, order.get(r));
+            Contribution share = findings.share(test, q, order.get(r));
             x[r] = 100 * (share.hasInterval() ? share.interval().median() : share.asWritten());
             y[r] = n - 1.0 - r + offset(t);
         }
@@ -156,7 +156,7 @@ public final class WhyFigures {
                 .orElse(0);
     }
 
-    private Series bars(String name, int t, List<Part> parts, Across intervals) {
+    private Series bars(String name, int t, List<Contribution> parts, Across intervals) {
         int n = parts.size();
         double[] x = new double[n];
         double[] y = new double[n];

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.study.Question;
 import org.ridewright.uncertainty.Interval;
-import org.ridewright.why.Part;
+import org.ridewright.why.Contribution;
 import org.ridewright.why.Swap;
 import org.ridewright.why.WhyFindings;
 
@@ -89,7 +89,7 @@ public final class WhyPage {
                 + Numbers.of(interval.high(), 3) + ")";
     }
 
-    private static String cell(Part part) {
+    private static String cell(Contribution part) {
         Interval interval = part.interval();
         return WhyWords.plus(part.asWritten(), WhyWords.decimals(interval)) + " % (" + WhyWords.signed(interval) + ")";
     }
@@ -99,7 +99,7 @@ public final class WhyPage {
         List<List<String>> rows = new ArrayList<>();
         for (int t = 0; t < findings.tests().size() && !findings.questions().isEmpty(); t++) {
             for (int i : WhyWords.ranked(findings, t)) {
-                Part share = findings.share(t, 0, i);
+                Contribution share = findings.share(t, 0, i);
                 if (Double.isFinite(share.asWritten())) {
                     rows.add(List.of(
                             findings.tests().get(t),
@@ -117,7 +117,7 @@ public final class WhyPage {
         for (int t = 0; t < findings.tests().size() && !findings.questions().isEmpty(); t++) {
             for (WhyWords.Pair pair :
                     WhyWords.pairs(findings, t, 0).stream().limit(MOST_PAIRS).toList()) {
-                Part part = findings.interaction(t, 0, pair.i(), pair.j());
+                Contribution part = findings.interaction(t, 0, pair.i(), pair.j());
                 rows.add(List.of(
                         findings.tests().get(t),
                         findings.swaps().get(pair.i()).name() + " and "

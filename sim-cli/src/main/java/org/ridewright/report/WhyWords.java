@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import org.ridewright.study.Question;
 import org.ridewright.study.RideMeasure;
 import org.ridewright.uncertainty.Interval;
-import org.ridewright.why.Part;
-import org.ridewright.why.Part.Verdict;
+import org.ridewright.why.Contribution;
+import org.ridewright.why.Contribution.Verdict;
 import org.ridewright.why.Swap;
 import org.ridewright.why.WhyFindings;
 
@@ -43,7 +43,7 @@ public final class WhyWords {
     private static String leading(WhyFindings findings, int t) {
         List<Integer> order = ranked(findings, t);
         int first = order.get(0);
-        Part most = findings.alone(t, 0, first);
+        Contribution most = findings.alone(t, 0, first);
         String number = number(findings.questions().get(0));
         if (!told(most)) {
             return "none of the exchanges can be told to change " + number + ": the largest of them, "
@@ -80,7 +80,7 @@ public final class WhyWords {
         List<String> untold = new ArrayList<>();
         List<String> nothing = new ArrayList<>();
         for (int i : order) {
-            Part part = findings.alone(t, 0, i);
+            Contribution part = findings.alone(t, 0, i);
             switch (part.verdict()) {
                 case LOWERS, RAISES -> told.add(swap(findings, i) + " " + effect(part, "it"));
                 case UNTOLD -> untold.add(findings.swaps().get(i).name() + " (" + signed(part.interval()) + ")");
@@ -108,7 +108,7 @@ public final class WhyWords {
                 .toList();
         List<String> sentences = new ArrayList<>();
         for (Pair pair : pairs) {
-            Part part = findings.interaction(t, 0, pair.i(), pair.j());
+            Contribution part = findings.interaction(t, 0, pair.i(), pair.j());
             sentences.add(findings.swaps().get(pair.i()).name() + " and "
                     + findings.swaps().get(pair.j()).name() + " by " + sized(part.interval()) + " "
                     + (part.verdict() == Verdict.RAISES ? "higher" : "lower"));
@@ -145,7 +145,7 @@ public final class WhyWords {
                 List<String> raised = new ArrayList<>();
                 List<String> lowered = new ArrayList<>();
                 for (int q : kinds) {
-                    Part part = findings.alone(t, q, i);
+                    Contribution part = findings.alone(t, q, i);
                     String words = findings.questions().get(q).measure().word() + " by " + sized(part.interval());
                     if (part.verdict() == Verdict.RAISES) {
                         raised.add(words);
@@ -162,11 +162,11 @@ public final class WhyWords {
         return sentences;
     }
 
-    private static boolean told(Part part) {
+    private static boolean told(Contribution part) {
         return part.verdict() == Verdict.LOWERS || part.verdict() == Verdict.RAISES;
     }
 
-    private static String effect(Part part, String number) {
+    private static String effect(Contribution part, String number) {
         return "would " + (part.verdict() == Verdict.RAISES ? "raise " : "lower ") + number + " by "
                 + sized(part.interval());
     }

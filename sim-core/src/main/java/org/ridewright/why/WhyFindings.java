@@ -86,8 +86,8 @@ public final class WhyFindings {
     }
 
     /** The number now, by draw, as an interval's values (unit of the question). */
-    public Part nowDrawn(int test, int question) {
-        return new Part(
+    public Contribution nowDrawn(int test, int question) {
+        return new Contribution(
                 now(test, question),
                 draws.stream()
                         .mapToDouble(known -> effects(known, test, question).base())
@@ -95,27 +95,27 @@ public final class WhyFindings {
     }
 
     /** What swap i does by itself. */
-    public Part alone(int test, int question, int i) {
+    public Contribution alone(int test, int question, int i) {
         return part(test, question, e -> e.alone(i));
     }
 
     /** By how much swaps i and j together do more than the sum of each alone. */
-    public Part interaction(int test, int question, int i, int j) {
+    public Contribution interaction(int test, int question, int i, int j) {
         return part(test, question, e -> e.interaction(i, j));
     }
 
     /** What all swaps do together. */
-    public Part together(int test, int question) {
+    public Contribution together(int test, int question) {
         return part(test, question, Effects::together);
     }
 
     /** Share of swap i in what all do together; of draws only where every choice was ridden. */
-    public Part share(int test, int question, int i) {
+    public Contribution share(int test, int question, int i) {
         return part(test, question, e -> e.share(i));
     }
 
-    private Part part(int test, int question, ToDoubleFunction<Effects> of) {
-        return new Part(
+    private Contribution part(int test, int question, ToDoubleFunction<Effects> of) {
+        return new Contribution(
                 relative(asWritten, test, question, of),
                 draws.stream()
                         .mapToDouble(known -> relative(known, test, question, of))

@@ -31,6 +31,9 @@ public final class WhyRun {
     /** Draws that may be replaced however few there are. */
     private static final int FEWEST_TRIES = 10;
 
+    /** How many draws may have to be replaced for each that serves: one vehicle in five must be possible. */
+    private static final int MOST_REPLACED = 4;
+
     private final SwappedRides source;
     private final List<Question> questions;
     private final Set<Wanted> wanted = EnumSet.noneOf(Wanted.class);
@@ -121,10 +124,10 @@ public final class WhyRun {
             return true;
         } catch (UnfitValueException unfit) {
             replaced++;
-            if (replaced > Math.max(FEWEST_TRIES, draws)) {
-                UnfitValueException refusal = new UnfitValueException(
-                        "of the vehicles drawn within the tolerances more than half cannot be; make the tolerances narrower. The last was refused so: "
-                                + unfit.getMessage());
+            if (replaced > Math.max(FEWEST_TRIES, MOST_REPLACED * draws)) {
+                UnfitValueException refusal = new UnfitValueException("of " + (replaced + draw)
+                        + " vehicles drawn within the tolerances, " + replaced
+                        + " cannot be; make the tolerances narrower. The last was refused so: " + unfit.getMessage());
                 refusal.initCause(unfit);
                 throw refusal;
             }

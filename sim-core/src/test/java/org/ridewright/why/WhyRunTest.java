@@ -68,7 +68,7 @@ class WhyRunTest {
             assertThat(findings.alone(0, q, 0).draws()).containsOnly(0);
             assertThat(findings.interaction(0, q, 0, 1).draws()).containsOnly(0);
             assertThat(findings.share(0, q, 0).draws()).containsOnly(0);
-            assertThat(findings.alone(0, q, 0).verdict()).isEqualTo(Part.Verdict.NOTHING);
+            assertThat(findings.alone(0, q, 0).verdict()).isEqualTo(Contribution.Verdict.NOTHING);
             assertThat(findings.alone(0, q, 1).draws()).doesNotContain(0);
         }
     }

@@ -10,7 +10,7 @@ import org.ridewright.uncertainty.Interval;
  * @param asWritten of the vehicle as its file has it
  * @param draws of each draw; empty where it was not worked out for draws
  */
-public record Part(double asWritten, double[] draws) {
+public record Contribution(double asWritten, double[] draws) {
     /** Changes smaller than this are none (a part). */
     private static final double NOTHING = 5e-4;
 
@@ -26,7 +26,7 @@ public record Part(double asWritten, double[] draws) {
         UNTOLD
     }
 
-    public Part {
+    public Contribution {
         draws = draws.clone();
     }
 
@@ -55,7 +55,7 @@ public record Part(double asWritten, double[] draws) {
     }
 
     /** The share of draws in which it is larger than the other, whichever way either goes. */
-    public double largerThan(Part other) {
+    public double largerThan(Contribution other) {
         return IntStream.range(0, draws.length)
                         .filter(d -> Math.abs(draws[d]) > Math.abs(other.draws[d]))
                         .count()
