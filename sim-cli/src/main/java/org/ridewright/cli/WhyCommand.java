@@ -132,7 +132,7 @@ final class WhyCommand implements Callable<Integer> {
         VehicleDocument document = VehicleDocument.read(file);
         Vehicle vehicle = document.asWritten();
         Asked asked = asked(document, vehicle, file);
-        UsualSwaps swaps = UsualSwaps.of(vehicle, document.values(), asked.load())
+        UsualSwaps swaps = UsualSwaps.of(asked.vehicle(), SwapDocument.values(document, asked.ride()), asked.load())
                 .with(own.stream().map(Swap::parse).toList(), without);
         SwapDocument rides = new SwapDocument(document, swaps.swaps(), asked.ride());
         if (whole && swaps.swaps().size() > Choices.MOST_WHOLE) {
@@ -165,7 +165,7 @@ final class WhyCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private record Asked(SwapDocument.Ride ride, String load, String words, String road) {}
+    private record Asked(SwapDocument.Ride ride, Vehicle vehicle, String load, String words, String road) {}
 
     private Asked asked(VehicleDocument document, Vehicle vehicle, Path file) {
         if (scenario != null) {
@@ -173,6 +173,7 @@ final class WhyCommand implements Callable<Integer> {
             OwnRide ride = OwnRide.of(found, file, Optional.ofNullable(load));
             return new Asked(
                     ride,
+                    ride.vehicle(),
                     ride.load(),
                     "the ride of " + found.getFileName() + " ("
                             + ride.document().asWritten().name() + ")",
@@ -182,10 +183,11 @@ final class WhyCommand implements Callable<Integer> {
         UsualRide ride =
                 new UsualRide(carried, speed == null ? UsualRide.of(vehicle).speed() : speed());
         return new Asked(
-                (draw, texts) -> ride.scenario(
+                (draw, texts, none) -> ride.scenario(
                         texts.isEmpty() ? vehicle : document.with(texts),
                         file.getFileName().toString(),
                         draw),
+                vehicle,
                 carried,
                 WhyBasis.usual(ride),
                 WhyBasis.usualRoad(ride, draws));

@@ -35,7 +35,7 @@ class WhyRunTest {
         return new SwapDocument(
                 document,
                 swaps,
-                (draw, texts) -> onlyPlank(
+                (draw, texts, none) -> onlyPlank(
                         ride.scenario(texts.isEmpty() ? document.asWritten() : document.with(texts), "", draw)));
     }
 
