@@ -19,6 +19,12 @@ public final class WhyWords {
     /** Interactions that are told. */
     private static final int MOST_PAIRS = 3;
 
+    /** Rises larger than this are told as a multiple (parts). */
+    private static final double MANIFOLD = 1;
+
+    /** What is given or taken is at least so much (parts). */
+    private static final double WORTH = 0.05;
+
     private WhyWords() {}
 
     /** A pair of swaps. */
@@ -37,6 +43,11 @@ public final class WhyWords {
             interactions(findings, t).forEach(answers::add);
         }
         answers.addAll(trades(findings));
+        IntStream.range(0, findings.swaps().size())
+                .filter(findings::isVoid)
+                .mapToObj(i -> "The exchange of " + findings.swaps().get(i).name()
+                        + " changes no number at all: what it changes is not in use on this ride.")
+                .forEach(answers::add);
         return answers;
     }
 
@@ -61,8 +72,7 @@ public final class WhyWords {
         }
         return level.isEmpty()
                 ? "of all exchanges one does most: " + does + "."
-                : does + ", which leads; that it is more than " + joined(rivals, "or")
-                        + (rivals.size() > 1 ? " do" : " does") + " cannot be told.";
+                : does + ", which leads; whether it does more than " + joined(rivals, "or") + " cannot be told.";
     }
 
     /** By the size of what they do to the first number, the largest first. */
@@ -84,7 +94,11 @@ public final class WhyWords {
             switch (part.verdict()) {
                 case LOWERS, RAISES -> told.add(swap(findings, i) + " " + effect(part, "it"));
                 case UNTOLD -> untold.add(findings.swaps().get(i).name() + " (" + signed(part.interval()) + ")");
-                case NOTHING -> nothing.add(findings.swaps().get(i).name());
+                case NOTHING -> {
+                    if (!findings.isVoid(i)) {
+                        nothing.add(findings.swaps().get(i).name());
+                    }
+                }
             }
         }
         List<String> sentences = new ArrayList<>();
@@ -96,7 +110,7 @@ public final class WhyWords {
         }
         if (!nothing.isEmpty()) {
             sentences.add(RideFigures.upperFirst(joined(nothing, "and")) + (nothing.size() > 1 ? " change" : " changes")
-                    + " it by less than 0.05 %.");
+                    + " it by less than 1 %.");
         }
         return sentences;
     }
@@ -146,7 +160,13 @@ public final class WhyWords {
                 List<String> lowered = new ArrayList<>();
                 for (int q : kinds) {
                     Contribution part = findings.alone(t, q, i);
-                    String words = findings.questions().get(q).measure().word() + " by " + sized(part.interval());
+                    String word = findings.questions().get(q).measure().word();
+                    String words = part.interval().low() >= MANIFOLD
+                            ? word + " to " + times(part.interval()) + " what it is"
+                            : word + " by " + sized(part.interval());
+                    if (Math.abs(part.interval().median()) < WORTH) {
+                        continue;
+                    }
                     if (part.verdict() == Verdict.RAISES) {
                         raised.add(words);
                     } else if (part.verdict() == Verdict.LOWERS) {
@@ -167,8 +187,10 @@ public final class WhyWords {
     }
 
     private static String effect(Contribution part, String number) {
-        return "would " + (part.verdict() == Verdict.RAISES ? "raise " : "lower ") + number + " by "
-                + sized(part.interval());
+        Interval interval = part.interval();
+        return interval.low() >= MANIFOLD
+                ? "would raise " + number + " to " + times(interval) + " what it is now"
+                : "would " + (part.verdict() == Verdict.RAISES ? "raise " : "lower ") + number + " by " + sized(interval);
     }
 
     private static String swap(WhyFindings findings, int i) {
@@ -182,6 +204,13 @@ public final class WhyWords {
             case SEAT_VDV -> "the vibration dose";
             default -> "the " + question.name();
         };
+    }
+
+    /** {@code 3.9 to 5.3 times}. */
+    private static String times(Interval interval) {
+        String low = Numbers.of(1 + interval.low(), 2);
+        String high = Numbers.of(1 + interval.high(), 2);
+        return (low.equals(high) ? low : low + " to " + high) + " times";
     }
 
     /** An interval on one side of 0, without its sign. */

@@ -102,7 +102,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     "0.3 of the springs' friction, as if cleaned and oiled,",
                     friction(),
                     "none of its springs has dry friction");
-            List<Change> smaller = new ArrayList<>(scaled("axles\\[\\d+]\\.wheels?\\.(diameter|footprint)", SMALLER));
+            List<Change> smaller = new ArrayList<>(scaled("axles\\[\\d+]\\.wheels?\\.diameter", SMALLER));
             smaller.addAll(scaled("axles\\[\\d+]\\.wheels?\\.spin inertia", SMALLER_INERTIA));
             add(NAMES.get(1), "wheels smaller by 30 % and as heavy as before", smaller, "no diameter is written");
             tyres();
@@ -191,15 +191,18 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     .orElseThrow();
         }
 
-        private static List<Change> tyre(String wheel, String kind, String path, String rate, String ratio) {
-            return List.of(
+        private List<Change> tyre(String wheel, String kind, String path, String rate, String ratio) {
+            List<Change> changes = new ArrayList<>(List.of(
                     new Change(wheel + ".tyre", kind),
                     new Change(wheel + ".path", path),
-                    new Change(wheel + ".footprint", ""),
                     new Change(wheel + ".contact rate", rate),
-                    new Change(wheel + ".contact damping", ""),
-                    new Change(wheel + ".restitution", ""),
-                    new Change(wheel + ".contact damping ratio", ratio));
+                    new Change(wheel + ".contact damping ratio", ratio)));
+            for (String key : List.of("footprint", "contact damping", "restitution")) {
+                if (written.stream().anyMatch(v -> v.path().matches("axles\\[\\d+]\\.wheels?\\." + key))) {
+                    changes.add(new Change(wheel + "." + key, ""));
+                }
+            }
+            return changes;
         }
 
         private void twist() {
@@ -276,7 +279,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     String path = "load cases[" + at + "].aboard[" + a + "].at.";
                     if (Math.abs(thing.place().behindFrontAxle().value() - middle) > THERE) {
                         changes.add(new Change(path + "ahead of front axle", ""));
-                        changes.add(new Change(path + "behind front axle", middle + " m"));
+                        changes.add(new Change(path + "behind front axle", Math.round(1e4 * middle) / 1e4 + " m"));
                     }
                 }
             }

@@ -1,5 +1,6 @@
 package org.ridewright.why;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.ridewright.study.Question;
@@ -112,6 +113,19 @@ public final class WhyFindings {
     /** Share of swap i in what all do together; of draws only where every choice was ridden. */
     public Contribution share(int test, int question, int i) {
         return part(test, question, e -> e.share(i));
+    }
+
+    /** Whether swap i changes no bit of any number in any draw: what it changes is not in use. */
+    public boolean isVoid(int i) {
+        for (int t = 0; t < tests.size(); t++) {
+            for (int q = 0; q < questions.size(); q++) {
+                Contribution alone = alone(t, q, i);
+                if (alone.asWritten() != 0 || Arrays.stream(alone.draws()).anyMatch(d -> d != 0)) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private Contribution part(int test, int question, ToDoubleFunction<Effects> of) {
