@@ -1,6 +1,7 @@
 package org.ridewright.report;
 
 import java.util.List;
+import org.ridewright.io.OwnRide;
 import org.ridewright.why.Choices;
 import org.ridewright.why.Skipped;
 import org.ridewright.why.UsualRide;
@@ -28,9 +29,6 @@ public record WhyBasis(
         String program,
         List<Skipped> skipped,
         boolean whole) {
-    /** Of a scenario of the user's. */
-    public static final String OWN_ROAD = "Every draw rode the roads of the scenario as written.";
-
     public WhyBasis {
         skipped = List.copyOf(skipped);
     }
@@ -43,6 +41,18 @@ public record WhyBasis(
                 + Numbers.of(ride.gravelLength(), 3)
                 + " m of gravel (spectrum after J. Y. Wong, from memory; both tracks "
                 + "as on isotropic ground), at " + ride.speedWords();
+    }
+
+    /** What draws do to the ride of a scenario of the user's. */
+    public static String ownRoad(OwnRide ride) {
+        int own = ride.spread().size();
+        return (own == 0
+                        ? "Nothing in the scenario has a tolerance: every draw rode its roads as written."
+                        : "Among them are " + own + " values of the scenario itself.")
+                + " Roads of chance kept their seeds, so that intervals say nothing of other stretches."
+                + (ride.instead().isEmpty()
+                        ? ""
+                        : " Cushions and occupants are those that the scenario gives the vehicle.");
     }
 
     /** What draws do to the road of the usual ride. */

@@ -53,7 +53,7 @@ public final class WhyWords {
 
     private static String leading(WhyFindings findings, int t) {
         List<Integer> order = ranked(findings, t);
-        int first = order.get(0);
+        int first = lead(findings, t);
         Contribution most = findings.alone(t, 0, first);
         String number = number(findings.questions().get(0));
         if (!told(most)) {
@@ -61,7 +61,7 @@ public final class WhyWords {
                     + findings.swaps().get(first).name() + ", would change it by " + signed(most.interval()) + ".";
         }
         List<Integer> level = order.stream()
-                .skip(1)
+                .filter(i -> i != first)
                 .filter(i -> most.largerThan(findings.alone(t, 0, i)) < SURE)
                 .toList();
         String does = swap(findings, first) + " " + effect(most, number);
@@ -84,8 +84,19 @@ public final class WhyWords {
                 .toList();
     }
 
+    /** The largest of those of which can be told whether they raise or lower the first number, or, if there is none, of all. */
+    private static int lead(WhyFindings findings, int t) {
+        List<Integer> order = ranked(findings, t);
+        return order.stream()
+                .filter(i -> told(findings.alone(t, 0, i)))
+                .findFirst()
+                .orElse(order.get(0));
+    }
+
     private static List<String> others(WhyFindings findings, int t) {
-        List<Integer> order = ranked(findings, t).stream().skip(1).toList();
+        int lead = lead(findings, t);
+        List<Integer> order =
+                ranked(findings, t).stream().filter(i -> i != lead).toList();
         List<String> told = new ArrayList<>();
         List<String> untold = new ArrayList<>();
         List<String> nothing = new ArrayList<>();

@@ -51,6 +51,30 @@ public record Swap(String name, String alternative, List<Change> changes) {
         return new Swap(name, name + " with " + words, changes);
     }
 
+    /**
+     * Reads a text file of swaps, one a line, written as for {@link #parse}; empty lines and those that begin with {@code #} are not looked at.
+     *
+     * @param file its name, for who made a mistake in it
+     * @throws UnfitValueException if a line is no swap
+     */
+    public static List<Swap> parse(String file, List<String> lines) {
+        List<Swap> swaps = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i).strip();
+            if (!line.isEmpty() && !line.startsWith("#")) {
+                try {
+                    swaps.add(parse(line));
+                } catch (UnfitValueException none) {
+                    UnfitValueException refusal =
+                            new UnfitValueException(file + ":" + (i + 1) + ": " + none.getMessage());
+                    refusal.initCause(none);
+                    throw refusal;
+                }
+            }
+        }
+        return swaps;
+    }
+
     /** All changes, as options of the command write them. */
     public String words() {
         return changes.stream().map(Change::words).collect(Collectors.joining("; "));

@@ -55,7 +55,7 @@ class WhyRunTest {
     }
 
     private static WhyFindings found(Path file, Swap... swaps) {
-        return WhyRun.run(rides(file, List.of(swaps)), ASKED, 2, true, Runs.Progress.SILENT);
+        return WhyRun.run(rides(file, List.of(swaps)), ASKED, 2, true, Runs.Progress.SILENT, KeptRides.none(), () -> false);
     }
 
     @Test
