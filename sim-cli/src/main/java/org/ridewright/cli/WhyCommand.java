@@ -25,6 +25,7 @@ import org.ridewright.report.WhyFigures;
 import org.ridewright.report.WhyJson;
 import org.ridewright.report.WhyPage;
 import org.ridewright.report.WhyWords;
+import org.ridewright.ride.RideRunner;
 import org.ridewright.study.Part;
 import org.ridewright.study.Question;
 import org.ridewright.study.RideMeasure;
@@ -161,6 +162,7 @@ final class WhyCommand implements Callable<Integer> {
                     asked.load(),
                     String.join("", new Version().getVersion()),
                     swaps.skipped(),
+                    remarks(rides),
                     whole);
             List<FigureGroup> groups = WhyFigures.of(findings, basis);
             List<FigureFiles> drawn = new FigureWriter()
@@ -176,6 +178,14 @@ final class WhyCommand implements Callable<Integer> {
         }
         spec.commandLine().getOut().println(ReportLine.of(target));
         return ExitCode.DONE;
+    }
+
+    /** On the vehicle and its ride as they are written. */
+    private static List<String> remarks(SwapDocument rides) {
+        return RideRunner.run(rides.ride(-1, new double[rides.uncertainValues()], 0), ridden -> {}).stream()
+                .flatMap(ridden -> ridden.remarks().stream())
+                .distinct()
+                .toList();
     }
 
     /** Those of the file, then those of options. */
@@ -203,7 +213,7 @@ final class WhyCommand implements Callable<Integer> {
                     ride,
                     ride.vehicle(),
                     ride.load(),
-                    "the ride of " + found.getFileName() + " ("
+                    "the roads of " + found.getFileName() + " ("
                             + ride.document().asWritten().name() + ")"
                             + (ride.times() > 1
                                     ? ", in which the vehicle stands " + ride.times() + " times, as it does there first"

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.study.Question;
 import org.ridewright.uncertainty.Interval;
@@ -28,11 +29,19 @@ public final class WhyPage {
         page.put("groups", Templates.groups(groups, drawn));
         page.put("swaps", swaps(findings));
         page.put("skipped", basis.skipped());
+        page.put("remarks", basis.remarks());
+        page.put(
+                "unanswered",
+                findings.unanswered().stream()
+                        .map(Question::name)
+                        .collect(Collectors.joining(", ")));
         List<String> heads = new ArrayList<>(List.of("Ride", "Ingredient"));
         findings.questions().forEach(q -> heads.add(q.name()));
         page.put("heads", heads);
         page.put("rows", rows(findings));
         page.put("shares", shares(findings));
+        page.put("whole", basis.whole());
+        page.put("first", first(findings));
         page.put("pairs", pairs(findings));
         page.put("pairHeads", List.of("Ride", "Exchanged together", "Of " + first(findings), "90 % interval"));
         page.put("methods", basis.methods(findings));
@@ -101,11 +110,14 @@ public final class WhyPage {
             for (int i : WhyWords.ranked(findings, t)) {
                 Contribution share = findings.share(t, 0, i);
                 if (Double.isFinite(share.asWritten())) {
-                    rows.add(List.of(
+                    List<String> row = new ArrayList<>(List.of(
                             findings.tests().get(t),
                             findings.swaps().get(i).name(),
-                            WhyWords.plus(share.asWritten(), 1) + " %",
-                            share.hasInterval() ? WhyWords.signed(share.interval()) : "–"));
+                            WhyWords.plus(share.asWritten(), 1) + " %"));
+                    if (share.hasInterval()) {
+                        row.add(WhyWords.signed(share.interval()));
+                    }
+                    rows.add(row);
                 }
             }
         }

@@ -99,7 +99,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
         UsualSwaps all() {
             add(
                     NAMES.get(0),
-                    "0.3 of the springs' friction, as if cleaned and oiled,",
+                    "0.3 of the springs' friction (as if cleaned and oiled)",
                     friction(),
                     "none of its springs has dry friction");
             List<Change> smaller = new ArrayList<>(scaled("axles\\[\\d+]\\.wheels?\\.diameter", SMALLER));
@@ -176,7 +176,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
             add(
                     NAMES.get(2),
                     hard
-                            ? "pneumatic tyres that sink 25 mm under the load, on wheels of the same size,"
+                            ? "pneumatic tyres (25 mm of deflection) on wheels of the same size"
                             : "iron tyres (3 kN/mm) on wheels of the same size",
                     changes,
                     "no tyre is written");

@@ -14,6 +14,7 @@ public final class WhyFindings {
     private final List<Swap> swaps;
     private final List<String> tests;
     private final List<Question> questions;
+    private final List<Question> unanswered;
     private final Known asWritten;
     private final List<Known> draws;
     private final int replaced;
@@ -31,6 +32,7 @@ public final class WhyFindings {
             List<Swap> swaps,
             List<String> tests,
             List<Question> questions,
+            List<Question> unanswered,
             Known asWritten,
             List<Known> draws,
             int replaced,
@@ -39,6 +41,7 @@ public final class WhyFindings {
         this.swaps = List.copyOf(swaps);
         this.tests = List.copyOf(tests);
         this.questions = List.copyOf(questions);
+        this.unanswered = List.copyOf(unanswered);
         this.asWritten = asWritten;
         this.draws = List.copyOf(draws);
         this.replaced = replaced;
@@ -59,6 +62,11 @@ public final class WhyFindings {
     /** What was asked of each; what has no answer as written was left out. */
     public List<Question> questions() {
         return questions;
+    }
+
+    /** What was asked, too, and has no answer on this ride, or the answer 0, of which nothing is a part. */
+    public List<Question> unanswered() {
+        return unanswered;
     }
 
     /** Draws that count. */

@@ -282,6 +282,10 @@ public final class WhyRun {
                 source.swaps(),
                 tests,
                 answered.stream().map(questions::get).toList(),
+                IntStream.range(0, questions.size())
+                        .filter(q -> !answered.contains(q))
+                        .mapToObj(questions::get)
+                        .toList(),
                 only(central, answered),
                 draws,
                 replaced,
