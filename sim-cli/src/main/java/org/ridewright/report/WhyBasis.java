@@ -52,7 +52,7 @@ public record WhyBasis(
         int own = ride.spread().size();
         return (own == 0
                         ? "Nothing in the scenario has a tolerance: every draw rode its roads as written."
-                        : "Among them are " + own + " values of the scenario itself.")
+                        : "Of the scenario itself " + own + (own == 1 ? " value was" : " values were") + " drawn with them.")
                 + " Roads of chance kept their seeds, so that intervals say nothing of other stretches."
                 + (ride.instead().isEmpty()
                         ? ""
@@ -73,8 +73,8 @@ public record WhyBasis(
         String all = swaps <= Choices.MOST_WHOLE ? "all " + (1 << swaps) + " combinations" : "each alone and in pairs";
         return List.of(
                 "The ride of the " + vehicle + " (" + file + "), load '" + load + "', was simulated over " + ride
-                        + ", with a model of rigid masses, springs with dry friction, and wheels that can leave the ground, solved from event to event ("
-                        + program + "). Each ingredient was exchanged for its stated alternative, alone, in pairs and all together"
+                        + ", with a model of rigid masses, springs with dry friction, and wheels that can leave the ground, solved from event to event by "
+                        + program + ". Each ingredient was exchanged for its stated alternative, alone, in pairs and all together"
                         + (whole ? ", and in every combination" : "; the vehicle as written in " + all) + ".",
                 "The " + findings.uncertainValues()
                         + " values that have a tolerance, those of the alternatives included, were drawn jointly "
@@ -108,7 +108,7 @@ public record WhyBasis(
 
     /** A line for a list of references. */
     String citation(int draws) {
-        return program + ": ./ridewright why " + file + ", " + draws + " draws, seed " + WhyRun.SEED + ", load '" + load
-                + "'; model and methods: docs/model.md, docs/why.md of the same version.";
+        return program + ": ./ridewright why " + file + ", over " + ride + ", load '" + load + "', " + draws + " draws, seed " + WhyRun.SEED
+                + (whole ? ", every combination" : "") + ". Model and methods: docs/model.md and docs/why.md of the same version.";
     }
 }
