@@ -83,7 +83,7 @@ class WhyCommandTest {
         assertThat(Files.readString(folder.resolve("out/report.html")))
                 .contains("Methods, for print")
                 .contains("JCGM 100:2008")
-                .contains("20 draws, seed 1, load 'laden'".replace("'", "&#39;"));
+                .contains("load 'laden', 20 draws, seed 1".replace("'", "&#39;"));
         assertThat(folder.resolve("out/figures/why.png")).exists();
     }
 

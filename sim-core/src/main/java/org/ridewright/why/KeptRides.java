@@ -68,8 +68,9 @@ public final class KeptRides implements AutoCloseable {
             return ride.get();
         }
         String key = key(scenario);
-        Optional<Outcome> known =
-                Optional.ofNullable(before.get(run)).filter(r -> r.key().equals(key)).map(r -> r.outcome().get());
+        Optional<Outcome> known = Optional.ofNullable(before.get(run))
+                .filter(r -> r.key().equals(key))
+                .map(r -> r.outcome().get());
         return known.orElseGet(() -> {
             Outcome outcome = ride.get();
             try {

@@ -132,7 +132,8 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
         }
 
         private List<Change> friction() {
-            StringBuilder springs = new StringBuilder("axles\\[\\d+]\\.springs\\[\\d+]|connections\\[\\d+]\\.tips\\[\\d+]");
+            StringBuilder springs =
+                    new StringBuilder("axles\\[\\d+]\\.springs\\[\\d+]|connections\\[\\d+]\\.tips\\[\\d+]");
             for (int c = 0; c < vehicle.connections().size(); c++) {
                 if (!(vehicle.connections().get(c) instanceof Connection.UndercarriageTwist)) {
                     springs.append("|connections\\[").append(c).append(']');
@@ -157,8 +158,8 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
 
         private void tyres() {
             List<Standing> standings = StandingVehicle.of(vehicle);
-            Standing standing =
-                    standings.get(vehicle.loadCases().indexOf(vehicle.loadCase(load).orElseThrow()));
+            Standing standing = standings.get(
+                    vehicle.loadCases().indexOf(vehicle.loadCase(load).orElseThrow()));
             boolean hard = vehicle.axles().stream().anyMatch(a -> a.wheel().tyre() != Tyre.PNEUMATIC);
             List<Change> changes = new ArrayList<>();
             for (int a = 0; a < vehicle.axles().size(); a++) {
@@ -240,9 +241,10 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                         "it has no seats");
                 return;
             }
-            boolean hard = sprung.stream().allMatch(s -> written.stream()
-                    .anyMatch(v -> v.path().equals("seats[" + s + "].cushion")
-                            && v.written().strip().equals(HARD)));
+            boolean hard = sprung.stream()
+                    .allMatch(s -> written.stream()
+                            .anyMatch(v -> v.path().equals("seats[" + s + "].cushion")
+                                    && v.written().strip().equals(HARD)));
             boolean staged = false;
             List<Change> changes = new ArrayList<>();
             for (int s : sprung) {

@@ -249,7 +249,9 @@ public final class WhyRun {
             for (RideBench.Test test : RideBench.tests(scenario)) {
                 Measured measured = bench.measure(scenario, test, wanted);
                 lines.add(new Outcome.Line(
-                        NOT_LABELLED, questions.stream().map(q -> q.of(measured)).toList(), ""));
+                        NOT_LABELLED,
+                        questions.stream().map(q -> q.of(measured)).toList(),
+                        ""));
             }
         } catch (RideException gaveUp) {
             return Outcome.failed(String.valueOf(gaveUp.getMessage()));

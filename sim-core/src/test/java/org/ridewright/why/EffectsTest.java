@@ -94,11 +94,16 @@ class EffectsTest {
 
     @Test
     void aContributionIsToldOnlyWhereItsIntervalLeavesOutZero() {
-        assertThat(new Contribution(-0.1, new double[] {-0.2, -0.15, -0.1}).verdict()).isEqualTo(Contribution.Verdict.LOWERS);
-        assertThat(new Contribution(0.1, new double[] {0.2, 0.15, 0.1}).verdict()).isEqualTo(Contribution.Verdict.RAISES);
-        assertThat(new Contribution(0.1, new double[] {-0.2, 0.15, 0.1}).verdict()).isEqualTo(Contribution.Verdict.UNTOLD);
-        assertThat(new Contribution(0, new double[] {1e-4, -1e-4, 0}).verdict()).isEqualTo(Contribution.Verdict.NOTHING);
-        assertThat(new Contribution(0.3, new double[] {Double.NaN, 0.2}).verdict()).isEqualTo(Contribution.Verdict.UNTOLD);
+        assertThat(new Contribution(-0.1, new double[] {-0.2, -0.15, -0.1}).verdict())
+                .isEqualTo(Contribution.Verdict.LOWERS);
+        assertThat(new Contribution(0.1, new double[] {0.2, 0.15, 0.1}).verdict())
+                .isEqualTo(Contribution.Verdict.RAISES);
+        assertThat(new Contribution(0.1, new double[] {-0.2, 0.15, 0.1}).verdict())
+                .isEqualTo(Contribution.Verdict.UNTOLD);
+        assertThat(new Contribution(0, new double[] {1e-4, -1e-4, 0}).verdict())
+                .isEqualTo(Contribution.Verdict.NOTHING);
+        assertThat(new Contribution(0.3, new double[] {Double.NaN, 0.2}).verdict())
+                .isEqualTo(Contribution.Verdict.UNTOLD);
     }
 
     /** Of 20 draws the quantiles of definition 7 would hold 82 % of further draws. */

@@ -59,7 +59,9 @@ class OwnScenarioTest {
     }
 
     private static double height(Scenario scenario) {
-        return ((Obstacle.Plank) scenario.roads().get(0).obstacles().get(0)).height().value();
+        return ((Obstacle.Plank) scenario.roads().get(0).obstacles().get(0))
+                .height()
+                .value();
     }
 
     private static List<Seat> seats(Scenario scenario) {
@@ -83,13 +85,15 @@ class OwnScenarioTest {
         assertThat(cushions.alternative()).contains("in good condition");
         SwapDocument rides = rides(ride, cushions);
         double[] w = new double[rides.uncertainValues()];
-        List<Seat> asTheScenarioHasThem = ride.document().asWritten().entrants().get(0).vehicle().seats();
+        List<Seat> asTheScenarioHasThem =
+                ride.document().asWritten().entrants().get(0).vehicle().seats();
         assertThat(seats(rides.ride(-1, w, 0)))
                 .usingRecursiveComparison()
                 .ignoringFieldsMatchingRegexes(".*\\.written")
                 .isEqualTo(asTheScenarioHasThem);
         assertThat(seats(rides.ride(0, w, 1)))
-                .allSatisfy(seat -> assertThat(seat.stages().get(0).rate().value()).isEqualTo(30e3));
+                .allSatisfy(
+                        seat -> assertThat(seat.stages().get(0).rate().value()).isEqualTo(30e3));
     }
 
     @Test

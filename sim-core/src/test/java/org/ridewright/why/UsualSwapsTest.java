@@ -149,7 +149,8 @@ class UsualSwapsTest {
                 .vehicle();
         assertThat(all.axles()).allSatisfy(axle -> {
             assertThat(axle.wheel().tyre()).isEqualTo(Tyre.PNEUMATIC);
-            assertThat(axle.wheel().contactRate().orElseThrow().value()).isEqualTo(437.5 * 9.80665 / 0.025, within(3000.0));
+            assertThat(axle.wheel().contactRate().orElseThrow().value())
+                    .isEqualTo(437.5 * 9.80665 / 0.025, within(3000.0));
             assertThat(axle.wheel().diameter().value()).isEqualTo(0.63, within(1e-12));
         });
         assertThat(all.seats()).allSatisfy(seat -> {

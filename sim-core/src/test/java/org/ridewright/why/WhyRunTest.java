@@ -56,7 +56,8 @@ class WhyRunTest {
     }
 
     private static WhyFindings found(Path file, Swap... swaps) {
-        return WhyRun.run(rides(file, List.of(swaps)), ASKED, 2, true, Runs.Progress.SILENT, KeptRides.none(), () -> false);
+        return WhyRun.run(
+                rides(file, List.of(swaps)), ASKED, 2, true, Runs.Progress.SILENT, KeptRides.none(), () -> false);
     }
 
     @Test
@@ -223,8 +224,9 @@ class WhyRunTest {
             """;
 
     private static final Swap HEAVIER = Swap.parse("masses: body.mass = × 2; axles[0].unsprung mass = × 2");
-    private static final Swap STIFFER = Swap.parse("rates: axles[0].wheels.contact rate = × 2; axles[0].wheels.contact damping = × 2; "
-            + "axles[0].springs[0].rate = × 2; axles[0].dampers[0].bump = × 2; axles[0].dampers[0].rebound = × 2");
+    private static final Swap STIFFER = Swap.parse(
+            "rates: axles[0].wheels.contact rate = × 2; axles[0].wheels.contact damping = × 2; "
+                    + "axles[0].springs[0].rate = × 2; axles[0].dampers[0].bump = × 2; axles[0].dampers[0].rebound = × 2");
 
     /** All masses and all forces twice as large: {@code M q̈ = f} is the same equation, lifting off included. */
     @Test
@@ -266,8 +268,7 @@ class WhyRunTest {
         Path file = Files.writeString(
                 folder.resolve("quarter.yaml"),
                 QUARTER.replace("aboard: []}]", "aboard: []}, {name: laden, aboard: [{cargo: sand, mass: 90 kg}]}]"));
-        WhyFindings findings =
-                found(file, HEAVIER, Swap.parse("sand: load cases[1].aboard[0].mass = × 2"));
+        WhyFindings findings = found(file, HEAVIER, Swap.parse("sand: load cases[1].aboard[0].mass = × 2"));
         assertThat(findings.isVoid(0)).isFalse();
         assertThat(findings.isVoid(1)).isTrue();
     }
@@ -292,8 +293,10 @@ class WhyRunTest {
         // a head, and 5 vehicles in 4 choices each once
         assertThat(Files.lines(journal).count()).isEqualTo(1 + 5 * 4);
         WhyFindings whole = WhyRun.run(rides, ASKED, 4, true, Runs.Progress.SILENT, KeptRides.none(), () -> false);
-        assertThat(resumed.alone(0, 0, 1).draws()).isEqualTo(whole.alone(0, 0, 1).draws());
-        assertThat(resumed.share(0, 0, 1).draws()).isEqualTo(whole.share(0, 0, 1).draws());
+        assertThat(resumed.alone(0, 0, 1).draws())
+                .isEqualTo(whole.alone(0, 0, 1).draws());
+        assertThat(resumed.share(0, 0, 1).draws())
+                .isEqualTo(whole.share(0, 0, 1).draws());
         try (KeptRides kept = KeptRides.open(journal, "why", "another program")) {
             WhyRun.run(rides, ASKED, 4, true, Runs.Progress.SILENT, kept, () -> false);
         }
