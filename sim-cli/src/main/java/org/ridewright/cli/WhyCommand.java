@@ -29,7 +29,6 @@ import org.ridewright.ride.RideRunner;
 import org.ridewright.study.Part;
 import org.ridewright.study.Question;
 import org.ridewright.study.RideMeasure;
-
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.why.Choices;
 import org.ridewright.why.KeptRides;
@@ -196,7 +195,9 @@ final class WhyCommand implements Callable<Integer> {
                 swaps.addAll(Swap.parse(ownFile.toString(), Files.readAllLines(ownFile)));
             } catch (CharacterCodingException notText) {
                 throw new ParameterException(
-                        spec.commandLine(), "--swaps: " + ownFile + " is no text file in UTF-8; save it as plain text", notText);
+                        spec.commandLine(),
+                        "--swaps: " + ownFile + " is no text file in UTF-8; save it as plain text",
+                        notText);
             }
         }
         own.stream().map(Swap::parse).forEach(swaps::add);

@@ -138,9 +138,8 @@ record Ticks(List<Mark> marks, List<Double> fine, int exponent) {
                 if (!scale.holds(at)) {
                     continue;
                 }
-                boolean numbered = digit == 1
-                        ? Math.floorMod(power, every) == 0
-                        : roomy && plain && (digit == 2 || digit == 5);
+                boolean numbered =
+                        digit == 1 ? Math.floorMod(power, every) == 0 : roomy && plain && (digit == 2 || digit == 5);
                 if (numbered) {
                     marks.add(new Mark(at, plain ? number(value, Math.max(0, -power)) : raised(digit, power)));
                 } else if (perDecade > 30) {

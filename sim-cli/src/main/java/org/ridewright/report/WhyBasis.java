@@ -52,7 +52,8 @@ public record WhyBasis(
         int own = ride.spread().size();
         return (own == 0
                         ? "Nothing in the scenario has a tolerance: every draw rode its roads as written."
-                        : "Of the scenario itself " + own + (own == 1 ? " value was" : " values were") + " drawn with them.")
+                        : "Of the scenario itself " + own + (own == 1 ? " value was" : " values were")
+                                + " drawn with them.")
                 + " Roads of chance kept their seeds, so that intervals say nothing of other stretches."
                 + (ride.instead().isEmpty()
                         ? ""
@@ -74,7 +75,8 @@ public record WhyBasis(
         return List.of(
                 "The ride of the " + vehicle + " (" + file + "), load '" + load + "', was simulated over " + ride
                         + ", with a model of rigid masses, springs with dry friction, and wheels that can leave the ground, solved from event to event by "
-                        + program + ". Each ingredient was exchanged for its stated alternative, alone, in pairs and all together"
+                        + program
+                        + ". Each ingredient was exchanged for its stated alternative, alone, in pairs and all together"
                         + (whole ? ", and in every combination" : "; the vehicle as written in " + all) + ".",
                 "The " + findings.uncertainValues()
                         + " values that have a tolerance, those of the alternatives included, were drawn jointly "
@@ -103,12 +105,14 @@ public record WhyBasis(
                         ? "Weighted r.m.s. and vibration dose value are of ISO 2631-1:1997 (W_k, vertical, at the seat, the worst of the occupied seats); "
                                 + "heave, jolt and buzz are the unweighted r.m.s. there below 3 Hz, from 3 to 10 Hz and above 10 Hz. "
                         : "")
-                + "The peak is the greatest unweighted vertical acceleration at " + (seated ? "these seats." : "the places read off.");
+                + "The peak is the greatest unweighted vertical acceleration at "
+                + (seated ? "these seats." : "the places read off.");
     }
 
     /** A line for a list of references. */
     String citation(int draws) {
-        return program + ": ./ridewright why " + file + ", over " + ride + ", load '" + load + "', " + draws + " draws, seed " + WhyRun.SEED
-                + (whole ? ", every combination" : "") + ". Model and methods: docs/model.md and docs/why.md of the same version.";
+        return program + ": ./ridewright why " + file + ", over " + ride + ", load '" + load + "', " + draws
+                + " draws, seed " + WhyRun.SEED + (whole ? ", every combination" : "")
+                + ". Model and methods: docs/model.md and docs/why.md of the same version.";
     }
 }

@@ -108,7 +108,8 @@ public final class WhyFigures {
         return IntStream.range(0, findings.questions().size())
                 .boxed()
                 .flatMap(q -> tests.stream().flatMap(t -> order.stream().map(i -> findings.alone(t, q, i))))
-                .anyMatch(part -> part.interval().high() > MOST_RISE || part.interval().low() < MOST_FALL);
+                .anyMatch(part ->
+                        part.interval().high() > MOST_RISE || part.interval().low() < MOST_FALL);
     }
 
     private Panel contributions(int q) {
@@ -116,9 +117,7 @@ public final class WhyFigures {
                 order.stream().map(i -> findings.swaps().get(i).name()).toList();
         List<Series> series = series(order.size(), (t, r) -> findings.alone(t, q, order.get(r)), ratios);
         Question question = findings.questions().get(q);
-        AxisSpec x = ratios
-                ? ratioAxis(question, q)
-                : AxisSpec.of("Change of " + axisName(question), "%");
+        AxisSpec x = ratios ? ratioAxis(question, q) : AxisSpec.of("Change of " + axisName(question), "%");
         return panel(title(question), x, names, series, ratios ? 1 : 0);
     }
 
@@ -211,9 +210,7 @@ public final class WhyFigures {
                 x[r] = Double.isFinite(middle) ? middle : placed(0, asRatios);
                 y[r] = n - 1.0 - r + (marked ? offset(t) : 0);
                 intervals.whisker(
-                        placed(interval.low(), asRatios),
-                        placed(interval.high(), asRatios),
-                        n - 1.0 - r + offset(t));
+                        placed(interval.low(), asRatios), placed(interval.high(), asRatios), n - 1.0 - r + offset(t));
             }
             series.add(new Series(
                     findings.tests().get(tests.get(t)),

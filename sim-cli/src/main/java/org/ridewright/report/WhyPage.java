@@ -31,10 +31,7 @@ public final class WhyPage {
         page.put("skipped", basis.skipped());
         page.put("remarks", basis.remarks());
         page.put(
-                "unanswered",
-                findings.unanswered().stream()
-                        .map(Question::name)
-                        .collect(Collectors.joining(", ")));
+                "unanswered", findings.unanswered().stream().map(Question::name).collect(Collectors.joining(", ")));
         List<String> heads = new ArrayList<>(List.of("Ride", "Ingredient"));
         findings.questions().forEach(q -> heads.add(q.name()));
         page.put("heads", heads);

@@ -201,7 +201,8 @@ public final class WhyWords {
         Interval interval = part.interval();
         return interval.low() >= MANIFOLD
                 ? "would raise " + number + " to " + times(interval) + " what it is now"
-                : "would " + (part.verdict() == Verdict.RAISES ? "raise " : "lower ") + number + " by " + sized(interval);
+                : "would " + (part.verdict() == Verdict.RAISES ? "raise " : "lower ") + number + " by "
+                        + sized(interval);
     }
 
     private static String swap(WhyFindings findings, int i) {

@@ -131,7 +131,8 @@ class WhyCommandTest {
     @Test
     void alternativesStandInATextFileWithWordsOfTheirOwn() throws IOException {
         Path mine = Files.writeString(
-                folder.resolve("mine.txt"), "# mine\nspring (a coil half as stiff): axles[0].springs[0].rate = x 0.5\n");
+                folder.resolve("mine.txt"),
+                "# mine\nspring (a coil half as stiff): axles[0].springs[0].rate = x 0.5\n");
         int code = why("--ride", folder.resolve("plank").toString(), "--swaps", mine.toString());
         assertThat(code).as(err.toString()).isEqualTo(ExitCode.DONE);
         assertThat(out.toString()).containsIgnoringCase("a coil half as stiff would ");
