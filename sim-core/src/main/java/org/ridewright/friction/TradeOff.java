@@ -22,7 +22,7 @@ import org.ridewright.wheel.Ground;
  * @param place where the ride is felt, in words
  * @param speeds rising (m/s)
  * @param factors of friction, rising from 0
- * @param draws how many
+ * @param draws how many; a single one is the vehicle as written
  * @param uncertain number of values that were drawn within tolerances
  * @param lines by criterion, road and speed, only those that exist in every draw
  */
@@ -72,7 +72,9 @@ public record TradeOff(
         long all = (long) tests.size() * draws * levels;
         AtomicLong done = new AtomicLong();
         List<Vehicle> drawn =
-                IntStream.range(0, draws).mapToObj(vehicles::vehicle).toList();
+                IntStream.range(0, draws)
+                .mapToObj(d -> vehicles.vehicle(draws == 1 ? 0 : 1 + d))
+                .toList();
         // by draw and test, then by friction
         List<List<Map<Criterion, Double>>> seen = IntStream.range(0, draws * tests.size())
                 .parallel()
@@ -96,7 +98,7 @@ public record TradeOff(
                 }
             }
         }
-        VehicleModel written = standing(drawn.get(0), loadCase);
+        VehicleModel written = standing(vehicles.vehicle(0), loadCase);
         return new TradeOff(
                 written.loadCase(),
                 TradeSetting.place(written),
