@@ -9,8 +9,8 @@ public enum Criterion {
     /** Greatest pitch from rest after the last axle has left the plank. */
     PITCH_AFTER("pitch after the last axle's hit", "rad", true),
     /**
-     * Cycles of heave or pitch, whichever takes more, after the last axle has left the plank until the body stays within 1 mm or 1 mrad, as far as
-     * the run goes.
+     * Cycles of heave or pitch, whichever takes more, after the last axle has left the plank: swings of at least 2 mm or 2 mrad from turn to turn,
+     * without the tremor on held springs, as far as the run goes.
      */
     CYCLES("cycles to rest", "", true),
     /** Share of the time during which a spring is locked, mean of the springs that rub. */
