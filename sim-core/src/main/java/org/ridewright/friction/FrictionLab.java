@@ -14,6 +14,7 @@ import org.ridewright.wheel.Ground;
  * @param model under the load that everything but the loops is about, friction as written
  * @param loops of each spring under each load
  * @param ringDowns front, rear, roll, as far as they suit the vehicle
+ * @param alone its body on its springs alone, beside a closed form
  */
 public record FrictionLab(
         VehicleModel model,
@@ -21,6 +22,7 @@ public record FrictionLab(
         List<SpringLoops> loops,
         List<RingDowns> ringDowns,
         ForcedResponse forced,
+        BodyAlone alone,
         TradeOff tradeOff) {
     /** Oiled, as written, rusted. */
     public static final List<Greasing> GREASINGS = List.of(
@@ -85,6 +87,7 @@ public record FrictionLab(
                 loops,
                 RingDowns.of(braked, GREASINGS, settings.depth()),
                 ForcedResponse.of(rolling, settings.amplitudes()),
+                BodyAlone.of(rolling),
                 TradeOff.of(vehicles, settings.load(), settings.speeds(), settings.draws(), progress));
     }
 }
