@@ -2,6 +2,7 @@ package org.ridewright.friction;
 
 import java.util.Arrays;
 import java.util.List;
+import org.hipparchus.distribution.continuous.BetaDistribution;
 import org.ridewright.friction.TradeLine.Spread;
 
 /**
@@ -17,6 +18,8 @@ import org.ridewright.friction.TradeLine.Spread;
 public record BestBand(TradeLine line, List<Band> bands, Spread best, Spread from, Spread to, Verdict verdict) {
     /** A band is said to end where it does so in nine draws of ten. */
     private static final double AGREED = 0.9;
+
+    private static final double DOUBT = 0.05;
 
     /** Steps in which a friction is looked for that serves several criteria. */
     private static final int STEPS = 250;
@@ -119,6 +122,21 @@ public record BestBand(TradeLine line, List<Band> bands, Spread best, Spread fro
             return f[i];
         }
         return f[i] + (limit - v[i]) / (v[i + way] - v[i]) * (f[i + way] - f[i]);
+    }
+
+    /**
+     * Share of all such vehicles and roads that agree, at least, where nine tenths of some draws do, with a confidence of 95 %.
+     *
+     * <p>Source: C. J. Clopper and E. S. Pearson, Biometrika 26 (1934) 404, one-sided (from memory).
+     */
+    public static double assured(int draws) {
+        int agree = agreeing(draws);
+        return new BetaDistribution(agree, draws - agree + 1.0).inverseCumulativeProbability(DOUBT);
+    }
+
+    /** The least number of some draws that makes a verdict. */
+    public static int agreeing(int draws) {
+        return (int) Math.ceil(AGREED * draws - 1e-9);
     }
 
     /** In how many draws a factor lies in the band. */

@@ -40,6 +40,9 @@ public record TradeOff(
     /** Draws unless another number is asked for. */
     public static final int USUAL_DRAWS = 40;
 
+    /** Riding time on a random road in which the ride is measured (s). */
+    public static final double RIDE = 5;
+
     /** Classes of roads at the middle speed. */
     public static final List<RoughnessClass> CLASSES = List.of(RoughnessClass.B, RoughnessClass.C, RoughnessClass.D);
 

@@ -28,7 +28,7 @@ final class TradeSetting {
     /** Over which a random road grows from level ground (m). */
     private static final double RUN_UP = 2;
     /** Riding time on a random road once every wheel is past the run-up (s), in which the ride is measured. */
-    static final double RIDE = 5;
+    static final double RIDE = TradeOff.RIDE;
 
     private static final double SAMPLING_RATE = 200;
     /** Behind the measured stretch, for filters (s). */
