@@ -44,11 +44,11 @@ final class TradeFigures {
     static List<Figure> of(FrictionLab lab) {
         TradeFigures figures = new TradeFigures(lab);
         List<Figure> all = new ArrayList<>();
-        all.add(figures.plank());
-        figures.rough().ifPresent(all::add);
         if (!TradeWords.bands(lab).isEmpty()) {
             all.add(figures.best());
         }
+        figures.rough().ifPresent(all::add);
+        all.add(figures.plank());
         return all;
     }
 
@@ -99,7 +99,7 @@ final class TradeFigures {
             series.add(drawn);
             if (trade.draws() > 1) {
                 areas.add(new Series(
-                        name(line) + ", draws",
+                        name(line) + ", range of draws",
                         joined(x, x),
                         joined(low, high),
                         LineStyle.SOLID,

@@ -90,7 +90,7 @@ final class TradeWords {
     private static String spread(TradeLine.Spread spread) {
         String low = factor(spread.low());
         String high = factor(spread.high());
-        String median = "× " + factor(spread.median());
+        String median = "×\u00a0" + factor(spread.median());
         return low.equals(high) ? median : "%s (%s to %s)".formatted(median, low, high);
     }
 
@@ -106,8 +106,8 @@ final class TradeWords {
         List<BestBand> gravel =
                 bands.stream().filter(b -> b.line().road().equals("gravel")).toList();
         if (!gravel.isEmpty()) {
-            paragraphs.add("Gravel. By weighted acceleration at %s, friction is %s.%s"
-                    .formatted(trade.place(), each(gravel), common(gravel)));
+            paragraphs.add("Gravel. By weighted acceleration at %s: %s.%s"
+                    .formatted(trade.place(), each(gravel, true), common(gravel)));
         }
         List<TradeLine> classes = classes(trade);
         if (classes.size() > 1) {
@@ -122,7 +122,7 @@ final class TradeWords {
                 String what = criterion == Criterion.PLANK_PEAK
                         ? "peak acceleration at " + trade.place()
                         : criterion.title();
-                plank.add("By %s, friction is %s.".formatted(what, each(some)));
+                plank.add("By %s: %s.".formatted(what, each(some, false)));
             }
         }
         if (!plank.isEmpty()) {
@@ -131,24 +131,34 @@ final class TradeWords {
         return paragraphs;
     }
 
-    /** Speeds with the same verdict together. */
-    private String each(List<BestBand> some) {
+    /** Speeds with the same verdict together, with where friction is as good or without. */
+    private static String each(List<BestBand> some, boolean detailed) {
         Map<BestBand.Verdict, List<BestBand>> by = new LinkedHashMap<>();
         some.forEach(
                 b -> by.computeIfAbsent(b.verdict(), v -> new ArrayList<>()).add(b));
-        return by.values().stream().map(this::alike).collect(Collectors.joining("; "));
+        return by.values().stream()
+                .map(alike -> says(alike.get(0).verdict()) + " "
+                        + list(alike, detailed ? TradeWords::detail : b -> ""))
+                .collect(Collectors.joining("; "));
     }
 
-    private String alike(List<BestBand> alike) {
-        return switch (alike.get(0).verdict()) {
-            case FLAT -> "flat, without a best, at " + list(alike, b -> "");
-            case LESS -> "the less the better at " + list(alike, b -> ", as good up to " + spread(b.to()));
-            case MORE -> "the more the better at " + list(alike, b -> ", as good from " + spread(b.from()) + " on");
-            case BETWEEN ->
-                "best in between at " + list(alike, b -> ", from " + spread(b.from()) + " to " + spread(b.to()));
-            case OPEN ->
-                "not at its best in the same place in all draws at "
-                        + list(alike, b -> ", the least at " + spread(b.best()));
+    private static String says(BestBand.Verdict verdict) {
+        return switch (verdict) {
+            case FLAT -> "flat, no best, at";
+            case LESS -> "the less friction the better at";
+            case MORE -> "the more friction the better at";
+            case BETWEEN -> "best in between at";
+            case OPEN -> "the draws do not agree at";
+        };
+    }
+
+    private static String detail(BestBand band) {
+        return switch (band.verdict()) {
+            case FLAT -> "";
+            case LESS -> ", as good up to " + spread(band.to());
+            case MORE -> ", as good from " + spread(band.from()) + " on";
+            case BETWEEN -> ", from " + spread(band.from()) + " to " + spread(band.to());
+            case OPEN -> ", the least at " + spread(band.best());
         };
     }
 
@@ -156,13 +166,12 @@ final class TradeWords {
         List<String> words = alike.stream()
                 .map(b -> TradeFigures.speed(b.line().speed()) + detail.apply(b))
                 .toList();
-        String between = words.get(0).contains(",") ? "; at " : ", ";
+        boolean detailed = words.get(0).contains(",");
         int last = words.size() - 1;
-        return last == 0
-                ? words.get(0)
-                : String.join(between, words.subList(0, last))
-                        + (between.equals(", ") ? " and " : between)
-                        + words.get(last);
+        if (last == 0 || detailed) {
+            return String.join("; at ", words);
+        }
+        return String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
     /** Whether one friction serves every speed, and whether that as written does, counted draw by draw. */
@@ -176,14 +185,16 @@ final class TradeWords {
         if (draws == 1) {
             return shared.draws() == 0
                     ? " No one friction is as good as the best at every speed."
-                    : " One for every speed: × %s.%s"
+                    : " One for every speed: ×\u00a0%s.%s"
                             .formatted(
                                     factor(shared.factor()), written > 0 ? " So is that as written." : "");
         }
-        return shared.draws() == 0
-                ? " No one friction is as good as the best at every speed in any draw."
-                : " One for every speed: × %s is as good as the best at each in %d of %d draws, and none in more; that as written in %d."
-                        .formatted(factor(shared.factor()), shared.draws(), draws, written);
+        if (shared.draws() == 0) {
+            return " No one friction is as good as the best at every speed in any draw.";
+        }
+        String does = 2 * shared.draws() >= draws ? " One for every speed: ×\u00a0%s is as good as the best" : " No one serves every speed in most draws: ×\u00a0%s is as good as the best";
+        return (does + " at each in %d of %d, and none in more; that as written in %d.")
+                .formatted(factor(shared.factor()), shared.draws(), draws, written);
     }
 
     private String roughness(List<TradeLine> classes) {
