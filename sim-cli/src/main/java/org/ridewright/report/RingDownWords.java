@@ -28,11 +28,11 @@ final class RingDownWords {
         if (lab.ringDowns().isEmpty()) {
             return List.of();
         }
-        String counts = lab.ringDowns().stream().map(RingDownWords::counted).collect(Collectors.joining("; "));
-        StringBuilder words = new StringBuilder("Ring-down. Let go from %s mm, the body swings, in cycles: %s."
+        String counts = lab.ringDowns().stream().map(each -> counted(lab, each)).collect(Collectors.joining("; "));
+        StringBuilder words = new StringBuilder("Ring-down. Let go from %s mm, the body swings, in cycles: %s. The damper takes as much of the first cycle as the friction as written."
                 .formatted(Numbers.brief(MILLI * lab.settings().depth()), counts));
         if (lab.ringDowns().stream().anyMatch(each -> each.damper().isEmpty())) {
-            words.append(" Less than a cycle as written has no damper of equal loss.");
+            words.append(" Where it swings less than a cycle as written there is no such damper.");
         }
         if (counts.contains(MARK)) {
             words.append(" ")
@@ -44,26 +44,30 @@ final class RingDownWords {
         return List.of(words.append(shapes(lab)).toString());
     }
 
-    private static String counted(RingDowns each) {
+    private static String counted(FrictionLab lab, RingDowns each) {
         String rungs = each.rungs().stream()
                 .map(r -> cycles(r.result().count()) + " " + r.word())
                 .collect(Collectors.joining(", "));
         String damper = each.damper()
-                .map(d -> ", " + cycles(d.result().count()) + " with dampers that take as much of the first")
+                .map(d -> ", " + cycles(d.result().count()) + " damper")
                 .orElse("");
-        return place(each) + " " + rungs + damper;
+        return place(lab, each) + " " + rungs + damper;
     }
 
-    private static String place(RingDowns each) {
-        return each.kind().word().equals("roll") ? "side" : each.kind().word();
+    /** What is pressed; a vehicle that does not pitch has no front. */
+    static String place(FrictionLab lab, RingDowns each) {
+        if (each.kind().word().equals("roll")) {
+            return "side";
+        }
+        return lab.model().vehicle().layout().pitches() ? each.kind().word() : "body";
     }
 
     private static String cycles(Count count) {
         String mark = trembles(count) ? MARK : "";
         if (count.cycles() == 0 || onlyTrembles(count)) {
-            return "none" + mark;
+            return "0" + mark;
         }
-        return (count.cycles() == 0.5 ? "half a one" : Numbers.brief(count.cycles())) + mark;
+        return (count.cycles() == 0.5 ? "0.5" : Numbers.brief(count.cycles())) + mark;
     }
 
     private static boolean trembles(Count count) {
@@ -108,7 +112,7 @@ final class RingDownWords {
                     if (count.halfCycles() >= FEWEST_SWINGS
                             && !onlyTrembles(count)
                             && count.decay().orElseThrow().shape() == shape) {
-                        such.add(place(each) + " " + rung.word());
+                        such.add(place(lab, each) + " " + rung.word());
                     }
                 }
             }

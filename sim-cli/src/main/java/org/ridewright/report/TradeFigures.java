@@ -232,8 +232,8 @@ final class TradeFigures {
                 slug("friction-best"),
                 RingDownFigures.subject(lab) + ": where friction is best",
                 ("The frictions at which the %s rides as well as at its best: within 5 %% of the least value of the same draw, half of the least difference of vibration that seated people notice (from "
-                                + "memory); of cycles, within half a cycle. An area from edge to edge says that friction does not matter; one at the left edge alone, the less the better; one at the right "
-                                + "edge alone, the more the better; none, that the draws do not agree. %s")
+                                + "memory); of cycles, within half a cycle. An area from edge to edge says that friction does not matter; one at the left edge alone, that too much is worse; one at the right "
+                                + "edge alone, that too little is; none, that the draws do not agree. %s")
                         .formatted(lab.model().vehicle().name(), drawn()),
                 40 + 7.0 * bands.size(),
                 panel);

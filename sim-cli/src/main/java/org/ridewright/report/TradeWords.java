@@ -59,8 +59,8 @@ final class TradeWords {
     static String verdict(BestBand band) {
         return switch (band.verdict()) {
             case FLAT -> "flat: no best";
-            case LESS -> "the less, the better";
-            case MORE -> "the more, the better";
+            case LESS -> "best up to a limit";
+            case MORE -> "best from a limit on";
             case BETWEEN -> "best in between";
             case OPEN -> "open: the draws do not agree";
         };
@@ -145,8 +145,8 @@ final class TradeWords {
     private static String says(BestBand.Verdict verdict) {
         return switch (verdict) {
             case FLAT -> "flat, no best, at";
-            case LESS -> "the less friction the better at";
-            case MORE -> "the more friction the better at";
+            case LESS -> "best up to a limit at";
+            case MORE -> "best from a limit on at";
             case BETWEEN -> "best in between at";
             case OPEN -> "the draws do not agree at";
         };
@@ -155,8 +155,8 @@ final class TradeWords {
     private static String detail(BestBand band) {
         return switch (band.verdict()) {
             case FLAT -> "";
-            case LESS -> ", as good up to " + spread(band.to());
-            case MORE -> ", as good from " + spread(band.from()) + " on";
+            case LESS -> ", up to " + spread(band.to());
+            case MORE -> ", from " + spread(band.from()) + " on";
             case BETWEEN -> ", from " + spread(band.from()) + " to " + spread(band.to());
             case OPEN -> ", the least at " + spread(band.best());
         };

@@ -32,9 +32,9 @@ public record BestBand(TradeLine line, List<Band> bands, Spread best, Spread fro
     public enum Verdict {
         /** In most draws the band is everything that was ridden. */
         FLAT,
-        /** Nine bands of ten begin at no friction, and end: the less, the better. */
+        /** Nine bands of ten begin at no friction, and end: too much is worse. */
         LESS,
-        /** Nine bands of ten end at the most that was ridden, and have a beginning. */
+        /** Nine bands of ten end at the most that was ridden, and have a beginning: too little is worse. */
         MORE,
         /** Nine bands of ten have both a beginning and an end. */
         BETWEEN,

@@ -5,6 +5,7 @@ import java.util.List;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.vehicle.LoadCase;
+import org.ridewright.vehicle.Spring;
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.wheel.Ground;
 
@@ -74,9 +75,7 @@ public record FrictionLab(
             loops.addAll(SpringLoops.of(VehicleModel.assemble(vehicle, load, Ground.UNYIELDING, false)));
         }
         if (loops.isEmpty()) {
-            throw new RideException(
-                    "'" + vehicle.name() + "' has no dry friction in its springs; there is nothing to vary. "
-                            + "State a friction, such as {share of load: 0.05}, in one of them");
+            throw new RideException(frictionless(vehicle));
         }
         LoadCase load = vehicle.loadCase(settings.load()).orElseThrow();
         VehicleModel rolling = VehicleModel.assemble(vehicle, load, Ground.UNYIELDING, false);
@@ -89,5 +88,16 @@ public record FrictionLab(
                 ForcedResponse.of(rolling, settings.amplitudes()),
                 BodyAlone.of(rolling),
                 TradeOff.of(vehicles, settings.load(), settings.speeds(), settings.draws(), progress));
+    }
+
+    private static String frictionless(Vehicle vehicle) {
+        List<String> springs = vehicle.axles().stream()
+                .flatMap(axle -> axle.springs().stream())
+                .map(Spring::name)
+                .distinct()
+                .toList();
+        String which = springs.isEmpty() ? "no spring" : "none of its springs (" + String.join(", ", springs) + ")";
+        return "'" + vehicle.name() + "': " + which + " has dry friction, so that there is nothing to vary; "
+                + "write one under the spring, such as friction: {share of load: 0.05, locked rate: 2 times}";
     }
 }
