@@ -5,7 +5,6 @@ import java.util.List;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.vehicle.LoadCase;
-import org.ridewright.vehicle.Spring;
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.wheel.Ground;
 
@@ -77,6 +76,8 @@ public record FrictionLab(
         if (loops.isEmpty()) {
             throw new RideException(frictionless(vehicle));
         }
+        // what comes before the rides takes some seconds
+        progress.at(0, TradeOff.rides(settings.speeds().size(), settings.draws()));
         LoadCase load = vehicle.loadCase(settings.load()).orElseThrow();
         VehicleModel rolling = VehicleModel.assemble(vehicle, load, Ground.UNYIELDING, false);
         VehicleModel braked = VehicleModel.assemble(vehicle, load, Ground.UNYIELDING, true);
@@ -91,13 +92,7 @@ public record FrictionLab(
     }
 
     private static String frictionless(Vehicle vehicle) {
-        List<String> springs = vehicle.axles().stream()
-                .flatMap(axle -> axle.springs().stream())
-                .map(Spring::name)
-                .distinct()
-                .toList();
-        String which = springs.isEmpty() ? "no spring" : "none of its springs (" + String.join(", ", springs) + ")";
-        return "'" + vehicle.name() + "': " + which + " has dry friction, so that there is nothing to vary; "
-                + "write one under the spring, such as friction: {share of load: 0.05, locked rate: 2 times}";
+        return "'" + vehicle.name() + "': none of its springs has dry friction, so that there is nothing to vary; "
+                + "write one under a spring, such as friction: {share of load: 0.05, locked rate: 2 times}";
     }
 }

@@ -71,8 +71,7 @@ public record TradeOff(
     public static TradeOff of(
             VehicleDraws vehicles, String loadCase, List<Double> speeds, int draws, Progress progress) {
         List<Test> tests = tests(speeds);
-        int levels = FACTORS.size();
-        long all = (long) tests.size() * draws * levels;
+        long all = rides(speeds.size(), draws);
         AtomicLong done = new AtomicLong();
         List<Vehicle> drawn =
                 IntStream.range(0, draws)
@@ -110,6 +109,11 @@ public record TradeOff(
                 draws,
                 vehicles.uncertain(),
                 lines);
+    }
+
+    /** How many rides it takes. */
+    static long rides(int speeds, int draws) {
+        return (2L * speeds + CLASSES.size()) * draws * FACTORS.size();
     }
 
     private static VehicleModel standing(Vehicle vehicle, String loadCase) {
