@@ -68,7 +68,7 @@ final class ForcedFigures {
             double[] balanced = clipped(curve.balanced());
             series.add(new Series("harmonic balance", forced.fine(), balanced, LineStyle.SOLID, Tone.INK, Trace.LINE));
             addMarks(series, "simulated", curve, false, Tone.RUST);
-            addMarks(series, "simulated, something lifts off", curve, true, Tone.AMBER);
+            addMarks(series, "simulated, lifting off or meeting a stop", curve, true, Tone.AMBER);
             panels.add(Panel.of(
                             "Road of " + waves(curve.amplitude()),
                             frequency(),
@@ -80,8 +80,8 @@ final class ForcedFigures {
                 RideName.slug(lab.model().vehicle().name()) + "-forced",
                 RingDownFigures.subject(lab) + ": body over a sinusoidal road",
                 ("Motion of the body's centre of mass over that of the ground, which goes up and down under all wheels at once, as on waves far longer than the %s. "
-                                + "Marks: first harmonic of the simulated steady motion. Lines: harmonic balance as far as wheels and riders stay on what they rest on, and the two limits, "
-                                + "friction that never lets go and none at all. On the smallest waves the springs are locked and the body follows the upper limit's curve; the larger the waves, "
+                                + "Marks: first harmonic of the simulated steady motion. Lines: harmonic balance, which knows no stops, as far as wheels and riders stay on what they rest on, and the two limits, "
+                                + "friction that never lets go and none at all. On the smallest waves the springs are locked and the body follows the dashed line; the larger the waves, "
                                 + "the more the springs slide.")
                         .formatted(lab.model().vehicle().name()),
                 26 + 56.0 * panels.size(),

@@ -85,7 +85,7 @@ public final class FrictionMetricsJson {
 
     private static void forced(ObjectNode node, ForcedResponse forced) {
         array(node, "frequencies (Hz)", forced.fine());
-        array(node, "amplitude below which no leaf slides (m)", forced.threshold());
+        array(node, "amplitude below which no spring slides (m)", forced.threshold());
         array(node, "body over road, friction left out", forced.sliding());
         array(node, "body over road, locked", forced.locked());
         ArrayNode curves = node.putArray("amplitudes");
@@ -100,7 +100,7 @@ public final class FrictionMetricsJson {
                 JsonNumbers.put(point, "body over road, first harmonic", p.harmonic());
                 JsonNumbers.put(point, "body over road, half of greatest less least", p.amplitude());
                 JsonNumbers.put(point, "share of time locked", p.locked());
-                point.put("steady", p.settled()).put("something lifts off", p.leaves());
+                point.put("steady", p.settled()).put("lifts off or meets a stop", p.leaves());
             }
         }
     }

@@ -152,7 +152,7 @@ public final class FrictionWords {
         }
         departures.sort(Comparator.comparingDouble(Departure::share));
         Departure worst = departures.get(departures.size() - 1);
-        return " Harmonic balance gives the body's motion at the %d simulated points at which springs slide within %s, half of them within %s; it errs most at %s and %s Hz."
+        return " Harmonic balance gives the body's motion at the %d simulated points at which springs slide and nothing lifts off or meets a stop within %s, half of them within %s; it errs most at %s and %s Hz."
                 .formatted(
                         departures.size(),
                         Numbers.percent(worst.share()),

@@ -232,8 +232,8 @@ final class TradeFigures {
                 slug("friction-best"),
                 RingDownFigures.subject(lab) + ": where friction is best",
                 ("The frictions at which the %s rides as well as at its best: within 5 %% of the least value of the same draw, half of the least difference of vibration that seated people notice (from "
-                                + "memory); of cycles, within half a cycle. An area from edge to edge says that friction does not matter; one at the left edge alone, that too much is worse; one at the right "
-                                + "edge alone, that too little is; none, that the draws do not agree. %s")
+                                + "memory); of cycles, within half a cycle. "
+                                + "An area from edge to edge says that friction does not matter; one at the left edge alone, that too much is worse; one at the right edge alone, that too little is. %s")
                         .formatted(lab.model().vehicle().name(), drawn()),
                 40 + 7.0 * bands.size(),
                 panel);
@@ -242,7 +242,7 @@ final class TradeFigures {
     private String drawn() {
         return trade.draws() == 1
                 ? "One vehicle, as written."
-                : "%d draws; the least of a further one would lie on the line with a probability of %s."
+                : "Where there is no deep area, no friction is as good in nine draws of ten. %d draws; the least of a further one would lie on the line with a probability of %s."
                         .formatted(trade.draws(), Numbers.percent(TradeLine.Spread.coverage(trade.draws())));
     }
 

@@ -56,7 +56,7 @@ class FrictionCommandTest {
                 .contains("<svg", "Test &lt;cart&gt;", "oiled", "With one draw")
                 .doesNotContain("Test <cart>");
         assertThat(Files.readString(folder.resolve("out/metrics.json")))
-                .contains("\"ring-downs\"", "\"trade-off\"", "\"amplitude below which no leaf slides (m)\"");
+                .contains("\"ring-downs\"", "\"trade-off\"", "\"amplitude below which no spring slides (m)\"");
         assertThat(folder.resolve("out/figures/test-cart-friction-best.png")).isNotEmptyFile();
     }
 
