@@ -88,7 +88,7 @@ public final class FrictionWords {
         List<String> answers = new ArrayList<>(new TradeWords(lab).paragraphs());
         answers.add(loops(lab));
         answers.addAll(RingDownWords.of(lab));
-        answers.add("Sinusoidal road. " + locked(lab.forced()) + balanced(lab.forced()) + alone(lab.alone()));
+        answers.add("Sinusoidal road. " + locked(lab.forced()) + balanced(lab.forced()) + dampers(lab.forced()) + alone(lab.alone()));
         return answers;
     }
 
@@ -159,6 +159,14 @@ public final class FrictionWords {
                         Numbers.percent(departures.get(departures.size() / 2).share()),
                         ForcedFigures.waves(worst.amplitude()),
                         Numbers.brief(worst.frequency()));
+    }
+
+    /** Bump and rebound that differ, or a table. */
+    private static String dampers(ForcedResponse forced) {
+        return forced.model().equations().elements().stream()
+                        .anyMatch(e -> e.law().speedStages().count() > 0)
+                ? " It takes each damper as it is at small speeds, which dampers of this vehicle are not at great ones."
+                : "";
     }
 
     private static String alone(BodyAlone alone) {

@@ -39,7 +39,7 @@ final class RingDownWords {
                     .append(MARK)
                     .append(" And then a tremor on held springs of up to ")
                     .append(widest(lab))
-                    .append(", which a real pack of many leaves would damp.");
+                    .append(", which the description hardly damps.");
         }
         return List.of(words.append(shapes(lab)).toString());
     }
@@ -49,7 +49,7 @@ final class RingDownWords {
                 .map(r -> cycles(r.result().count()) + " " + r.word())
                 .collect(Collectors.joining(", "));
         String damper = each.damper()
-                .map(d -> ", " + cycles(d.result().count()) + " damper")
+                .map(d -> ", " + cycles(d.result().count()) + " with the damper")
                 .orElse("");
         return place(lab, each) + " " + rungs + damper;
     }
