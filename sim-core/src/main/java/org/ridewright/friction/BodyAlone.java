@@ -91,8 +91,7 @@ public record BodyAlone(double mass, double rate, double limit, List<Curve> curv
             Element element = elements.get(e);
             double row = Math.abs(element.row()[heave]);
             if (element.kind() == Element.Kind.SPRING || element.kind() == Element.Kind.LINKAGE) {
-                rate += row * row
-                        * element.law().elasticRate(model.rest().compression()[e]);
+                rate += row * row * element.law().elasticRate(model.rest().compression()[e]);
                 if (Leaves.rubs(element)) {
                     limit += row * Leaves.limit(model, e);
                     locked += row * row * lockedRate(model, e);
@@ -108,8 +107,7 @@ public record BodyAlone(double mass, double rate, double limit, List<Curve> curv
     }
 
     private static double lockedRate(VehicleModel model, int element) {
-        FrictionLaw friction =
-                model.equations().elements().get(element).law().friction();
+        FrictionLaw friction = model.equations().elements().get(element).law().friction();
         return friction.isEnvelope()
                 ? Leaves.limit(model, element) / friction.envelopeLength()
                 : Arrays.stream(friction.lockedRates()).sum();
@@ -138,9 +136,8 @@ public record BodyAlone(double mass, double rate, double limit, List<Curve> curv
         StaticState rest = new StaticState(new double[1], new double[1], new double[1], new double[1]);
         return IntStream.range(0, ratios.length)
                 .parallel()
-                .mapToObj(i -> new ForcedRun(
-                                equations, rest, new double[] {1}, -1, road, ratios[i] * frequency())
-                        .run())
+                .mapToObj(
+                        i -> new ForcedRun(equations, rest, new double[] {1}, -1, road, ratios[i] * frequency()).run())
                 .filter(ForcedPoint::settled)
                 .toList();
     }

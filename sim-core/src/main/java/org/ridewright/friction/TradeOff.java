@@ -73,8 +73,7 @@ public record TradeOff(
         List<Test> tests = tests(speeds);
         long all = rides(speeds.size(), draws);
         AtomicLong done = new AtomicLong();
-        List<Vehicle> drawn =
-                IntStream.range(0, draws)
+        List<Vehicle> drawn = IntStream.range(0, draws)
                 .mapToObj(d -> vehicles.vehicle(draws == 1 ? 0 : 1 + d))
                 .toList();
         // by draw and test, then by friction
@@ -102,13 +101,7 @@ public record TradeOff(
         }
         VehicleModel written = standing(vehicles.vehicle(0), loadCase);
         return new TradeOff(
-                written.loadCase(),
-                TradeSetting.place(written),
-                speeds,
-                FACTORS,
-                draws,
-                vehicles.uncertain(),
-                lines);
+                written.loadCase(), TradeSetting.place(written), speeds, FACTORS, draws, vehicles.uncertain(), lines);
     }
 
     /** How many rides it takes. */
@@ -117,8 +110,7 @@ public record TradeOff(
     }
 
     private static VehicleModel standing(Vehicle vehicle, String loadCase) {
-        return VehicleModel.assemble(
-                vehicle, vehicle.loadCase(loadCase).orElseThrow(), Ground.UNYIELDING, false);
+        return VehicleModel.assemble(vehicle, vehicle.loadCase(loadCase).orElseThrow(), Ground.UNYIELDING, false);
     }
 
     private static List<VehicleModel> greased(Vehicle vehicle, String loadCase) {

@@ -32,8 +32,8 @@ final class TradeRides {
      */
     List<Map<Criterion, Double>> of(List<VehicleModel> models, Runnable done) {
         VehicleModel first = models.get(0);
-        SharedRoad shared = new SharedRoad(
-                TradeSetting.run(road, speed, first), first, road, TradeSetting.speed(speed));
+        SharedRoad shared =
+                new SharedRoad(TradeSetting.run(road, speed, first), first, road, TradeSetting.speed(speed));
         return models.stream()
                 .map(model -> {
                     Map<Criterion, Double> seen = road.surfaces().isEmpty()
@@ -60,10 +60,7 @@ final class TradeRides {
 
     private static Map<Criterion, Double> rough(VehicleModel model, SteadyRide ride) {
         Map<Criterion, Double> seen = new EnumMap<>(Criterion.class);
-        ride.weighted().stream()
-                .mapToDouble(Felt::rms)
-                .max()
-                .ifPresent(rms -> seen.put(Criterion.WEIGHTED, rms));
+        ride.weighted().stream().mapToDouble(Felt::rms).max().ifPresent(rms -> seen.put(Criterion.WEIGHTED, rms));
         // a spring whose friction is taken away altogether is never locked
         seen.put(
                 Criterion.LOCKED,
@@ -86,8 +83,7 @@ final class TradeRides {
         return measured.ride().seats().stream().mapToDouble(s -> s.peak()).max().orElse(Double.NaN);
     }
 
-    private static Optional<Double> swing(
-            Measured measured, String motion, ToDoubleFunction<Measured.Swing> what) {
+    private static Optional<Double> swing(Measured measured, String motion, ToDoubleFunction<Measured.Swing> what) {
         return measured.swings().stream()
                 .filter(s -> s.motion().equals(motion))
                 .map(what::applyAsDouble)

@@ -31,7 +31,8 @@ final class SlideWatch {
     }
 
     private static boolean canHold(Element element) {
-        return element.law().friction().states() > 0 && !element.law().friction().isEnvelope();
+        return element.law().friction().states() > 0
+                && !element.law().friction().isEnvelope();
     }
 
     /** A step is about to be read. */

@@ -64,17 +64,11 @@ class TradeRidesTest {
         VehicleModel dray = standing("dray", "half laden");
         Road road = TradeSetting.gravel(3);
         Scenario scenario = TradeSetting.run(road, SPEED, dray);
-        Measured whole =
-                RideBench.measure(scenario, dray, road, TradeSetting.speed(SPEED), EnumSet.of(Wanted.SEAT));
+        Measured whole = RideBench.measure(scenario, dray, road, TradeSetting.speed(SPEED), EnumSet.of(Wanted.SEAT));
         SteadyRide stretch = new SharedRoad(scenario, dray, road, TradeSetting.speed(SPEED))
                 .steady(dray, whole.ride().window().from());
         assertThat(stretch.weighted().get(0).rms())
-                .isEqualTo(whole.ride()
-                        .seats()
-                        .get(0)
-                        .metrics()
-                        .get(Axis.Z)
-                        .rms());
+                .isEqualTo(whole.ride().seats().get(0).metrics().get(Axis.Z).rms());
     }
 
     @Test
@@ -119,8 +113,7 @@ class TradeRidesTest {
             }
             assertThat(seen.get(0)).containsOnlyKeys(Criterion.WEIGHTED, Criterion.LOCKED);
             assertThat(seen.get(0).get(Criterion.WEIGHTED)).isGreaterThan(0.1);
-            assertThat(seen.get(1))
-                    .containsOnlyKeys(Criterion.PLANK_PEAK, Criterion.PITCH_AFTER, Criterion.CYCLES);
+            assertThat(seen.get(1)).containsOnlyKeys(Criterion.PLANK_PEAK, Criterion.PITCH_AFTER, Criterion.CYCLES);
             assertThat(seen.get(1).get(Criterion.PLANK_PEAK)).isGreaterThan(0.1);
         }
     }
