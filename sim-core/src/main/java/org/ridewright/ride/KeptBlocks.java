@@ -14,6 +14,10 @@ final class KeptBlocks implements PolynomialBlocks {
         this.source = source;
     }
 
+    static List<PolynomialBlocks> of(List<PolynomialBlocks> sources) {
+        return sources.stream().<PolynomialBlocks>map(KeptBlocks::new).toList();
+    }
+
     @Override
     public PiecewisePolynomial block(int i) {
         while (kept.size() <= i) {

@@ -1,7 +1,6 @@
 package org.ridewright.ride;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +19,6 @@ import org.ridewright.quantity.Measure;
 import org.ridewright.road.Road;
 import org.ridewright.signal.Channel;
 import org.ridewright.solver.Problem;
-import org.ridewright.solver.ReferenceSolver;
 import org.ridewright.solver.RegimeSolver;
 import org.ridewright.solver.Solution;
 import org.ridewright.wheel.Contact;
@@ -33,10 +31,6 @@ import org.ridewright.wheel.Contact;
  * a second whatever the rate of the traces; extremes are those of the polynomials.
  */
 final class RideTest {
-    private static final double REFERENCE_TOLERANCE = 1e-11;
-    /** A coordinate that moves by a smaller share of the one that moves most stirs by round-off. */
-    private static final double LEAST_SHARE = 1e-9;
-
     /** Time after the last axle that belongs to the window (s). */
     private static final double AFTER_LAST_AXLE = 2;
     /** Time after the last axle that a run of no stated duration goes on (s). */
@@ -95,10 +89,7 @@ final class RideTest {
 
     /** What every input follows, kept once it has been worked out. */
     List<PolynomialBlocks> followed() {
-        return heights.all(duration).stream()
-                .map(KeptBlocks::new)
-                .map(PolynomialBlocks.class::cast)
-                .toList();
+        return KeptBlocks.of(heights.all(duration));
     }
 
     /** This ride with another vehicle, which differs in the laws of its springs and dampers alone. */
@@ -108,13 +99,7 @@ final class RideTest {
 
     /** Weighted vertical vibration at seats or points, and how long friction holds, from an instant to the end. */
     SteadyRide steady(double from) {
-        SteadyMeter meter = new SteadyMeter(model, points(), new Window(from, duration - LOOK_AHEAD), duration);
-        TiltWatch tilt = new TiltWatch(model);
-        RegimeSolver.solve(problem(), step -> {
-            tilt.step(step);
-            meter.step(step);
-        });
-        return meter.result();
+        return SteadyMeter.run(model, points(), new Window(from, duration - LOOK_AHEAD), duration, problem());
     }
 
     private double duration() {
@@ -208,30 +193,7 @@ final class RideTest {
      *     greatest is the least; infinite where only this solver moves, NaN where there is nothing to compare
      */
     double differenceFromReference() {
-        int count = model.coordinates().size();
-        double rate = scenario.samplingRate().value();
-        SampleRecorder recorder = new SampleRecorder(new ReadOffs(model).coordinates(), rate, duration);
-        Problem problem = problem();
-        RegimeSolver.solve(problem, recorder);
-        List<Channel> channels = recorder.channels();
-        double[] error = new double[count];
-        double[] whole = new double[count];
-        int[] samples = {0};
-        ReferenceSolver.solve(problem, REFERENCE_TOLERANCE, rate, (t, q, v, a) -> {
-            int i = (int) Math.round(t * rate);
-            samples[0]++;
-            for (int j = 0; j < count; j++) {
-                double own = channels.get(3 * j + 2).sample(i);
-                error[j] += (own - a[j]) * (own - a[j]);
-                whole[j] += a[j] * a[j];
-            }
-        });
-        double least = LEAST_SHARE * LEAST_SHARE * Arrays.stream(whole).max().orElse(Double.NaN);
-        double worst = samples[0] > 0 ? 0 : Double.NaN;
-        for (int j = 0; j < count; j++) {
-            worst = Math.max(worst, error[j] == 0 ? 0 : Math.sqrt(error[j] / Math.max(least, whole[j])));
-        }
-        return worst;
+        return ReferenceDifference.of(model, problem(), scenario.samplingRate().value(), duration);
     }
 
     /** Vehicle, load, road and speed. */

@@ -12,6 +12,8 @@ import org.ridewright.comfort.Window;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.SeatPlace;
 import org.ridewright.dynamics.VehicleModel;
+import org.ridewright.solver.Problem;
+import org.ridewright.solver.RegimeSolver;
 import org.ridewright.solver.Step;
 import org.ridewright.solver.StepListener;
 
@@ -30,7 +32,7 @@ final class SteadyMeter implements StepListener {
     private final EvenSampler sampler;
     private final double[] locked;
 
-    SteadyMeter(VehicleModel model, List<Scenario.Point> points, Window window, double duration) {
+    private SteadyMeter(VehicleModel model, List<Scenario.Point> points, Window window, double duration) {
         this.model = model;
         this.window = window;
         ReadOffs readOffs = new ReadOffs(model);
@@ -51,6 +53,17 @@ final class SteadyMeter implements StepListener {
         }
         sampler = new EvenSampler(vertical, RATE, duration, this::accept);
         locked = new double[model.equations().elements().size()];
+    }
+
+    static SteadyRide run(
+            VehicleModel model, List<Scenario.Point> points, Window window, double duration, Problem problem) {
+        SteadyMeter meter = new SteadyMeter(model, points, window, duration);
+        TiltWatch tilt = new TiltWatch(model);
+        RegimeSolver.solve(problem, step -> {
+            tilt.step(step);
+            meter.step(step);
+        });
+        return meter.result();
     }
 
     private void accept(double[] values) {
