@@ -1,7 +1,6 @@
 package org.ridewright.ride;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,12 +13,12 @@ import org.ridewright.dynamics.StaticState;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.dynamics.WheelPlace;
 import org.ridewright.math.PiecewisePolynomial;
+import org.ridewright.math.PolynomialBlocks;
 import org.ridewright.math.PolynomialRange;
 import org.ridewright.quantity.Measure;
 import org.ridewright.road.Road;
 import org.ridewright.signal.Channel;
 import org.ridewright.solver.Problem;
-import org.ridewright.solver.ReferenceSolver;
 import org.ridewright.solver.RegimeSolver;
 import org.ridewright.solver.Solution;
 import org.ridewright.wheel.Contact;
@@ -32,10 +31,6 @@ import org.ridewright.wheel.Contact;
  * a second whatever the rate of the traces; extremes are those of the polynomials.
  */
 final class RideTest {
-    private static final double REFERENCE_TOLERANCE = 1e-11;
-    /** A coordinate that moves by a smaller share of the one that moves most stirs by round-off. */
-    private static final double LEAST_SHARE = 1e-9;
-
     /** Time after the last axle that belongs to the window (s). */
     private static final double AFTER_LAST_AXLE = 2;
     /** Time after the last axle that a run of no stated duration goes on (s). */
@@ -58,6 +53,8 @@ final class RideTest {
     private final List<RideResult.AxleTimes> axles;
     private final double duration;
     private final RideResult.Span window;
+    /** What wheels follow where another test has worked it out; empty: this one does. */
+    private final List<PolynomialBlocks> followed;
 
     RideTest(Scenario scenario, String file, VehicleModel model, Road road, SpeedPlan plan) {
         this.scenario = scenario;
@@ -72,6 +69,37 @@ final class RideTest {
         double from = Heights.firstContact(axles).filter(t -> t < duration).orElse(0.0);
         double to = Heights.lastContact(axles).map(t -> t + AFTER_LAST_AXLE).orElse(duration);
         window = new RideResult.Span(from, Math.min(to, Math.max(from + 1e-3, duration - LOOK_AHEAD)));
+        followed = List.of();
+    }
+
+    /** The same ride of a vehicle that differs from another one in the laws of its springs and dampers alone. */
+    private RideTest(RideTest other, VehicleModel alike, List<PolynomialBlocks> followed) {
+        scenario = other.scenario;
+        file = other.file;
+        model = alike.settled(settled(scenario.start()));
+        road = other.road;
+        plan = other.plan;
+        travel = other.travel;
+        heights = other.heights;
+        axles = other.axles;
+        duration = other.duration;
+        window = other.window;
+        this.followed = List.copyOf(followed);
+    }
+
+    /** What every input follows, kept once it has been worked out. */
+    List<PolynomialBlocks> followed() {
+        return KeptBlocks.of(heights.all(duration));
+    }
+
+    /** This ride with another vehicle, which differs in the laws of its springs and dampers alone. */
+    RideTest with(VehicleModel alike, List<PolynomialBlocks> whatIsFollowed) {
+        return new RideTest(this, alike, whatIsFollowed);
+    }
+
+    /** Weighted vertical vibration at seats or points, and how long friction holds, from an instant to the end. */
+    SteadyRide steady(double from) {
+        return SteadyMeter.run(model, points(), new Window(from, duration - LOOK_AHEAD), duration, problem());
     }
 
     private double duration() {
@@ -165,30 +193,7 @@ final class RideTest {
      *     greatest is the least; infinite where only this solver moves, NaN where there is nothing to compare
      */
     double differenceFromReference() {
-        int count = model.coordinates().size();
-        double rate = scenario.samplingRate().value();
-        SampleRecorder recorder = new SampleRecorder(new ReadOffs(model).coordinates(), rate, duration);
-        Problem problem = problem();
-        RegimeSolver.solve(problem, recorder);
-        List<Channel> channels = recorder.channels();
-        double[] error = new double[count];
-        double[] whole = new double[count];
-        int[] samples = {0};
-        ReferenceSolver.solve(problem, REFERENCE_TOLERANCE, rate, (t, q, v, a) -> {
-            int i = (int) Math.round(t * rate);
-            samples[0]++;
-            for (int j = 0; j < count; j++) {
-                double own = channels.get(3 * j + 2).sample(i);
-                error[j] += (own - a[j]) * (own - a[j]);
-                whole[j] += a[j] * a[j];
-            }
-        });
-        double least = LEAST_SHARE * LEAST_SHARE * Arrays.stream(whole).max().orElse(Double.NaN);
-        double worst = samples[0] > 0 ? 0 : Double.NaN;
-        for (int j = 0; j < count; j++) {
-            worst = Math.max(worst, error[j] == 0 ? 0 : Math.sqrt(error[j] / Math.max(least, whole[j])));
-        }
-        return worst;
+        return ReferenceDifference.of(model, problem(), scenario.samplingRate().value(), duration);
     }
 
     /** Vehicle, load, road and speed. */
@@ -200,7 +205,7 @@ final class RideTest {
         StaticState start = model.rest();
         return new Problem(
                 model.equations(),
-                heights.all(duration),
+                followed.isEmpty() ? heights.all(duration) : followed,
                 start.q(),
                 new double[model.equations().size()],
                 start.friction(),
