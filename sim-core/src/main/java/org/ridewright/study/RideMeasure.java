@@ -6,15 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.BiConsumer;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
-import org.ridewright.comfort.Axis;
-import org.ridewright.comfort.AxisVibration;
 import org.ridewright.comfort.Position;
 import org.ridewright.ride.Measured;
 import org.ridewright.ride.RideResult.ElementResult;
-import org.ridewright.ride.RideResult.PointResult;
 import org.ridewright.ride.RideResult.SeatResult;
 import org.ridewright.ride.RideResult.WheelResult;
 import org.ridewright.ride.Wanted;
@@ -29,7 +24,7 @@ public enum RideMeasure {
             "m/s²",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.SEAT, v -> v.metrics().rms()),
+            PlaceReading.seat(Position.SEAT, v -> v.metrics().rms()),
             Wanted.SEAT),
     /** Vibration total of the seat over three axes. */
     SEAT_TOTAL(
@@ -38,7 +33,7 @@ public enum RideMeasure {
             "m/s²",
             Worse.HIGH,
             Places.SEATS,
-            seats(s -> s.total(Position.SEAT)),
+            PlaceReading.seats(s -> s.total(Position.SEAT)),
             Wanted.SEAT,
             Wanted.ALL_AXES),
     /** Vibration dose value of the vertical motion at the seat. */
@@ -48,7 +43,7 @@ public enum RideMeasure {
             "m/s^1.75",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.SEAT, v -> v.metrics().vdv()),
+            PlaceReading.seat(Position.SEAT, v -> v.metrics().vdv()),
             Wanted.SEAT),
     /** Greatest running r.m.s. over a second. */
     SEAT_MTVV(
@@ -57,7 +52,7 @@ public enum RideMeasure {
             "m/s²",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.SEAT, v -> v.metrics().mtvv()),
+            PlaceReading.seat(Position.SEAT, v -> v.metrics().mtvv()),
             Wanted.SEAT),
     /** Greatest unweighted vertical acceleration. */
     PEAK(
@@ -66,7 +61,7 @@ public enum RideMeasure {
             "m/s²",
             Worse.HIGH,
             Places.SEATS_AND_POINTS,
-            RideMeasure::peaks,
+            PlaceReading::peaks,
             Wanted.PEAKS),
     /** R.m.s. jerk below 10 Hz at the seat. */
     SEAT_JERK(
@@ -75,7 +70,7 @@ public enum RideMeasure {
             "m/s³",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.SEAT, v -> v.jerk().felt().rms()),
+            PlaceReading.seat(Position.SEAT, v -> v.jerk().felt().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
     /** Vertical motion below 3 Hz at the seat. */
@@ -85,7 +80,7 @@ public enum RideMeasure {
             "m/s²",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.SEAT, v -> v.bands().heave().rms()),
+            PlaceReading.seat(Position.SEAT, v -> v.bands().heave().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
     /** From 3 to 10 Hz. */
@@ -95,7 +90,7 @@ public enum RideMeasure {
             "m/s²",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.SEAT, v -> v.bands().jolt().rms()),
+            PlaceReading.seat(Position.SEAT, v -> v.bands().jolt().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
     /** Above 10 Hz. */
@@ -105,7 +100,7 @@ public enum RideMeasure {
             "m/s²",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.SEAT, v -> v.bands().buzz().rms()),
+            PlaceReading.seat(Position.SEAT, v -> v.bands().buzz().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
     /** Weighted vertical r.m.s. at the feet. */
@@ -115,7 +110,7 @@ public enum RideMeasure {
             "m/s²",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.FEET, v -> v.metrics().rms()),
+            PlaceReading.seat(Position.FEET, v -> v.metrics().rms()),
             Wanted.SEAT,
             Wanted.FEET),
     /** Below 3 Hz at the feet. */
@@ -125,7 +120,7 @@ public enum RideMeasure {
             "m/s²",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.FEET, v -> v.bands().heave().rms()),
+            PlaceReading.seat(Position.FEET, v -> v.bands().heave().rms()),
             Wanted.SEAT,
             Wanted.FEET,
             Wanted.KINDS_OF_MOTION),
@@ -136,7 +131,7 @@ public enum RideMeasure {
             "m/s²",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.FEET, v -> v.bands().jolt().rms()),
+            PlaceReading.seat(Position.FEET, v -> v.bands().jolt().rms()),
             Wanted.SEAT,
             Wanted.FEET,
             Wanted.KINDS_OF_MOTION),
@@ -147,15 +142,15 @@ public enum RideMeasure {
             "m/s²",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.FEET, v -> v.bands().buzz().rms()),
+            PlaceReading.seat(Position.FEET, v -> v.bands().buzz().rms()),
             Wanted.SEAT,
             Wanted.FEET,
             Wanted.KINDS_OF_MOTION),
     /** Time during which a rider is off the seat. */
-    TIME_OFF_SEAT("time off seat", "time off the seat", "s", Worse.HIGH, Places.SEATS, seats(SeatResult::timeOff)),
+    TIME_OFF_SEAT("time off seat", "time off the seat", "s", Worse.HIGH, Places.SEATS, PlaceReading.seats(SeatResult::timeOff)),
     /** Time during which a wheel is off the ground. */
     TIME_OFF_GROUND(
-            "time off ground", "time off the ground", "s", Worse.HIGH, Places.WHEELS, wheels(WheelResult::timeOff)),
+            "time off ground", "time off the ground", "s", Worse.HIGH, Places.WHEELS, PlaceReading.wheels(WheelResult::timeOff)),
     /** Smallest wheel load. */
     LEAST_LOAD(
             "least wheel load",
@@ -163,7 +158,7 @@ public enum RideMeasure {
             "N",
             Worse.LOW,
             Places.WHEELS,
-            wheels(w -> w.least().value()),
+            PlaceReading.wheels(w -> w.least().value()),
             Wanted.WHEEL_LOADS),
     /** Smallest wheel load over that at rest. */
     LEAST_SHARE(
@@ -172,7 +167,7 @@ public enum RideMeasure {
             "1",
             Worse.LOW,
             Places.WHEELS,
-            wheels(w -> w.least().value() / w.loadAtRest()),
+            PlaceReading.wheels(w -> w.least().value() / w.loadAtRest()),
             Wanted.WHEEL_LOADS),
     /** Greatest wheel load. */
     GREATEST_LOAD(
@@ -181,7 +176,7 @@ public enum RideMeasure {
             "N",
             Worse.HIGH,
             Places.WHEELS,
-            wheels(w -> w.greatest().value()),
+            PlaceReading.wheels(w -> w.greatest().value()),
             Wanted.WHEEL_LOADS),
     /** Share of time during which a spring's friction is locked. */
     LOCKED(
@@ -190,7 +185,7 @@ public enum RideMeasure {
             "1",
             Worse.NEITHER,
             Places.SPRINGS,
-            springs(ElementResult::lockedShare)),
+            PlaceReading.springs(ElementResult::lockedShare)),
     /** Greatest travel from rest in compression. */
     COMPRESSION(
             "compression",
@@ -198,7 +193,7 @@ public enum RideMeasure {
             "m",
             Worse.HIGH,
             Places.SPRINGS,
-            springs(ElementResult::compression),
+            PlaceReading.springs(ElementResult::compression),
             Wanted.TRAVEL),
     /** Greatest travel from rest in extension. */
     EXTENSION(
@@ -207,7 +202,7 @@ public enum RideMeasure {
             "m",
             Worse.HIGH,
             Places.SPRINGS,
-            springs(ElementResult::extension),
+            PlaceReading.springs(ElementResult::extension),
             Wanted.TRAVEL),
     /** Energy that a spring or damper turns to heat. */
     DISSIPATED(
@@ -216,7 +211,7 @@ public enum RideMeasure {
             "J",
             Worse.NEITHER,
             Places.SPRINGS,
-            springs(ElementResult::dissipated)),
+            PlaceReading.springs(ElementResult::dissipated)),
     /** Greatest draught. */
     DRAUGHT(
             "draught",
@@ -224,7 +219,7 @@ public enum RideMeasure {
             "N",
             Worse.HIGH,
             Places.VEHICLE,
-            (m, to) -> to.accept("vehicle", m.ride().draught().value()),
+            PlaceReading.vehicle(m -> m.ride().draught().value()),
             Wanted.DRAUGHT),
     /** Greatest displacement of the body from rest. */
     SWING(
@@ -233,7 +228,7 @@ public enum RideMeasure {
             "m",
             Worse.HIGH,
             Places.VEHICLE,
-            swings("heave", Measured.Swing::greatest),
+            PlaceReading.swings("heave", Measured.Swing::greatest),
             Wanted.SWINGS),
     /** Greatest pitch from rest. */
     PITCH(
@@ -242,7 +237,7 @@ public enum RideMeasure {
             "rad",
             Worse.HIGH,
             Places.VEHICLE,
-            swings("pitch", Measured.Swing::greatest),
+            PlaceReading.swings("pitch", Measured.Swing::greatest),
             Wanted.SWINGS),
     /** Greatest pitch from rest after the last axle has left the obstacles. */
     PITCH_AFTER(
@@ -251,7 +246,7 @@ public enum RideMeasure {
             "rad",
             Worse.HIGH,
             Places.VEHICLE,
-            swings("pitch", Measured.Swing::after),
+            PlaceReading.swings("pitch", Measured.Swing::after),
             Wanted.SWINGS),
     /** Greatest roll from rest. */
     ROLL(
@@ -260,7 +255,7 @@ public enum RideMeasure {
             "rad",
             Worse.HIGH,
             Places.VEHICLE,
-            swings("roll", Measured.Swing::greatest),
+            PlaceReading.swings("roll", Measured.Swing::greatest),
             Wanted.SWINGS),
     /** How many cycles heave, roll or pitch takes to die away. */
     CYCLES(
@@ -269,7 +264,7 @@ public enum RideMeasure {
             "1",
             Worse.HIGH,
             Places.MOTIONS,
-            swings(Measured.Swing::cycles),
+            PlaceReading.swings(Measured.Swing::cycles),
             Wanted.SWINGS);
 
     private final String word;
@@ -277,7 +272,7 @@ public enum RideMeasure {
     private final String unit;
     private final Worse worse;
     private final Places places;
-    private final BiConsumer<Measured, BiConsumer<String, Double>> reading;
+    private final PlaceReading reading;
     private final Set<Wanted> wanted;
 
     RideMeasure(
@@ -286,7 +281,7 @@ public enum RideMeasure {
             String unit,
             Worse worse,
             Places places,
-            BiConsumer<Measured, BiConsumer<String, Double>> reading,
+            PlaceReading reading,
             Wanted... wanted) {
         this.word = word;
         this.title = title;
@@ -367,7 +362,7 @@ public enum RideMeasure {
     /** The number at each place, in the order of the vehicle; not a number where it does not exist. */
     public Map<String, Double> at(Measured measured) {
         Map<String, Double> values = new LinkedHashMap<>();
-        reading.accept(measured, values::put);
+        reading.read(measured, values::put);
         return values;
     }
 
@@ -390,51 +385,6 @@ public enum RideMeasure {
             words.add(measure.word);
         }
         return words;
-    }
-
-    private static BiConsumer<Measured, BiConsumer<String, Double>> seats(ToDoubleFunction<SeatResult> what) {
-        return (measured, to) ->
-                measured.ride().seats().forEach(seat -> to.accept(seat.seat(), what.applyAsDouble(seat)));
-    }
-
-    private static BiConsumer<Measured, BiConsumer<String, Double>> seat(
-            Position position, ToDoubleFunction<AxisVibration> what) {
-        return seats(seat -> seat.felt()
-                .flatMap(person -> person.axis(position, Axis.Z))
-                .map(what::applyAsDouble)
-                .orElse(Double.NaN));
-    }
-
-    private static void peaks(Measured measured, BiConsumer<String, Double> to) {
-        measured.ride().seats().forEach(seat -> to.accept(seat.seat(), seat.peak()));
-        for (PointResult point : measured.ride().points()) {
-            to.accept(
-                    point.point(),
-                    Math.max(point.greatest().value(), -point.least().value()));
-        }
-    }
-
-    private static BiConsumer<Measured, BiConsumer<String, Double>> wheels(ToDoubleFunction<WheelResult> what) {
-        return (measured, to) ->
-                measured.ride().wheels().forEach(wheel -> to.accept(wheel.wheel(), what.applyAsDouble(wheel)));
-    }
-
-    /** Springs alone when it comes to what springs do; dampers, bars and cushions can be asked for by name. */
-    private static BiConsumer<Measured, BiConsumer<String, Double>> springs(ToDoubleFunction<ElementResult> what) {
-        return (measured, to) ->
-                measured.ride().springs().forEach(spring -> to.accept(spring.element(), what.applyAsDouble(spring)));
-    }
-
-    private static BiConsumer<Measured, BiConsumer<String, Double>> swings(
-            String motion, ToDoubleFunction<Measured.Swing> what) {
-        return (measured, to) -> measured.swings().stream()
-                .filter(swing -> swing.motion().equals(motion))
-                .forEach(swing -> to.accept("vehicle", what.applyAsDouble(swing)));
-    }
-
-    private static BiConsumer<Measured, BiConsumer<String, Double>> swings(ToDoubleFunction<Measured.Swing> what) {
-        return (measured, to) ->
-                measured.swings().forEach(swing -> to.accept(swing.motion(), what.applyAsDouble(swing)));
     }
 
     /** For lists of what is wanted. */
