@@ -9,8 +9,8 @@ import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Findings;
 import org.ridewright.study.IndexFindings;
 import org.ridewright.study.Method;
+import org.ridewright.study.Places;
 import org.ridewright.study.Question;
-import org.ridewright.study.RideMeasure;
 import org.ridewright.study.ScreeningFindings;
 import org.ridewright.study.SearchRun;
 import org.ridewright.study.Study;
@@ -83,7 +83,7 @@ public final class StudyPage {
             questions.add(List.of(
                     question.name(),
                     RideFigures.upperFirst(question.title())
-                            + (question.place().isEmpty() && question.measure().places() != RideMeasure.Places.VEHICLE
+                            + (question.place().isEmpty() && question.measure().places() != Places.VEHICLE
                                     ? ", the worst "
                                             + question.measure().places().called()
                                     : ""),

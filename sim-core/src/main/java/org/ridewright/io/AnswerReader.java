@@ -19,10 +19,10 @@ import org.ridewright.study.Variant;
 
 /** Reads the sentences that a study makes from its numbers, and what fills their blanks. */
 final class AnswerReader {
-    private static final String[] KINDS = {"value", "change", "best", "first", "order", "where"};
+    private static final String[] KINDS = {"value", "change", "best", "first", "order", "where", "bands"};
     private static final String[] KEYS = {
-        "value", "change", "best", "first", "order", "where", "of", "from", "to", "against", "above", "below", "as",
-        "on"
+        "value", "change", "best", "first", "order", "where", "bands", "of", "from", "to", "against", "above", "below",
+        "as", "on"
     };
     private static final Words<Boolean> FORMS =
             Words.of("a way to state a change", List.of(false, true), units -> units ? "difference" : "per cent");
@@ -155,6 +155,11 @@ final class AnswerReader {
             case "best" -> onAxis(part, "best") ? Optional.of(new Telling.Best(q, on.get())) : Optional.empty();
             case "first" -> onAxis(part, "first") ? first(part, q, on.get()) : Optional.empty();
             case "order" -> Optional.of(new Telling.Order(q, on.get()));
+            case "bands" ->
+                thing(part, "from")
+                        .flatMap(from -> thing(part, "to")
+                                .map(to ->
+                                        new Telling.Bands(bands(questions.get(q).family()), from, to, on.get())));
             default ->
                 thing(part, "of")
                         .flatMap(of -> thing(part, "against").map(than -> new Telling.Where(q, of, than, on.get())));
@@ -181,9 +186,31 @@ final class AnswerReader {
     }
 
     private Optional<Integer> question(Part part, String key) {
-        List<String> names = questions.stream().map(Question::name).toList();
+        boolean bands = key.equals("bands");
+        // a family of bands is asked for by 'bands' alone, where it stands at its first band
+        List<String> names = questions.stream()
+                .map(q -> bands && q.band().isPresent() ? q.family() : bands ? "" : q.name())
+                .toList();
+        List<String> known = names.stream().filter(n -> !n.isEmpty()).distinct().toList();
+        if (known.isEmpty()) {
+            part.reading()
+                    .problem(
+                            part.node(key).orElseThrow(),
+                            "",
+                            "needs an answer in third octaves",
+                            "'third octaves' or 'feet third octaves' among the answers",
+                            "add one of them to 'answers', or write 'change'");
+            return Optional.empty();
+        }
         return part.textIfAny(key, "one of the answers")
-                .flatMap(text -> one(part, key, names.indexOf(text), text, "is not among the answers", names));
+                .flatMap(text -> one(part, key, names.indexOf(text), text, "is not among the answers", known));
+    }
+
+    private List<Integer> bands(String family) {
+        return IntStream.range(0, questions.size())
+                .filter(q -> questions.get(q).family().equals(family))
+                .boxed()
+                .toList();
     }
 
     private Optional<Integer> thing(Part part, String key) {

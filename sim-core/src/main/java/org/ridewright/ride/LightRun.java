@@ -106,7 +106,15 @@ final class LightRun {
                 solution.statistics(),
                 List.of(),
                 List.of());
-        return new Measured(result, swings.map(Swings::counted).orElse(List.of()));
+        return new Measured(result, swings.map(Swings::counted).orElse(List.of()), inBands(felt));
+    }
+
+    private List<Measured.InBands> inBands(List<FeltMeters> felt) {
+        List<Measured.InBands> all = new ArrayList<>();
+        for (int i = 0; i < felt.size(); i++) {
+            all.addAll(felt.get(i).inBands(model.seats().get(i).name()));
+        }
+        return all;
     }
 
     private static Optional<RangeRecorder> ranges(

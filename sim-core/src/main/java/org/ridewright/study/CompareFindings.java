@@ -194,7 +194,7 @@ public final class CompareFindings extends Findings {
 
     /** The thing whose answer as written is best; −1 where neither is better, two are alike, or one alone has an answer. */
     public int best(int row, int question) {
-        RideMeasure.Worse worse = study().questions().get(question).measure().worse();
+        Worse worse = study().questions().get(question).measure().worse();
         int best = -1;
         int answered = 0;
         for (int th = 0; th < things.size(); th++) {
@@ -202,7 +202,7 @@ public final class CompareFindings extends Findings {
             if (Double.isFinite(value)) {
                 answered++;
                 boolean better = best < 0
-                        || (worse == RideMeasure.Worse.LOW
+                        || (worse == Worse.LOW
                                 ? value > values[best][row][question]
                                 : value < values[best][row][question]);
                 best = better ? th : best;
@@ -212,7 +212,7 @@ public final class CompareFindings extends Findings {
         boolean tied = found >= 0
                 && IntStream.range(0, things.size())
                         .anyMatch(th -> th != found && values[th][row][question] == values[found][row][question]);
-        return answered < 2 || tied || worse == RideMeasure.Worse.NEITHER ? -1 : best;
+        return answered < 2 || tied || worse == Worse.NEITHER ? -1 : best;
     }
 
     /** How an answer is spread over the draws. */

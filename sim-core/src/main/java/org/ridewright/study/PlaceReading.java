@@ -14,6 +14,9 @@ import org.ridewright.ride.RideResult.WheelResult;
 /** Takes one number at each of some places from what was measured of a ride test. */
 @FunctionalInterface
 interface PlaceReading {
+    /** Of what is no single number. */
+    PlaceReading NONE = (measured, to) -> {};
+
     /**
      * @param to takes the name of each place and its number, which is not a number where it does not exist
      */
@@ -31,8 +34,7 @@ interface PlaceReading {
     }
 
     /** Of the vertical motion where each rider meets the vehicle. */
-    static PlaceReading seat(
-            Position position, ToDoubleFunction<AxisVibration> what) {
+    static PlaceReading seat(Position position, ToDoubleFunction<AxisVibration> what) {
         return seats(seat -> seat.felt()
                 .flatMap(person -> person.axis(position, Axis.Z))
                 .map(what::applyAsDouble)
@@ -62,8 +64,7 @@ interface PlaceReading {
     }
 
     /** Of one motion of the body. */
-    static PlaceReading swings(
-            String motion, ToDoubleFunction<Measured.Swing> what) {
+    static PlaceReading swings(String motion, ToDoubleFunction<Measured.Swing> what) {
         return (measured, to) -> measured.swings().stream()
                 .filter(swing -> swing.motion().equals(motion))
                 .forEach(swing -> to.accept("vehicle", what.applyAsDouble(swing)));

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.ridewright.comfort.Position;
@@ -13,6 +14,7 @@ import org.ridewright.ride.RideResult.ElementResult;
 import org.ridewright.ride.RideResult.SeatResult;
 import org.ridewright.ride.RideResult.WheelResult;
 import org.ridewright.ride.Wanted;
+import org.ridewright.signal.ThirdOctave;
 
 /** What a study can ask of a ride test: one number at each of some places, under the name by which study files ask for it. */
 @SuppressWarnings("ImmutableEnumChecker") // functions without state, and a set that nobody changes
@@ -21,18 +23,12 @@ public enum RideMeasure {
     SEAT_RMS(
             "a_w",
             "weighted vertical acceleration at the seat, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
             PlaceReading.seat(Position.SEAT, v -> v.metrics().rms()),
             Wanted.SEAT),
     /** Vibration total of the seat over three axes. */
     SEAT_TOTAL(
             "total a_w",
             "weighted acceleration at the seat, three axes together, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
             PlaceReading.seats(s -> s.total(Position.SEAT)),
             Wanted.SEAT,
             Wanted.ALL_AXES),
@@ -49,9 +45,6 @@ public enum RideMeasure {
     SEAT_MTVV(
             "MTVV",
             "greatest weighted vertical r.m.s. of a second at the seat",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
             PlaceReading.seat(Position.SEAT, v -> v.metrics().mtvv()),
             Wanted.SEAT),
     /** Greatest unweighted vertical acceleration. */
@@ -77,9 +70,6 @@ public enum RideMeasure {
     SEAT_HEAVE(
             "heave",
             "heave at the seat, below 3 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
             PlaceReading.seat(Position.SEAT, v -> v.bands().heave().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
@@ -87,9 +77,6 @@ public enum RideMeasure {
     SEAT_JOLT(
             "jolt",
             "jolt at the seat, 3 to 10 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
             PlaceReading.seat(Position.SEAT, v -> v.bands().jolt().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
@@ -97,9 +84,6 @@ public enum RideMeasure {
     SEAT_BUZZ(
             "buzz",
             "buzz at the seat, above 10 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
             PlaceReading.seat(Position.SEAT, v -> v.bands().buzz().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
@@ -107,9 +91,6 @@ public enum RideMeasure {
     FEET_RMS(
             "feet a_w",
             "weighted vertical acceleration at the feet, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
             PlaceReading.seat(Position.FEET, v -> v.metrics().rms()),
             Wanted.SEAT,
             Wanted.FEET),
@@ -117,9 +98,6 @@ public enum RideMeasure {
     FEET_HEAVE(
             "feet heave",
             "heave at the feet, below 3 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
             PlaceReading.seat(Position.FEET, v -> v.bands().heave().rms()),
             Wanted.SEAT,
             Wanted.FEET,
@@ -128,9 +106,6 @@ public enum RideMeasure {
     FEET_JOLT(
             "feet jolt",
             "jolt at the feet, 3 to 10 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
             PlaceReading.seat(Position.FEET, v -> v.bands().jolt().rms()),
             Wanted.SEAT,
             Wanted.FEET,
@@ -139,18 +114,36 @@ public enum RideMeasure {
     FEET_BUZZ(
             "feet buzz",
             "buzz at the feet, above 10 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
             PlaceReading.seat(Position.FEET, v -> v.bands().buzz().rms()),
             Wanted.SEAT,
             Wanted.FEET,
             Wanted.KINDS_OF_MOTION),
+    /** Vertical motion at the seat, band by band. */
+    SEAT_BANDS(
+            "third octaves", "vertical acceleration at the seat in third octaves, r.m.s.", Position.SEAT, Wanted.SEAT),
+    /** The same at the feet. */
+    FEET_BANDS(
+            "feet third octaves",
+            "vertical acceleration at the feet in third octaves, r.m.s.",
+            Position.FEET,
+            Wanted.SEAT,
+            Wanted.FEET),
     /** Time during which a rider is off the seat. */
-    TIME_OFF_SEAT("time off seat", "time off the seat", "s", Worse.HIGH, Places.SEATS, PlaceReading.seats(SeatResult::timeOff)),
+    TIME_OFF_SEAT(
+            "time off seat",
+            "time off the seat",
+            "s",
+            Worse.HIGH,
+            Places.SEATS,
+            PlaceReading.seats(SeatResult::timeOff)),
     /** Time during which a wheel is off the ground. */
     TIME_OFF_GROUND(
-            "time off ground", "time off the ground", "s", Worse.HIGH, Places.WHEELS, PlaceReading.wheels(WheelResult::timeOff)),
+            "time off ground",
+            "time off the ground",
+            "s",
+            Worse.HIGH,
+            Places.WHEELS,
+            PlaceReading.wheels(WheelResult::timeOff)),
     /** Smallest wheel load. */
     LEAST_LOAD(
             "least wheel load",
@@ -274,6 +267,13 @@ public enum RideMeasure {
     private final Places places;
     private final PlaceReading reading;
     private final Set<Wanted> wanted;
+    /** Where it is measured in third octaves; absent for a single number. */
+    private final Optional<Position> inBands;
+
+    /** Of an acceleration felt at seats. */
+    RideMeasure(String word, String title, PlaceReading reading, Wanted... wanted) {
+        this(word, title, "m/s²", Worse.HIGH, Places.SEATS, reading, wanted);
+    }
 
     RideMeasure(
             String word,
@@ -283,50 +283,38 @@ public enum RideMeasure {
             Places places,
             PlaceReading reading,
             Wanted... wanted) {
+        this(word, title, unit, worse, places, reading, setOf(wanted), Optional.empty());
+    }
+
+    /** Of an acceleration felt at seats, as many numbers as there are bands. */
+    RideMeasure(String word, String title, Position inBands, Wanted... wanted) {
+        this(word, title, "m/s²", Worse.HIGH, Places.SEATS, PlaceReading.NONE, setOf(wanted), Optional.of(inBands));
+        this.wanted.add(Wanted.THIRD_OCTAVES);
+    }
+
+    RideMeasure(
+            String word,
+            String title,
+            String unit,
+            Worse worse,
+            Places places,
+            PlaceReading reading,
+            Set<Wanted> wanted,
+            Optional<Position> inBands) {
         this.word = word;
         this.title = title;
         this.unit = unit;
         this.worse = worse;
         this.places = places;
         this.reading = reading;
-        this.wanted = wanted.length == 0 ? EnumSet.noneOf(Wanted.class) : EnumSet.copyOf(List.of(wanted));
+        this.wanted = wanted;
+        this.inBands = inBands;
     }
 
-    /** Which way a number is worse for riders and vehicle. */
-    public enum Worse {
-        /** The lower, the worse. */
-        LOW,
-        /** The higher, the worse. */
-        HIGH,
-        /** Neither is better in itself. */
-        NEITHER
-    }
-
-    /** Where a measure is taken. */
-    public enum Places {
-        /** Occupied seats. */
-        SEATS("seat"),
-        /** Occupied seats and the points that the scenario names. */
-        SEATS_AND_POINTS("seat or point"),
-        /** Wheels. */
-        WHEELS("wheel"),
-        /** Springs, dampers, bars and cushions. */
-        SPRINGS("spring"),
-        /** Heave, roll and pitch of the body. */
-        MOTIONS("motion of the body"),
-        /** The vehicle as a whole. */
-        VEHICLE("vehicle");
-
-        private final String called;
-
-        Places(String called) {
-            this.called = called;
-        }
-
-        /** One of them, in words. */
-        public String called() {
-            return called;
-        }
+    private static Set<Wanted> setOf(Wanted... wanted) {
+        Set<Wanted> set = EnumSet.noneOf(Wanted.class);
+        set.addAll(List.of(wanted));
+        return set;
     }
 
     /** Name in study files. */
@@ -363,6 +351,20 @@ public enum RideMeasure {
     public Map<String, Double> at(Measured measured) {
         Map<String, Double> values = new LinkedHashMap<>();
         reading.read(measured, values::put);
+        return values;
+    }
+
+    /** Whether it is asked in third octaves, a number for each. */
+    public boolean isInBands() {
+        return inBands.isPresent();
+    }
+
+    /** The number of a band at each place; of a band that the ride is too short to resolve, not a number. */
+    Map<String, Double> at(Measured measured, ThirdOctave band) {
+        Map<String, Double> values = new LinkedHashMap<>();
+        measured.inBands().stream()
+                .filter(felt -> felt.position() == inBands.orElseThrow())
+                .forEach(felt -> values.put(felt.seat(), felt.levels().getOrDefault(band, Double.NaN)));
         return values;
     }
 

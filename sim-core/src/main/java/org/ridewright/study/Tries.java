@@ -125,7 +125,7 @@ public final class Tries {
             return choice;
         }
         boolean least = (choice == Telling.BEST)
-                == (study.questions().get(question).measure().worse() != RideMeasure.Worse.LOW);
+                == (study.questions().get(question).measure().worse() != Worse.LOW);
         int found = -1;
         double of = Double.NaN;
         for (int th = 0; th < things.size(); th++) {
