@@ -75,7 +75,7 @@ final class StudyCommand implements Callable<Integer> {
         Part which = part();
         int crew = threads();
         Path file = ScenarioPath.resolve(named);
-        Study study = StudyFile.read(file, String.join("", new Version().getVersion()));
+        Study study = StudyFile.read(file, String.join("", new Version().getVersion()) + " " + ProgramDigest.ofThis());
         Path target = folder != null ? folder : Path.of("results", ScenarioPath.stem(file));
         StudyJournals journals = StudyJournals.beside(target);
         boolean search = study.method() instanceof Method.Search;
