@@ -75,6 +75,11 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
         return List.copyOf(vehicles);
     }
 
+    /** Where it stands. */
+    Path file() {
+        return file;
+    }
+
     /** Every file that was read so far: its own, and those that it or a change to it names. */
     Set<Path> files() {
         Set<Path> files = new LinkedHashSet<>();
@@ -131,6 +136,16 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
         });
         NamedValue value = vehicles.get(index).value(ofVehicle.group(2), own);
         return new NamedValue(vehiclePath(index, value.path()), value.written(), value.measure());
+    }
+
+    @Override
+    public List<String> meant(String path) {
+        Matcher ofVehicle = OF_VEHICLE.matcher(path.strip());
+        return ofVehicle.matches()
+                ? entrants(ofVehicle.group(1)).stream()
+                        .flatMap(i -> vehicles.get(i).meant(ofVehicle.group(2)).stream().map(p -> vehiclePath(i, p)))
+                        .toList()
+                : tree.meant(path);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.ridewright.io;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,19 +24,18 @@ final class UncertainReader {
                 .filter(v -> !v.path().matches("vehicles\\[\\d+]\\.vehicle\\..*"))
                 .filter(v -> v.measure().filter(m -> m.tolerance() > 0).isPresent())
                 .toList();
-        add(blocks, "", JointSpread.independent(own));
+        add(blocks, document.file(), "", JointSpread.independent(own));
         for (int i = 0; i < document.vehicles().size(); i++) {
-            add(
-                    blocks,
-                    ScenarioDocument.vehiclePath(i, ""),
-                    document.vehicles().get(i).spread());
+            VehicleDocument vehicle = document.vehicles().get(i);
+            add(blocks, vehicle.file(), ScenarioDocument.vehiclePath(i, ""), vehicle.spread());
         }
         return new Uncertain(blocks);
     }
 
-    private static void add(List<Uncertain.Block> blocks, String prefix, JointSpread joint) {
+    private static void add(List<Uncertain.Block> blocks, Path file, String prefix, JointSpread joint) {
         if (joint.size() > 0) {
-            blocks.add(new Uncertain.Block(prefix, joint, new LinkedHashSet<>(joint.paths())));
+            blocks.add(new Uncertain.Block(
+                    file.toAbsolutePath().normalize().toString(), prefix, joint, new LinkedHashSet<>(joint.paths())));
         }
     }
 
@@ -65,7 +65,7 @@ final class UncertainReader {
             Set<String> chosen = new LinkedHashSet<>(block.joint().paths());
             chosen.removeIf(path -> !wanted.contains(block.prefix() + path));
             if (!chosen.isEmpty()) {
-                blocks.add(new Uncertain.Block(block.prefix(), block.joint(), chosen));
+                blocks.add(new Uncertain.Block(block.source(), block.prefix(), block.joint(), chosen));
             }
         }
         return new Uncertain(blocks);

@@ -62,6 +62,16 @@ final class ValueTree {
         return new TreePath(path).in(top);
     }
 
+    /** The same, each by the path under which its value goes. */
+    List<String> meant(String path) {
+        return places(path).stream()
+                .map(place -> scalars.containsKey(place)
+                        ? places.get(scalars.get(place).spot()).get(0)
+                        : place)
+                .distinct()
+                .toList();
+    }
+
     /** The text's place of a value. */
     Node.Scalar scalar(String path) {
         return scalars.get(path);
