@@ -13,6 +13,7 @@ import org.ridewright.report.StudyJson;
 import org.ridewright.report.StudyPage;
 import org.ridewright.study.Findings;
 import org.ridewright.study.Finished;
+import org.ridewright.study.Outcome;
 import org.ridewright.study.SearchRun;
 import org.ridewright.study.Study;
 
@@ -28,7 +29,8 @@ final class StudyFiles {
         Study study = findings.study();
         try (RunsCsv csv = new RunsCsv(
                 results.path().resolve(TABLE), study, study.schedule().heads())) {
-            finished.inOrder((trial, outcome) -> {
+            finished.inOrder((trial, ridden) -> {
+                Outcome outcome = findings.matched(trial, ridden);
                 csv.add(trial, outcome);
                 findings.take(trial, outcome);
             });

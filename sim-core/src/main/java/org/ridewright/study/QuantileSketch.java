@@ -116,6 +116,21 @@ public final class QuantileSketch {
         return new Estimate(quantile(0.5), low(), high());
     }
 
+    /** Of the same numbers with the other sign. */
+    QuantileSketch negated() {
+        QuantileSketch other = new QuantileSketch();
+        for (double[] layer : layers) {
+            other.layers.add(Arrays.stream(layer).map(x -> -x).toArray());
+        }
+        other.filled.addAll(filled);
+        other.odd.addAll(odd);
+        other.count = count;
+        other.sum = -sum;
+        other.least = -greatest;
+        other.greatest = -least;
+        return other;
+    }
+
     private double[][] weighted() {
         List<double[]> pairs = new ArrayList<>();
         double weight = 1;
