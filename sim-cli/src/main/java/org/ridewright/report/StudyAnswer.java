@@ -177,19 +177,41 @@ final class StudyAnswer {
             return level(0) + " or less";
         }
         if (!tries.isDrawn()) {
-            return spoken(at.value());
+            return Double.isNaN(at.value()) ? NOTHING : between(at.value(), passing.after().value());
         } else if (at.high() == tries.at(0)) {
             return "less than " + level(0);
         }
         String low = passing.atOnce() >= 0.05 ? "less than " + level(0) : spoken(at.low());
-        String high = Double.isNaN(at.high()) ? "more than " + end : spoken(at.high());
+        String high = Double.isNaN(passing.after().high())
+                ? "more than " + end
+                : spoken(passing.after().high());
         String middle = passing.atOnce() > 0.5
                 ? "less than " + level(0)
-                : Double.isNaN(at.value()) ? "more than " + end : spoken(at.value());
+                : Double.isNaN(passing.after().value())
+                        ? "more than " + end
+                        : between(at.value(), passing.after().value());
         int unit = middle.lastIndexOf(' ');
         String same = unit < 0 || along.filter(Factor::isMultiple).isPresent() ? "" : middle.substring(unit);
         boolean shared = !same.isEmpty() && low.endsWith(same) && high.endsWith(same);
-        return middle + " (" + (shared ? low.substring(0, low.length() - same.length()) : low) + " to " + high + ")";
+        String left = passing.left() > 0
+                ? "; " + Numbers.brief(100 * passing.left()) + " % of the draws could not be ridden that far"
+                : "";
+        return middle + " (" + (shared ? low.substring(0, low.length() - same.length()) : low) + " to " + high + left
+                + ")";
+    }
+
+    /** One place, or two between which it lies. */
+    private String between(double from, double to) {
+        String last = spoken(to);
+        if (from == to) {
+            return last;
+        }
+        String first = spoken(from);
+        int unit = last.lastIndexOf(' ');
+        boolean shared = unit >= 0
+                && along.filter(Factor::isMultiple).isEmpty()
+                && first.endsWith(last.substring(unit));
+        return "between " + (shared ? first.substring(0, first.lastIndexOf(' ')) : first) + " and " + last;
     }
 
     private String order(Telling.Order order, int t) {

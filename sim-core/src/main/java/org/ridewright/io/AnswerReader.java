@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.ridewright.ride.RideBench;
 import org.ridewright.ride.Scenario;
 import org.ridewright.study.Answer;
+import org.ridewright.study.Levels;
 import org.ridewright.study.Method;
 import org.ridewright.study.Question;
 import org.ridewright.study.StudyBench;
@@ -273,7 +274,7 @@ final class AnswerReader {
      */
     private record Subjects(List<String> names, boolean isAxis, Optional<Method.Swept> swept) {
         /** More levels than these are not all kept. */
-        static final int MOST = 401;
+        static final int MOST = Levels.MOST;
 
         static Optional<Subjects> of(Method method, List<Variant> variants) {
             if (method instanceof Method.Compare compare) {

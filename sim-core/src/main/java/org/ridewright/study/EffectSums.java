@@ -4,10 +4,10 @@ package org.ridewright.study;
  * Elementary effects of one function of k values: its change over the whole range of a value, as told by a jump over half of it.
  *
  * <pre>
- *   μ* = ⟨|Δf|⟩/½,   μ = ⟨Δf⟩/½,   σ = √(⟨(Δf/½)²⟩ − μ²)
+ *   μ* = ⟨|Δf|⟩/½,   μ = ⟨Δf⟩/½,   σ = √(Σ(Δf/½ − μ)²/(r − 1))
  * </pre>
  *
- * σ large beside μ* says that the value acts otherwise where others are otherwise, or not in proportion. Source: Morris (1991); μ* after Campolongo,
+ * over r jumps. σ large beside μ* says that the value acts otherwise where others are otherwise, or not in proportion. Source: Morris (1991); μ* after Campolongo,
  * Cariboni, Saltelli (2007).
  */
 public final class EffectSums {
@@ -51,7 +51,7 @@ public final class EffectSums {
 
     /** σ of value {@code d}. */
     public Estimate deviation(int d) {
-        return sums[d].estimate(s -> Math.sqrt(Math.max(0, s[3] / s[0] - s[1] * s[1] / (s[0] * s[0]))));
+        return sums[d].estimate(s -> Math.sqrt(Math.max(0, (s[3] - s[1] * s[1] / s[0]) / (s[0] - 1))));
     }
 
     /** Jumps that were left out because a run failed. */
