@@ -61,7 +61,10 @@ final class CompareFigures {
                 StudyFigures.file("compare", question) + (from == 0 ? "" : "-" + (from / PANELS + 1)),
                 title,
                 title + ". Bars: as written."
-                        + (drawn ? " Lines: 90 % of " + findings.method().draws() + " draws from the tolerances." : ""),
+                        + (drawn
+                                ? " Lines: " + DrawnShare.counted(findings.method().draws())
+                                        + " from the tolerances, by whose median the best is told."
+                                : ""),
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,
@@ -95,7 +98,7 @@ final class CompareFigures {
             series.add(box.series("the best", Tone.TEAL, Trace.DEEP_AREA));
         }
         if (!intervals.isEmpty()) {
-            series.add(intervals.series("90 % of the draws", Tone.INK, Trace.LINE));
+            series.add(intervals.series(DrawnShare.of(findings.method().draws()), Tone.INK, Trace.LINE));
         }
         return Panel.of(findings.rows().get(r), axis, AxisSpec.named("", names), series.toArray(Series[]::new))
                 .withLegend(LegendPlace.SHARED);

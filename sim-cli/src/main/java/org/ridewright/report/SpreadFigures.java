@@ -21,7 +21,6 @@ import org.ridewright.study.UncertaintyFindings;
 
 /** How far tolerances let an answer be known: bands of quantiles along a value, or boxes of the ride tests. */
 final class SpreadFigures {
-    private static final String WIDE = "90 % of the draws";
     private static final String NARROW = "half of the draws";
     private static final String MEDIAN = "median";
     private static final String AS_WRITTEN = "as written";
@@ -30,6 +29,10 @@ final class SpreadFigures {
 
     private SpreadFigures(UncertaintyFindings findings) {
         this.findings = findings;
+    }
+
+    private String wide() {
+        return DrawnShare.of(findings.method().draws());
     }
 
     static List<FigureGroup> of(UncertaintyFindings findings) {
@@ -55,7 +58,7 @@ final class SpreadFigures {
         List<Panel> panels = new ArrayList<>();
         for (int t = 0; t < findings.tests().size(); t++) {
             List<Series> series = new ArrayList<>();
-            series.add(band(WIDE, x, t, q, 0.05, 0.95, Trace.AREA));
+            series.add(band(wide(), x, t, q, 0.05, 0.95, Trace.AREA));
             series.add(band(NARROW, x, t, q, 0.25, 0.75, Trace.DEEP_AREA));
             double[] median = quantiles(t, q, 0.5);
             series.add(new Series(MEDIAN, x, median, LineStyle.SOLID, Tone.NAVY, Trace.LINE));
@@ -173,7 +176,7 @@ final class SpreadFigures {
         }
         List<Series> series = new ArrayList<>();
         if (!wide.isEmpty()) {
-            series.add(wide.series(WIDE, Tone.NAVY, Trace.AREA));
+            series.add(wide.series(wide(), Tone.NAVY, Trace.AREA));
             series.add(narrow.series(NARROW, Tone.NAVY, Trace.DEEP_AREA));
         }
         addMarks(series, MEDIAN, median, at, Tone.NAVY);

@@ -31,6 +31,8 @@ public final class StudyPage {
         model.put("reasons", findings.reasons());
         model.put("own", StudyAnswer.of(findings));
         model.put("asked", asked(findings));
+        int draws = DrawnShare.draws(findings);
+        model.put("held", draws > 0 ? DrawnShare.of(draws) : "");
         model.put("note", note(findings) + leftOut(findings));
         return Templates.render(TEMPLATE, model);
     }
@@ -130,13 +132,13 @@ public final class StudyPage {
 
     private static String note(Findings findings) {
         if (findings instanceof CompareFindings compare) {
-            return "★ marks the best as written."
-                    + (compare.method().draws() > 0
-                            ? " In brackets: 90 % interval of the difference from the best one, over "
-                                    + compare.method().draws()
-                                    + " draws from the tolerances. Values of one path, such as those of the road or of one vehicle that is compared with "
-                                    + "itself, are drawn alike for all, so that what is common cancels."
-                            : "");
+            int draws = compare.method().draws();
+            return draws == 0
+                    ? "★ marks the best as written."
+                    : "★ marks the best by the median of the draws; numbers are as written. In brackets: the difference from the best one in "
+                            + DrawnShare.counted(draws)
+                            + " from the tolerances. Values of one file, such as those of one vehicle that is compared with itself, are drawn alike for "
+                            + "all, so that what is common cancels.";
         } else if (findings instanceof UncertaintyFindings) {
             return "A tolerance is taken as one standard deviation: of lengths, angles and what is not positive as they are, of everything else by factors. "
                     + "Values that were calibrated together are drawn together.";

@@ -39,6 +39,13 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
 
     /** Of all methods but a search. */
     public static StudySummary of(Findings findings) {
+        StudySummary told = told(findings);
+        List<String> sentences = new ArrayList<>(remarks(findings));
+        sentences.addAll(told.sentences());
+        return new StudySummary(told.heads(), told.rows(), told.words(), sentences);
+    }
+
+    private static StudySummary told(Findings findings) {
         if (findings instanceof SweepFindings sweep) {
             return sweep(sweep);
         } else if (findings instanceof CompareFindings compare) {
@@ -185,25 +192,52 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         String text = "Best in " + question.title() + ": " + String.join(", ", parts) + ".";
         int sure = 0;
         int all = 0;
+        int otherwise = 0;
         for (int r = 0; r < compare.rows().size(); r++) {
+            int written = compare.bestAsWritten(r, q);
+            otherwise += compare.best(r, q) >= 0 && written >= 0 && written != compare.best(r, q) ? 1 : 0;
             for (int th = 0; th < wins.length; th++) {
-                QuantileSketch difference = compare.difference(th, r, q);
-                if (difference.count() > 0) {
+                if (compare.difference(th, r, q).count() > 0) {
                     all++;
-                    sure += difference.quantile(0.05) * difference.quantile(0.95) > 0 ? 1 : 0;
+                    sure += compare.isWorse(th, r, q) ? 1 : 0;
                 }
             }
         }
+        int draws = compare.method().draws();
         return all == 0
                 ? text
                 : text + " Of " + all + (all == 1 ? " difference" : " differences") + " from the best, " + sure
-                        + (sure == 1 ? " is" : " are") + " beyond what the tolerances leave open (90 %).";
+                        + (sure == 1 ? " is" : " are") + " on the worse side in "
+                        + (DrawnShare.isFew(draws) ? "all " + draws + " draws" : "95 % of the draws")
+                        + "; the others are not told from nil."
+                        + (otherwise == 0
+                                ? ""
+                                : " As written, another one is best"
+                                        + (judged == 1 ? "" : " in " + otherwise + " of " + judged + " tests")
+                                        + "; the files as written are one case among many.");
+    }
+
+    /** What no table shows: that the base fails, or that something has nothing beside it. */
+    private static List<String> remarks(Findings findings) {
+        List<String> remarks = new ArrayList<>();
+        if (!findings.baseFailure().isEmpty() && findings.failed() < findings.runs()) {
+            remarks.add("As written, the base cannot be ridden in full, though other runs can: "
+                    + findings.baseFailure().replaceFirst("\\.?\\s*$", "."));
+        }
+        if (findings instanceof CompareFindings compare && !compare.leftOut().isEmpty()) {
+            List<String> left = compare.leftOut();
+            remarks.add("Left out, since nothing else goes through the same test: "
+                    + String.join("; ", left.subList(0, Math.min(6, left.size())))
+                    + (left.size() > 6 ? "; and " + (left.size() - 6) + " more" : "") + ".");
+        }
+        return remarks;
     }
 
     private static StudySummary uncertainty(UncertaintyFindings findings) {
         List<List<String>> rows = new ArrayList<>();
         List<String> sentences = new ArrayList<>();
         boolean along = findings.method().along().isPresent();
+        boolean few = DrawnShare.isFew(findings.method().draws());
         for (int q = 0; q < findings.study().questions().size(); q++) {
             Question question = findings.study().questions().get(q);
             for (int t = 0; t < findings.tests().size() && !findings.base().isEmpty(); t++) {
@@ -226,7 +260,10 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
                     QuantileSketch spread = findings.spread(0, t, q);
                     sentences.add(String.format(
                             Locale.ROOT,
-                            "%s%s is between %s and %s with 90 %% probability, as far as the tolerances go; as written %s.",
+                            few
+                                    ? "%s%s is between %s and %s in all " + findings.method().draws()
+                                            + " draws; as written %s."
+                                    : "%s%s is between %s and %s with 90 %% probability, as far as the tolerances go; as written %s.",
                             RideFigures.upperFirst(question.title()),
                             findings.tests().size() > 1 ? " (" + test + ")" : "",
                             with(spread.quantile(0.05), question),
@@ -239,9 +276,12 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         if (along) {
             heads.add("At");
             sentences.add("At each " + findings.method().along().get().factor().name()
-                    + ", 90 % of the draws lie within the wide band.");
+                    + ", " + DrawnShare.of(findings.method().draws()) + " lie within the wide band.");
         }
-        heads.addAll(along ? List.of("5 %", "Median", "95 %") : List.of("As written", "5 %", "Median", "95 %"));
+        if (!along) {
+            heads.add("As written");
+        }
+        heads.addAll(few ? List.of("Least", "Median", "Greatest") : List.of("5 %", "Median", "95 %"));
         return new StudySummary(heads, rows, 2, sentences);
     }
 
