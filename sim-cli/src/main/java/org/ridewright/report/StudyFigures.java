@@ -1,5 +1,6 @@
 package org.ridewright.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.ridewright.figure.AxisSpec;
 import org.ridewright.study.CompareFindings;
@@ -25,7 +26,9 @@ public final class StudyFigures {
         if (findings instanceof SweepFindings sweep) {
             return SweepFigures.of(sweep);
         } else if (findings instanceof CompareFindings compare) {
-            return CompareFigures.of(compare);
+            List<FigureGroup> groups = new ArrayList<>(BandFigures.of(compare));
+            groups.addAll(CompareFigures.of(compare));
+            return groups;
         } else if (findings instanceof UncertaintyFindings uncertainty) {
             return SpreadFigures.of(uncertainty);
         } else if (findings instanceof ScreeningFindings screening) {
@@ -69,6 +72,11 @@ public final class StudyFigures {
 
     /** Name of a file. */
     static String file(String kind, Question question) {
-        return kind + "-" + RideName.slug(question.name());
+        return file(kind, question.name());
+    }
+
+    /** Name of a file. */
+    static String file(String kind, String of) {
+        return kind + "-" + RideName.slug(of);
     }
 }

@@ -2,8 +2,10 @@ package org.ridewright.report;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Findings;
@@ -30,6 +32,11 @@ public final class StudyPage {
         model.put("failed", findings.failed());
         model.put("reasons", findings.reasons());
         model.put("own", StudyAnswer.of(findings));
+        if (findings instanceof CompareFindings compare) {
+            BandTable bands = BandTable.of(compare);
+            model.put("bandHeads", bands.heads());
+            model.put("bandRows", bands.rows());
+        }
         model.put("asked", asked(findings));
         model.put("note", note(findings) + leftOut(findings));
         return Templates.render(TEMPLATE, model);
@@ -79,9 +86,13 @@ public final class StudyPage {
         model.put("words", summary.words());
         model.put("groups", Templates.groups(groups, figures));
         List<List<String>> questions = new ArrayList<>();
+        Set<String> families = new HashSet<>();
         for (Question question : study.questions()) {
+            if (!families.add(question.family())) {
+                continue;
+            }
             questions.add(List.of(
-                    question.name(),
+                    question.family(),
                     RideFigures.upperFirst(question.title())
                             + (question.place().isEmpty() && question.measure().places() != Places.VEHICLE
                                     ? ", the worst "
@@ -95,7 +106,11 @@ public final class StudyPage {
 
     private static String asked(Findings findings) {
         String answers = String.join(
-                ", ", findings.study().questions().stream().map(Question::name).toList());
+                ", ",
+                findings.study().questions().stream()
+                        .map(Question::family)
+                        .distinct()
+                        .toList());
         if (findings instanceof SweepFindings sweep) {
             return "How " + answers + " depends on "
                     + String.join(
@@ -130,7 +145,9 @@ public final class StudyPage {
 
     private static String note(Findings findings) {
         if (findings instanceof CompareFindings compare) {
-            return "★ marks the best as written."
+            return (compare.method().draws() > 0
+                            ? "★ marks the best as written where the draws tell it from all others, ☆ where they do not."
+                            : "★ marks the best.")
                     + (compare.method().draws() > 0
                             ? " In brackets: 90 % interval of the difference from the best one, over "
                                     + compare.method().draws()

@@ -3,6 +3,7 @@ package org.ridewright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
@@ -137,6 +138,9 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         List<String> sentences = new ArrayList<>();
         for (int q = 0; q < compare.study().questions().size(); q++) {
             Question question = compare.study().questions().get(q);
+            if (question.band().isPresent()) {
+                continue;
+            }
             int[] wins = new int[compare.things().size()];
             int judged = 0;
             for (int r = 0; r < compare.rows().size(); r++) {
@@ -162,7 +166,7 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
     private static String cell(CompareFindings compare, int th, int r, int q, int best, Question question) {
         String value = with(compare.value(th, r, q), question);
         if (th == best) {
-            return "★ " + value;
+            return (compare.isClear(r, q) ? "★ " : "☆ ") + value;
         }
         QuantileSketch difference = compare.difference(th, r, q);
         return difference.count() == 0
@@ -174,30 +178,24 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         return (value > 0 ? "+" : "") + Numbers.of(value, 2);
     }
 
+    /** Which thing is best, in how many tests, and in how many of these the draws tell it from all others. */
     private static String verdict(CompareFindings compare, int q, Question question, int[] wins, int judged) {
         List<String> parts = new ArrayList<>();
         for (int th = 0; th < wins.length; th++) {
+            int thing = th;
             if (wins[th] > 0) {
-                parts.add(
-                        compare.things().get(th) + (judged == 1 ? "" : " in " + wins[th] + " of " + judged + " tests"));
+                long clear = IntStream.range(0, compare.rows().size())
+                        .filter(r -> compare.best(r, q) == thing && compare.isClear(r, q))
+                        .count();
+                String sure = compare.method().draws() == 0 || clear == wins[th]
+                        ? ""
+                        : clear == 0 ? ", not told from all others" : ", told from all others in " + clear;
+                parts.add(compare.things().get(th)
+                        + (judged == 1 ? "" : " in " + wins[th] + " of " + judged + " tests")
+                        + sure);
             }
         }
-        String text = "Best in " + question.title() + ": " + String.join(", ", parts) + ".";
-        int sure = 0;
-        int all = 0;
-        for (int r = 0; r < compare.rows().size(); r++) {
-            for (int th = 0; th < wins.length; th++) {
-                QuantileSketch difference = compare.difference(th, r, q);
-                if (difference.count() > 0) {
-                    all++;
-                    sure += difference.quantile(0.05) * difference.quantile(0.95) > 0 ? 1 : 0;
-                }
-            }
-        }
-        return all == 0
-                ? text
-                : text + " Of " + all + (all == 1 ? " difference" : " differences") + " from the best, " + sure
-                        + (sure == 1 ? " is" : " are") + " beyond what the tolerances leave open (90 %).";
+        return RideFigures.upperFirst(question.title()) + ": best is " + String.join("; ", parts) + ".";
     }
 
     private static StudySummary uncertainty(UncertaintyFindings findings) {

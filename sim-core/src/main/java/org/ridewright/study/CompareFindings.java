@@ -102,7 +102,8 @@ public final class CompareFindings extends Findings {
         for (int v = 0; v < written.size(); v++) {
             fill(values, v, new Outcome(written.get(v), ""));
         }
-        if (study().answer().isPresent()) {
+        boolean inBands = !BandFamily.of(study().questions()).isEmpty();
+        if (study().answer().isPresent() || inBands) {
             tries = Optional.of(new Tries(study(), things, new double[0], rows, method.draws()));
             if (method.draws() == 0) {
                 keep(values);
@@ -213,6 +214,17 @@ public final class CompareFindings extends Findings {
                 && IntStream.range(0, things.size())
                         .anyMatch(th -> th != found && values[th][row][question] == values[found][row][question]);
         return answered < 2 || tied || worse == Worse.NEITHER ? -1 : best;
+    }
+
+    /** Whether the draws tell the best from all others, whose differences from it have intervals to one side; without draws, whether there is a best. */
+    public boolean isClear(int row, int question) {
+        int best = best(row, question);
+        return best >= 0
+                && IntStream.range(0, things.size())
+                        .filter(th -> th != best)
+                        .mapToObj(th -> differences[th][row][question])
+                        .filter(difference -> difference.count() > 0)
+                        .allMatch(d -> d.quantile(0.05) > 0 || d.quantile(0.95) < 0);
     }
 
     /** How an answer is spread over the draws. */
