@@ -1,8 +1,11 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.IntFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.ridewright.figure.AxisSpec;
 import org.ridewright.figure.Figure;
 import org.ridewright.figure.LegendPlace;
@@ -55,7 +58,7 @@ final class BandFigures {
         tests.forEach(test -> panels.add(ratios(test)));
         String title = RideFigures.upperFirst(family.first().title());
         return new Figure(
-                StudyFigures.file("bands", family.first().family()) + (number == 0 ? "" : "-" + (number + 1)),
+                StudyFigures.file("frequencies", family.first().family()) + (number == 0 ? "" : "-" + (number + 1)),
                 title,
                 "Above, the r.m.s. acceleration in each one-third octave; below, how many times as much as "
                         + findings.things().get(0) + " has. "
@@ -80,7 +83,7 @@ final class BandFigures {
         return Panel.of(
                         findings.rows().get(test.test()),
                         frequency(test),
-                        AxisSpec.of("R.m.s. in the band", unit).logarithmic(),
+                        shared(test, AxisSpec.of("R.m.s. in the band", unit), 0, BandRatios::level),
                         series.toArray(Series[]::new))
                 .withLegend(LegendPlace.SHARED);
     }
@@ -94,11 +97,38 @@ final class BandFigures {
         return Panel.of(
                         "",
                         frequency(test),
-                        AxisSpec.of("Times that of " + findings.things().get(0), "")
-                                .logarithmic(),
+                        shared(
+                                test,
+                                AxisSpec.of("Times that of " + findings.things().get(0), ""),
+                                1,
+                                BandRatios::ratio),
                         series.toArray(Series[]::new))
                 .withLevels(List.of(new Level(1, "")))
                 .withLegend(LegendPlace.SHARED);
+    }
+
+    /** A number of a thing in the i-th band of a ride test. */
+    @FunctionalInterface
+    private interface Reading {
+        Estimate of(BandRatios test, int thing, int i);
+    }
+
+    /** A logarithmic axis that holds what all ride tests of a question have. */
+    private AxisSpec shared(BandRatios test, AxisSpec axis, int from, Reading of) {
+        DoubleSummaryStatistics all = this.all.stream()
+                .filter(r -> r.family().equals(test.family()))
+                .flatMapToDouble(r -> IntStream.range(from, findings.things().size())
+                        .boxed()
+                        .flatMapToDouble(th -> IntStream.range(0, r.bands().size())
+                                .boxed()
+                                .flatMapToDouble(i -> DoubleStream.of(
+                                        of.of(r, th, i).low(), of.of(r, th, i).high()))))
+                .filter(v -> v > 0 && Double.isFinite(v))
+                .summaryStatistics();
+        double margin = 1.1;
+        return all.getCount() == 0 || all.getMin() == all.getMax()
+                ? axis.logarithmic()
+                : axis.logarithmic().between(all.getMin() / margin, all.getMax() * margin);
     }
 
     /** The bands of all tests, so that panels of one figure have one axis. */

@@ -97,7 +97,7 @@ class StudyAnswerTest {
                                 + ": × 1}}]}\n",
                         "It is {fixed}; {same}.",
                         "fixed: {change: peak, from: drawn, to: fixed}, same: {change: swing, from: drawn, to: drawn}"))
-                .matches("It is not told apart \\(.* lower to .* higher\\); the same\\.");
+                .matches("It is neither clearly lower nor higher \\(.* lower to .* higher\\); the same\\.");
     }
 
     @Test
@@ -106,7 +106,7 @@ class StudyAnswerTest {
                         "sweep: {vary: " + SOFT + ", called: rate, from: × 0.5, to: × 2, steps: 4}\n",
                         "It is {best}.",
                         "best: {best: peak}"))
-                .isEqualTo("It is none within what was tried: it is best at the end, × 0.5.");
+                .isEqualTo("It is none within what was tried: it is best at the end, half the rate.");
     }
 
     @Test
