@@ -1,6 +1,7 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.ridewright.figure.AxisSpec;
 import org.ridewright.study.CompareFindings;
@@ -51,7 +52,16 @@ public final class StudyFigures {
     static AxisSpec axis(Factor factor) {
         AxisSpec axis = AxisSpec.of(
                 RideFigures.upperFirst(factor.name()), factor.isMultiple() ? "times as written" : unit(factor.unit()));
-        return factor.isByRatio() ? axis.logarithmic() : axis;
+        return factor.isByRatio() || isWide(factor) ? axis.logarithmic() : axis;
+    }
+
+    /** Whether listed multiples reach so far that equal steps would crowd the low ones. */
+    private static boolean isWide(Factor factor) {
+        if (!(factor instanceof Factor.Listed listed) || !factor.isMultiple()) {
+            return false;
+        }
+        double least = Collections.min(listed.shown());
+        return least > 0 && Collections.max(listed.shown()) / least >= 10;
     }
 
     /** Name of an answer as figures print it: a symbol stays as it is, with its index below the line. */

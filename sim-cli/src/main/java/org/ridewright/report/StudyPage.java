@@ -121,7 +121,7 @@ public final class StudyPage {
                                     .toList())
                     + ".";
         } else if (findings instanceof CompareFindings compare) {
-            return "How " + String.join(", ", compare.things()) + " compare in " + answers + ".";
+            return "How " + StudyAnswer.listed(compare.things()) + " compare in " + answers + ".";
         } else if (findings instanceof UncertaintyFindings uncertainty) {
             return "How well " + answers + " can be known, "
                     + uncertainty.method().uncertain().paths().size()
