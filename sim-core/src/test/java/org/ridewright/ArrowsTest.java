@@ -46,7 +46,7 @@ class ArrowsTest {
                 arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("uncertainty", "ride dynamics vehicle road quantity signal math"),
-                arguments("study", "ride comfort dynamics road vehicle quantity math"),
+                arguments("study", "ride comfort dynamics road vehicle quantity signal math"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments(
                         "friction",

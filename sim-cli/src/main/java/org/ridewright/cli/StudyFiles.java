@@ -6,11 +6,13 @@ import java.util.List;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.figure.FigureWriter;
 import org.ridewright.io.ResultFolder;
+import org.ridewright.report.BandsCsv;
 import org.ridewright.report.FigureGroup;
 import org.ridewright.report.RunsCsv;
 import org.ridewright.report.StudyFigures;
 import org.ridewright.report.StudyJson;
 import org.ridewright.report.StudyPage;
+import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Findings;
 import org.ridewright.study.Finished;
 import org.ridewright.study.Outcome;
@@ -36,6 +38,9 @@ final class StudyFiles {
             });
         }
         results.write(NUMBERS, utf8(StudyJson.render(findings)));
+        if (findings instanceof CompareFindings compare && BandsCsv.isAsked(compare)) {
+            results.write("bands.csv", utf8(BandsCsv.render(compare)));
+        }
         List<FigureGroup> groups = StudyFigures.of(findings);
         List<FigureFiles> drawn = draw(results, groups);
         results.write("report.html", utf8(StudyPage.render(findings, groups, drawn)));

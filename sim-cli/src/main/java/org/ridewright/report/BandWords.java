@@ -42,7 +42,7 @@ final class BandWords {
             if (count(side) > 0) {
                 parts.add((side < 0 ? "lower " : "higher ")
                         + stretches(side)
-                        + (side(most) == side ? ", most at " + at(most) : ""));
+                        + (side(most) == side ? " (most at " + at(most) + ")" : ""));
             }
         }
         if (parts.isEmpty()) {
@@ -50,9 +50,9 @@ final class BandWords {
                     + Question.spoken(bands.get(all - 1)) + " clearly lower or higher";
         }
         if (lower + higher < all) {
-            parts.add("not told apart in the others");
+            parts.add("elsewhere not told apart");
         }
-        return String.join("; ", parts);
+        return StudyAnswer.listed(parts);
     }
 
     private long count(int side) {
@@ -73,7 +73,10 @@ final class BandWords {
     }
 
     private String at(int band) {
-        return Question.spoken(bands.get(band)) + ", where it is " + ChangeWords.ofRatio(ratios.get(band), drawn);
+        String text = ChangeWords.ofRatio(ratios.get(band), drawn);
+        String brief = text.replaceFirst(" (lower|higher)", "").replaceFirst(" \\((.*)\\)$", "; $1");
+        return Question.spoken(bands.get(band)) + ", " + (brief.equals(text) || brief.contains("times") ? "" : "by ")
+                + brief;
     }
 
     /** All stretches of neighbouring bands on one side. */

@@ -37,17 +37,16 @@ final class SpreadFigures {
 
     static List<FigureGroup> of(UncertaintyFindings findings) {
         SpreadFigures figures = new SpreadFigures(findings);
-        List<FigureGroup> groups = new ArrayList<>();
+        List<Figure> all = new ArrayList<>();
         for (int q = 0; q < findings.study().questions().size(); q++) {
             Question question = findings.study().questions().get(q);
             int asked = q;
-            Figure figure = findings.method()
+            all.add(findings.method()
                     .along()
                     .map(along -> figures.bands(question, asked, along))
-                    .orElseGet(() -> figures.boxes(question, asked));
-            groups.add(new FigureGroup(StudyFigures.heading(question), List.of(figure)));
+                    .orElseGet(() -> figures.boxes(question, asked)));
         }
-        return groups;
+        return List.of(new FigureGroup("As far as tolerances let it be known", all));
     }
 
     private Figure bands(Question question, int q, Method.Swept along) {
@@ -81,12 +80,11 @@ final class SpreadFigures {
         }
         int columns = panels.size() > 1 ? 2 : 1;
         int rows = (panels.size() + columns - 1) / columns;
-        String title = RideFigures.upperFirst(question.title()) + " against " + factor.name()
-                + ", as far as tolerances let it be known";
+        String title = StudyFigures.heading(question) + ", against " + factor.name();
         return new Figure(
                 StudyFigures.file("bands", question),
                 title,
-                title + ". " + findings.method().draws() + " draws at each of " + x.length + " values.",
+                findings.method().draws() + " draws at each of " + x.length + " values.",
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,
@@ -181,7 +179,7 @@ final class SpreadFigures {
         }
         addMarks(series, MEDIAN, median, at, Tone.NAVY);
         addMarks(series, AS_WRITTEN, written, at, Tone.RUST);
-        String title = RideFigures.upperFirst(question.title()) + ", as far as tolerances let it be known";
+        String title = StudyFigures.heading(question);
         if (series.isEmpty()) {
             series.add(new Series(
                     "no ride", new double[] {0}, new double[] {Double.NaN}, LineStyle.SOLID, Tone.INK, Trace.MARKS));
@@ -192,7 +190,7 @@ final class SpreadFigures {
         return new Figure(
                 StudyFigures.file("spread", question),
                 title,
-                title + ". " + findings.method().draws() + " draws.",
+                findings.method().draws() + " draws.",
                 List.of(panel),
                 1,
                 Figure.PAGE_WIDTH_MM,

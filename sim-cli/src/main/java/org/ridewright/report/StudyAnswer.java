@@ -143,13 +143,23 @@ final class StudyAnswer {
             return "none: the answer is flat, nothing from " + level(0) + " to " + level(last) + " can be told from "
                     + level(band.best());
         }
-        String like = band.low() == band.high()
-                ? ""
-                : ", though nothing from " + level(band.low()) + " to " + level(band.high()) + " can be told from it";
+        String like = like(band);
         if (band.best() == 0 || band.best() == last) {
             return "none within what was tried: it is best at the end, " + level(band.best()) + like;
         }
         return level(band.best()) + like;
+    }
+
+    /** Which neighbours cannot be told from the best; empty if all can. */
+    private String like(Tries.Band band) {
+        if (band.low() < band.best() && band.high() > band.best()) {
+            return ", though nothing from " + level(band.low()) + " to " + level(band.high()) + " can be told from it";
+        } else if (band.low() == band.high()) {
+            return "";
+        }
+        int other = band.low() < band.best() ? band.low() : band.high();
+        String way = other < band.best() - 1 ? "anything down to " : other > band.best() + 1 ? "anything up to " : "";
+        return ", which cannot be told from " + way + level(other);
     }
 
     private String level(int level) {

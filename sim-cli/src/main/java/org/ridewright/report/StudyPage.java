@@ -2,8 +2,10 @@ package org.ridewright.report;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Findings;
@@ -30,6 +32,11 @@ public final class StudyPage {
         model.put("failed", findings.failed());
         model.put("reasons", findings.reasons());
         model.put("own", StudyAnswer.of(findings));
+        if (findings instanceof CompareFindings compare) {
+            BandTable bands = BandTable.of(compare);
+            model.put("bandHeads", bands.heads());
+            model.put("bandRows", bands.rows());
+        }
         model.put("asked", asked(findings));
         int draws = DrawnShare.draws(findings);
         model.put("held", draws > 0 ? DrawnShare.of(draws) : "");
@@ -81,9 +88,13 @@ public final class StudyPage {
         model.put("words", summary.words());
         model.put("groups", Templates.groups(groups, figures));
         List<List<String>> questions = new ArrayList<>();
+        Set<String> families = new HashSet<>();
         for (Question question : study.questions()) {
+            if (!families.add(question.family())) {
+                continue;
+            }
             questions.add(List.of(
-                    question.name(),
+                    question.family(),
                     RideFigures.upperFirst(question.title())
                             + (question.place().isEmpty() && question.measure().places() != Places.VEHICLE
                                     ? ", the worst "
@@ -97,7 +108,11 @@ public final class StudyPage {
 
     private static String asked(Findings findings) {
         String answers = String.join(
-                ", ", findings.study().questions().stream().map(Question::name).toList());
+                ", ",
+                findings.study().questions().stream()
+                        .map(Question::family)
+                        .distinct()
+                        .toList());
         if (findings instanceof SweepFindings sweep) {
             return "How " + answers + " depends on "
                     + String.join(
@@ -108,7 +123,7 @@ public final class StudyPage {
                                     .toList())
                     + ".";
         } else if (findings instanceof CompareFindings compare) {
-            return "How " + String.join(", ", compare.things()) + " compare in " + answers + ".";
+            return "How " + StudyAnswer.listed(compare.things()) + " compare in " + answers + ".";
         } else if (findings instanceof UncertaintyFindings uncertainty) {
             return "How well " + answers + " can be known, "
                     + uncertainty.method().uncertain().paths().size()
@@ -134,8 +149,8 @@ public final class StudyPage {
         if (findings instanceof CompareFindings compare) {
             int draws = compare.method().draws();
             return draws == 0
-                    ? "★ marks the best as written."
-                    : "★ marks the best by the median of the draws; numbers are as written. In brackets: the difference from the best one in "
+                    ? "★ marks the best."
+                    : "★ marks the best by the median of the draws where they tell it from all others, ☆ where they do not; numbers are as written. In brackets: the difference from the best one in "
                             + DrawnShare.counted(draws)
                             + " from the tolerances. Values of one file, such as those of one vehicle that is compared with itself, are drawn alike for "
                             + "all, so that what is common cancels.";

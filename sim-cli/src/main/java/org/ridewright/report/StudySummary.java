@@ -3,6 +3,7 @@ package org.ridewright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
@@ -144,6 +145,9 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         List<String> sentences = new ArrayList<>();
         for (int q = 0; q < compare.study().questions().size(); q++) {
             Question question = compare.study().questions().get(q);
+            if (question.band().isPresent()) {
+                continue;
+            }
             int[] wins = new int[compare.things().size()];
             int judged = 0;
             for (int r = 0; r < compare.rows().size(); r++) {
@@ -169,7 +173,7 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
     private static String cell(CompareFindings compare, int th, int r, int q, int best, Question question) {
         String value = with(compare.value(th, r, q), question);
         if (th == best) {
-            return "★ " + value;
+            return (compare.isClear(r, q) ? "★ " : "☆ ") + value;
         }
         QuantileSketch difference = compare.difference(th, r, q);
         return difference.count() == 0
@@ -181,40 +185,34 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         return (value > 0 ? "+" : "") + Numbers.of(value, 2);
     }
 
+    /** Which thing is best, in how many tests, and in how many of these the draws tell it from all others. */
     private static String verdict(CompareFindings compare, int q, Question question, int[] wins, int judged) {
         List<String> parts = new ArrayList<>();
         for (int th = 0; th < wins.length; th++) {
+            int thing = th;
             if (wins[th] > 0) {
-                parts.add(
-                        compare.things().get(th) + (judged == 1 ? "" : " in " + wins[th] + " of " + judged + " tests"));
+                long clear = IntStream.range(0, compare.rows().size())
+                        .filter(r -> compare.best(r, q) == thing && compare.isClear(r, q))
+                        .count();
+                String sure = compare.method().draws() == 0 || clear == wins[th]
+                        ? ""
+                        : clear == 0 ? ", not told from all others" : ", told from all others in " + clear;
+                parts.add(compare.things().get(th)
+                        + (judged == 1 ? "" : " in " + wins[th] + " of " + judged + " tests")
+                        + sure);
             }
         }
-        String text = "Best in " + question.title() + ": " + String.join(", ", parts) + ".";
-        int sure = 0;
-        int all = 0;
-        int otherwise = 0;
-        for (int r = 0; r < compare.rows().size(); r++) {
-            int written = compare.bestAsWritten(r, q);
-            otherwise += compare.best(r, q) >= 0 && written >= 0 && written != compare.best(r, q) ? 1 : 0;
-            for (int th = 0; th < wins.length; th++) {
-                if (compare.difference(th, r, q).count() > 0) {
-                    all++;
-                    sure += compare.isWorse(th, r, q) ? 1 : 0;
-                }
-            }
-        }
-        int draws = compare.method().draws();
-        return all == 0
+        String text = RideFigures.upperFirst(question.title()) + ": best is " + String.join("; ", parts) + ".";
+        long otherwise = IntStream.range(0, compare.rows().size())
+                .filter(r -> compare.best(r, q) >= 0
+                        && compare.bestAsWritten(r, q) >= 0
+                        && compare.bestAsWritten(r, q) != compare.best(r, q))
+                .count();
+        return otherwise == 0
                 ? text
-                : text + " Of " + all + (all == 1 ? " difference" : " differences") + " from the best, " + sure
-                        + (sure == 1 ? " is" : " are") + " on the worse side in "
-                        + (DrawnShare.isFew(draws) ? "all " + draws + " draws" : "95 % of the draws")
-                        + "; the others are not told from nil."
-                        + (otherwise == 0
-                                ? ""
-                                : " As written, another one is best"
-                                        + (judged == 1 ? "" : " in " + otherwise + " of " + judged + " tests")
-                                        + "; the files as written are one case among many.");
+                : text + " As written, another one is best"
+                        + (judged == 1 ? "" : " in " + otherwise + " of " + judged + " tests")
+                        + "; the files as written are one case among many.";
     }
 
     /** What no table shows: that the base fails, or that something has nothing beside it. */

@@ -37,6 +37,9 @@ final class FeltMeters implements StepListener {
 
     private static final double HIGHEST_BAND = 80;
 
+    /** By which a window ends before the ride only because filters look ahead (s). */
+    private static final double LONGEST_TAIL_OF_STEADY_RIDES = 0.5;
+
     /** Rides shorter than this say nothing about motion sickness (s). */
     private static final double SHORTEST_SICKENING = 60;
 
@@ -81,7 +84,7 @@ final class FeltMeters implements StepListener {
                         meter(f.position(), f.axis(), kinds && f.axis() == Axis.Z && f.position() != Position.BACKREST))
                 .toArray(AxisMeter[]::new);
         if (wanted.contains(Wanted.THIRD_OCTAVES)) {
-            addBands();
+            addBands(duration);
         }
         List<ReadOff> sampled = new ArrayList<>(felt.stream().map(Felt::readOff).toList());
         if (whole && seat.element() >= 0) {
@@ -100,8 +103,10 @@ final class FeltMeters implements StepListener {
         return new AxisMeter(position, axis, window, rate, 0, StartUp.AT_REST, kinds);
     }
 
-    private void addBands() {
-        long samples = (long) Math.floor(window.length() * rate);
+    private void addBands(double duration) {
+        // a ride that goes on behind the obstacles tells how what they set going dies away
+        double end = duration - window.to() > LONGEST_TAIL_OF_STEADY_RIDES ? duration : window.to();
+        long samples = (long) Math.floor((end - window.from()) * rate);
         for (int i = 0; i < felt.size(); i++) {
             if (felt.get(i).axis() == Axis.Z && felt.get(i).position() != Position.BACKREST) {
                 bands.put(i, new ThirdOctaveMeter(rate, samples, LOWEST_BAND, HIGHEST_BAND));
@@ -147,8 +152,8 @@ final class FeltMeters implements StepListener {
     /** Vertical motion in third octaves; empty where not wanted. */
     List<Measured.InBands> inBands(String seat) {
         List<Measured.InBands> all = new ArrayList<>();
-        bands.forEach(
-                (i, meter) -> all.add(new Measured.InBands(seat, felt.get(i).position(), meter.levels())));
+        bands.forEach((i, meter) -> all.add(
+                new Measured.InBands(seat, felt.get(i).position(), meter.levels(Math.round(window.length() * rate)))));
         return all;
     }
 

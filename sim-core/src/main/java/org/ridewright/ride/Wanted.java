@@ -16,6 +16,8 @@ public enum Wanted {
     WHOLE_RIDER,
     /** Extremes of the unweighted accelerations at seats and named points. */
     PEAKS,
+    /** R.m.s. of the unweighted vertical accelerations at the same places. */
+    LEVELS,
     /** Extremes of the wheels' loads. */
     WHEEL_LOADS,
     /** Extremes of travel and force of springs, dampers, bars and cushions. */

@@ -70,14 +70,19 @@ public final class ThirdOctaveMeter {
         }
     }
 
-    /** R.m.s. in each band that is resolved, lowest first, in the unit of the samples; empty where no sample came. */
-    public Map<ThirdOctave, Double> levels() {
+    /**
+     * R.m.s. in each band that is resolved, lowest first, in the unit of the samples.
+     *
+     * @param over how many samples make up the time over which the mean is taken: as many as were taken, or less where the last ones only tell how
+     *     an event dies away
+     */
+    public Map<ThirdOctave, Double> levels(long over) {
         if (filled > 0) {
             addPiece();
         }
         Map<ThirdOctave, Double> levels = new LinkedHashMap<>();
-        for (int b = 0; b < energies.length && taken > 0; b++) {
-            levels.put(bands.get(b), Math.sqrt(energies[b] / taken));
+        for (int b = 0; b < energies.length; b++) {
+            levels.put(bands.get(b), Math.sqrt(energies[b] / over));
         }
         return levels;
     }

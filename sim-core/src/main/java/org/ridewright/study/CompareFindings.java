@@ -74,7 +74,8 @@ public final class CompareFindings extends Findings {
             fill(values, v, asWritten.get(v));
         }
         asWritten.clear();
-        if (study().answer().isPresent()) {
+        boolean inBands = !BandFamily.of(study().questions()).isEmpty();
+        if (study().answer().isPresent() || inBands) {
             tries = Optional.of(new Tries(study(), things(), new double[0], same.rows(), method.draws()));
             if (method.draws() == 0) {
                 keep(values);
@@ -206,6 +207,15 @@ public final class CompareFindings extends Findings {
                         .anyMatch(
                                 th -> th != found && answer.applyAsDouble(th) == answer.applyAsDouble(found));
         return answered < 2 || tied || worse == Worse.NEITHER ? -1 : best;
+    }
+
+    /** Whether the draws tell the best from all others, whose differences from it have intervals to one side; without draws, whether there is a best. */
+    public boolean isClear(int row, int question) {
+        int best = best(row, question);
+        return best >= 0
+                && IntStream.range(0, things().size())
+                        .filter(th -> th != best && difference(th, row, question).count() > 0)
+                        .allMatch(th -> isWorse(th, row, question));
     }
 
     /** How an answer is spread over the draws. */

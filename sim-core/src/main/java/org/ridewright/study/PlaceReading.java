@@ -10,6 +10,7 @@ import org.ridewright.ride.RideResult.ElementResult;
 import org.ridewright.ride.RideResult.PointResult;
 import org.ridewright.ride.RideResult.SeatResult;
 import org.ridewright.ride.RideResult.WheelResult;
+import org.ridewright.ride.StopTravel;
 
 /** Takes one number at each of some places from what was measured of a ride test. */
 @FunctionalInterface
@@ -61,6 +62,14 @@ interface PlaceReading {
     static PlaceReading springs(ToDoubleFunction<ElementResult> what) {
         return (measured, to) ->
                 measured.ride().springs().forEach(spring -> to.accept(spring.element(), what.applyAsDouble(spring)));
+    }
+
+    /** Travel that is left before each spring's bump stop. */
+    static PlaceReading travelLeft() {
+        return (measured, to) -> measured.ride()
+                .springs()
+                .forEach(spring -> to.accept(
+                        spring.element(), StopTravel.left(measured.ride().model(), spring)));
     }
 
     /** Of one motion of the body. */

@@ -16,23 +16,22 @@ import org.ridewright.ride.RideResult.WheelResult;
 import org.ridewright.ride.Wanted;
 import org.ridewright.signal.ThirdOctave;
 
-/** What a study can ask of a ride test: one number at each of some places, under the name by which study files ask for it. */
+/**
+ * What a study can ask of a ride test: one number at each of some places, under the name by which study files ask for it; its title says what it is.
+ */
 @SuppressWarnings("ImmutableEnumChecker") // functions without state, and a set that nobody changes
 public enum RideMeasure {
-    /** Weighted vertical r.m.s. at the seat, ISO 2631-1. */
     SEAT_RMS(
             "a_w",
             "weighted vertical acceleration at the seat, r.m.s.",
             PlaceReading.seat(Position.SEAT, v -> v.metrics().rms()),
             Wanted.SEAT),
-    /** Vibration total of the seat over three axes. */
     SEAT_TOTAL(
             "total a_w",
             "weighted acceleration at the seat, three axes together, r.m.s.",
             PlaceReading.seats(s -> s.total(Position.SEAT)),
             Wanted.SEAT,
             Wanted.ALL_AXES),
-    /** Vibration dose value of the vertical motion at the seat. */
     SEAT_VDV(
             "VDV",
             "vertical vibration dose at the seat",
@@ -41,13 +40,11 @@ public enum RideMeasure {
             Places.SEATS,
             PlaceReading.seat(Position.SEAT, v -> v.metrics().vdv()),
             Wanted.SEAT),
-    /** Greatest running r.m.s. over a second. */
     SEAT_MTVV(
             "MTVV",
             "greatest weighted vertical r.m.s. of a second at the seat",
             PlaceReading.seat(Position.SEAT, v -> v.metrics().mtvv()),
             Wanted.SEAT),
-    /** Greatest unweighted vertical acceleration. */
     PEAK(
             "peak",
             "peak vertical acceleration, up or down",
@@ -56,7 +53,14 @@ public enum RideMeasure {
             Places.SEATS_AND_POINTS,
             PlaceReading::peaks,
             Wanted.PEAKS),
-    /** R.m.s. jerk below 10 Hz at the seat. */
+    RMS(
+            "r.m.s.",
+            "vertical acceleration, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS_AND_POINTS,
+            (measured, to) -> measured.levels().forEach(to),
+            Wanted.LEVELS),
     SEAT_JERK(
             "jerk",
             "vertical jerk at the seat below 10 Hz, r.m.s.",
@@ -66,35 +70,30 @@ public enum RideMeasure {
             PlaceReading.seat(Position.SEAT, v -> v.jerk().felt().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
-    /** Vertical motion below 3 Hz at the seat. */
     SEAT_HEAVE(
             "heave",
             "heave at the seat, below 3 Hz, r.m.s.",
             PlaceReading.seat(Position.SEAT, v -> v.bands().heave().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
-    /** From 3 to 10 Hz. */
     SEAT_JOLT(
             "jolt",
             "jolt at the seat, 3 to 10 Hz, r.m.s.",
             PlaceReading.seat(Position.SEAT, v -> v.bands().jolt().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
-    /** Above 10 Hz. */
     SEAT_BUZZ(
             "buzz",
             "buzz at the seat, above 10 Hz, r.m.s.",
             PlaceReading.seat(Position.SEAT, v -> v.bands().buzz().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
-    /** Weighted vertical r.m.s. at the feet. */
     FEET_RMS(
             "feet a_w",
             "weighted vertical acceleration at the feet, r.m.s.",
             PlaceReading.seat(Position.FEET, v -> v.metrics().rms()),
             Wanted.SEAT,
             Wanted.FEET),
-    /** Below 3 Hz at the feet. */
     FEET_HEAVE(
             "feet heave",
             "heave at the feet, below 3 Hz, r.m.s.",
@@ -102,7 +101,6 @@ public enum RideMeasure {
             Wanted.SEAT,
             Wanted.FEET,
             Wanted.KINDS_OF_MOTION),
-    /** From 3 to 10 Hz at the feet. */
     FEET_JOLT(
             "feet jolt",
             "jolt at the feet, 3 to 10 Hz, r.m.s.",
@@ -110,7 +108,6 @@ public enum RideMeasure {
             Wanted.SEAT,
             Wanted.FEET,
             Wanted.KINDS_OF_MOTION),
-    /** Above 10 Hz at the feet. */
     FEET_BUZZ(
             "feet buzz",
             "buzz at the feet, above 10 Hz, r.m.s.",
@@ -118,17 +115,14 @@ public enum RideMeasure {
             Wanted.SEAT,
             Wanted.FEET,
             Wanted.KINDS_OF_MOTION),
-    /** Vertical motion at the seat, band by band. */
     SEAT_BANDS(
             "third octaves", "vertical acceleration at the seat in third octaves, r.m.s.", Position.SEAT, Wanted.SEAT),
-    /** The same at the feet. */
     FEET_BANDS(
             "feet third octaves",
             "vertical acceleration at the feet in third octaves, r.m.s.",
             Position.FEET,
             Wanted.SEAT,
             Wanted.FEET),
-    /** Time during which a rider is off the seat. */
     TIME_OFF_SEAT(
             "time off seat",
             "time off the seat",
@@ -136,7 +130,6 @@ public enum RideMeasure {
             Worse.HIGH,
             Places.SEATS,
             PlaceReading.seats(SeatResult::timeOff)),
-    /** Time during which a wheel is off the ground. */
     TIME_OFF_GROUND(
             "time off ground",
             "time off the ground",
@@ -144,7 +137,6 @@ public enum RideMeasure {
             Worse.HIGH,
             Places.WHEELS,
             PlaceReading.wheels(WheelResult::timeOff)),
-    /** Smallest wheel load. */
     LEAST_LOAD(
             "least wheel load",
             "least load of a wheel",
@@ -153,7 +145,6 @@ public enum RideMeasure {
             Places.WHEELS,
             PlaceReading.wheels(w -> w.least().value()),
             Wanted.WHEEL_LOADS),
-    /** Smallest wheel load over that at rest. */
     LEAST_SHARE(
             "least load share",
             "least load of a wheel over that at rest",
@@ -162,7 +153,6 @@ public enum RideMeasure {
             Places.WHEELS,
             PlaceReading.wheels(w -> w.least().value() / w.loadAtRest()),
             Wanted.WHEEL_LOADS),
-    /** Greatest wheel load. */
     GREATEST_LOAD(
             "greatest wheel load",
             "greatest load of a wheel",
@@ -171,7 +161,6 @@ public enum RideMeasure {
             Places.WHEELS,
             PlaceReading.wheels(w -> w.greatest().value()),
             Wanted.WHEEL_LOADS),
-    /** Share of time during which a spring's friction is locked. */
     LOCKED(
             "locked share",
             "share of time locked by friction",
@@ -179,7 +168,6 @@ public enum RideMeasure {
             Worse.NEITHER,
             Places.SPRINGS,
             PlaceReading.springs(ElementResult::lockedShare)),
-    /** Greatest travel from rest in compression. */
     COMPRESSION(
             "compression",
             "greatest compression from rest",
@@ -188,7 +176,14 @@ public enum RideMeasure {
             Places.SPRINGS,
             PlaceReading.springs(ElementResult::compression),
             Wanted.TRAVEL),
-    /** Greatest travel from rest in extension. */
+    TRAVEL_LEFT(
+            "travel left",
+            "least travel left before the bump stop",
+            "m",
+            Worse.LOW,
+            Places.SPRINGS,
+            PlaceReading.travelLeft(),
+            Wanted.TRAVEL),
     EXTENSION(
             "extension",
             "greatest extension from rest",
@@ -197,7 +192,6 @@ public enum RideMeasure {
             Places.SPRINGS,
             PlaceReading.springs(ElementResult::extension),
             Wanted.TRAVEL),
-    /** Energy that a spring or damper turns to heat. */
     DISSIPATED(
             "energy dissipated",
             "energy turned to heat",
@@ -205,7 +199,6 @@ public enum RideMeasure {
             Worse.NEITHER,
             Places.SPRINGS,
             PlaceReading.springs(ElementResult::dissipated)),
-    /** Greatest draught. */
     DRAUGHT(
             "draught",
             "greatest draught",
@@ -214,7 +207,6 @@ public enum RideMeasure {
             Places.VEHICLE,
             PlaceReading.vehicle(m -> m.ride().draught().value()),
             Wanted.DRAUGHT),
-    /** Greatest displacement of the body from rest. */
     SWING(
             "swing",
             "greatest heave of the body from rest",
@@ -223,7 +215,6 @@ public enum RideMeasure {
             Places.VEHICLE,
             PlaceReading.swings("heave", Measured.Swing::greatest),
             Wanted.SWINGS),
-    /** Greatest pitch from rest. */
     PITCH(
             "pitch",
             "greatest pitch of the body from rest",
@@ -232,7 +223,6 @@ public enum RideMeasure {
             Places.VEHICLE,
             PlaceReading.swings("pitch", Measured.Swing::greatest),
             Wanted.SWINGS),
-    /** Greatest pitch from rest after the last axle has left the obstacles. */
     PITCH_AFTER(
             "pitch after",
             "greatest pitch of the body after the last axle's hit",
@@ -241,7 +231,6 @@ public enum RideMeasure {
             Places.VEHICLE,
             PlaceReading.swings("pitch", Measured.Swing::after),
             Wanted.SWINGS),
-    /** Greatest roll from rest. */
     ROLL(
             "roll",
             "greatest roll of the body from rest",
@@ -250,7 +239,6 @@ public enum RideMeasure {
             Places.VEHICLE,
             PlaceReading.swings("roll", Measured.Swing::greatest),
             Wanted.SWINGS),
-    /** How many cycles heave, roll or pitch takes to die away. */
     CYCLES(
             "cycles to rest",
             "cycles before the body comes to rest",
