@@ -31,11 +31,11 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** What dry friction between the leaves does to a vehicle. */
+/** What the dry friction of its springs does to a vehicle. */
 @Command(
         name = "friction",
         description = {
-            "Finds what dry friction between the leaves of a vehicle's springs does: load–deflection loops, ring-downs oiled, as written and rusted, motion over a "
+            "Finds what the dry friction of a vehicle's springs does: load–deflection loops, ring-downs oiled, as written and rusted, motion over a "
                     + "sinusoidal road, and what more or less friction makes of a plank and of gravel, with the best where there is one.",
             "Writes report, figures and numbers into a folder. It rides several hundred times: about a minute on two cores."
         },

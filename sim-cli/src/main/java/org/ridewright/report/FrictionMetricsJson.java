@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import org.ridewright.bounce.Count;
 import org.ridewright.friction.BestBand;
+import org.ridewright.friction.BodyAlone;
 import org.ridewright.friction.ForcedPoint;
 import org.ridewright.friction.ForcedResponse;
 import org.ridewright.friction.FrictionLab;
@@ -32,6 +34,7 @@ public final class FrictionMetricsJson {
         ArrayNode ringDowns = root.putArray("ring-downs");
         lab.ringDowns().forEach(each -> ringDown(ringDowns.addObject(), each));
         forced(root.putObject("sinusoidal road"), lab.forced());
+        alone(root.putObject("body alone on its springs"), lab.alone());
         trade(root.putObject("trade-off"), lab);
         try {
             return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
@@ -82,7 +85,7 @@ public final class FrictionMetricsJson {
 
     private static void forced(ObjectNode node, ForcedResponse forced) {
         array(node, "frequencies (Hz)", forced.fine());
-        array(node, "amplitude below which no leaf slides (m)", forced.threshold());
+        array(node, "amplitude below which no spring slides (m)", forced.threshold());
         array(node, "body over road, friction left out", forced.sliding());
         array(node, "body over road, locked", forced.locked());
         ArrayNode curves = node.putArray("amplitudes");
@@ -97,13 +100,41 @@ public final class FrictionMetricsJson {
                 JsonNumbers.put(point, "body over road, first harmonic", p.harmonic());
                 JsonNumbers.put(point, "body over road, half of greatest less least", p.amplitude());
                 JsonNumbers.put(point, "share of time locked", p.locked());
-                point.put("steady", p.settled()).put("something lifts off", p.leaves());
+                point.put("steady", p.settled()).put("lifts off or meets a stop", p.leaves());
             }
+        }
+    }
+
+    private static void alone(ObjectNode node, BodyAlone alone) {
+        JsonNumbers.put(node, "mass (kg)", alone.mass());
+        JsonNumbers.put(node, "rate (N/m)", alone.rate());
+        JsonNumbers.put(node, "limit of friction (N)", alone.limit());
+        JsonNumbers.put(node, "natural frequency (Hz)", alone.frequency());
+        ArrayNode curves = node.putArray("amplitudes");
+        for (BodyAlone.Curve curve : alone.curves()) {
+            ObjectNode one = curves.addObject();
+            JsonNumbers.put(one, "amplitude (m)", curve.amplitude());
+            points(one.putArray("rigid friction, simulated"), alone, curve, curve.rigid());
+            points(one.putArray("locked rate as written, simulated"), alone, curve, curve.given());
+        }
+    }
+
+    private static void points(ArrayNode node, BodyAlone alone, BodyAlone.Curve curve, List<ForcedPoint> points) {
+        for (ForcedPoint p : points) {
+            ObjectNode point = node.addObject();
+            JsonNumbers.put(point, "frequency (Hz)", p.frequency());
+            JsonNumbers.put(point, "travel of the springs over the road", p.amplitude());
+            JsonNumbers.put(point, "by Den Hartog's closed form", alone.closed(curve, p));
         }
     }
 
     private static void trade(ObjectNode node, FrictionLab lab) {
         node.put("draws", lab.tradeOff().draws());
+        node.put("felt at", lab.tradeOff().place());
+        JsonNumbers.put(
+                node,
+                "probability of one further draw from low to high",
+                TradeLine.Spread.coverage(lab.tradeOff().draws()));
         node.put("values drawn within tolerances", lab.tradeOff().uncertain());
         ArrayNode factors = node.putArray("friction over that as written");
         lab.tradeOff().factors().forEach(factors::add);
@@ -127,18 +158,19 @@ public final class FrictionMetricsJson {
             }
             if (line.criterion().lessIsBetter()) {
                 BestBand band = BestBand.of(line);
-                one.put("verdict", FrictionWords.verdict(band));
+                one.put("verdict", TradeWords.verdict(band));
                 spread(one.putObject("least at"), band.best());
-                spread(one.putObject("within 5 % from"), band.from());
-                spread(one.putObject("within 5 % to"), band.to());
+                spread(one.putObject("as good from"), band.from());
+                spread(one.putObject("to"), band.to());
+                one.put("draws in which that as written is as good", band.draws(1));
             }
         }
     }
 
     private static void spread(ObjectNode node, TradeLine.Spread spread) {
-        JsonNumbers.put(node, "5 %", spread.low());
-        JsonNumbers.put(node, "50 %", spread.median());
-        JsonNumbers.put(node, "95 %", spread.high());
+        JsonNumbers.put(node, "low", spread.low());
+        JsonNumbers.put(node, "median", spread.median());
+        JsonNumbers.put(node, "high", spread.high());
     }
 
     private static void array(ObjectNode node, String name, double[] values) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.ridewright.figure.Figure;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.friction.FrictionLab;
+import org.ridewright.friction.TradeOff;
 
 /** The page of the friction laboratory. One file that needs no other. */
 public final class FrictionPage {
@@ -41,6 +42,12 @@ public final class FrictionPage {
         page.put("draws", lab.tradeOff().draws());
         page.put("uncertain", lab.tradeOff().uncertain());
         page.put("answers", FrictionWords.answers(lab));
+        TradeWords trade = new TradeWords(lab);
+        page.put("place", lab.tradeOff().place());
+        page.put("speeds", TradeWords.speeds(lab.tradeOff()));
+        page.put("ride", Numbers.brief(TradeOff.RIDE));
+        page.put("reading", trade.reading());
+        page.put("worth", lab.tradeOff().draws() > 1 ? trade.worth() : "");
         page.put("bandHeads", FrictionWords.BAND_HEADS);
         page.put("bandRows", FrictionWords.bandRows(lab));
         page.put("loopHeads", FrictionWords.LOOP_HEADS);

@@ -83,11 +83,11 @@ final class LoopFigures {
                             across,
                             upright,
                             series.toArray(Series[]::new))
-                    .withLegend(LegendPlace.BELOW));
+                    .withLegend(LegendPlace.SHARED));
         }
         String caption =
                 ("Load–deflection loops of the %s under each load, as the solver drives its force law about where it stands at rest: once round, clockwise. "
-                                + "Just after each turn the spring is locked and stiff, then its leaves slide. A loop of small travel is hardly more than its locked "
+                                + "Just after each turn the spring is locked and stiff, then it slides. A loop of small travel is hardly more than its locked "
                                 + "line; a heavier load makes the loop higher where friction grows with it. Loops stop short of bump stops, helpers and free hanging.")
                         .formatted(spring);
         int columns = Math.min(panels.size(), panels.size() == 4 ? 2 : 3);
@@ -99,7 +99,7 @@ final class LoopFigures {
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,
-                14 + 72.0 * rows);
+                22 + 68.0 * rows);
     }
 
     private static double[] scaled(double[] values, double factor, double origin) {

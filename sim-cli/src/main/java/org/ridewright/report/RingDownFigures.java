@@ -40,6 +40,10 @@ final class RingDownFigures {
         return rungs;
     }
 
+    private static String title(FrictionLab lab, RingDowns each) {
+        return each.kind().word().equals("roll") ? "roll" : RingDownWords.place(lab, each);
+    }
+
     private static String unit(RingDowns each) {
         return each.kind().counted().turns() ? "mrad" : "mm";
     }
@@ -56,7 +60,7 @@ final class RingDownFigures {
                 series.add(line(series.size(), rung.word(), trace));
             }
             panels.add(Panel.of(
-                            RideFigures.upperFirst(each.kind().word()),
+                            RideFigures.upperFirst(title(lab, each)),
                             AxisSpec.of("Time from letting go", "s").between(-0.2, SHOWN),
                             AxisSpec.of(
                                     RideFigures.upperFirst(each.kind().counted().title()), unit(each)),
@@ -110,7 +114,7 @@ final class RingDownFigures {
             }
             if (!series.isEmpty()) {
                 panels.add(Panel.of(
-                                RideFigures.upperFirst(each.kind().word()),
+                                RideFigures.upperFirst(title(lab, each)),
                                 AxisSpec.of("Half cycle, by its number", ""),
                                 AxisSpec.of("Swing from turn to turn", unit(each))
                                         .from(0),

@@ -24,8 +24,11 @@ import org.ridewright.friction.TradeOff;
 final class TradeFigures {
     private static final double KMH = 3.6;
     private static final double MILLI = 1000;
-    /** Of the lines of the two ends of a band from its middle (rows). */
-    private static final double APART = 0.13;
+    /** Of the height of a row's area (rows). */
+    private static final double HALF = 0.3;
+
+    /** Frictions that are looked at for an area. */
+    private static final int LOOKS = 500;
 
     private final FrictionLab lab;
     private final TradeOff trade;
@@ -41,11 +44,11 @@ final class TradeFigures {
     static List<Figure> of(FrictionLab lab) {
         TradeFigures figures = new TradeFigures(lab);
         List<Figure> all = new ArrayList<>();
-        all.add(figures.plank());
-        figures.rough().ifPresent(all::add);
-        if (!FrictionWords.bands(lab).isEmpty()) {
+        if (!TradeWords.bands(lab).isEmpty()) {
             all.add(figures.best());
         }
+        figures.rough().ifPresent(all::add);
+        all.add(figures.plank());
         return all;
     }
 
@@ -96,7 +99,7 @@ final class TradeFigures {
             series.add(drawn);
             if (trade.draws() > 1) {
                 areas.add(new Series(
-                        name(line) + ", 90 % of draws",
+                        name(line) + ", range of draws",
                         joined(x, x),
                         joined(low, high),
                         LineStyle.SOLID,
@@ -133,10 +136,10 @@ final class TradeFigures {
         return Figure.stacked(
                 slug("friction-plank"),
                 RingDownFigures.subject(lab) + ": a plank with more or less friction",
-                ("The %s over a plank 25 mm high and 200 mm long, square-edged, under both wheels, at three speeds, with friction from none to rusted: greatest vertical acceleration at the worst place, "
-                                + "greatest pitch once the last axle is down, and cycles of heave or pitch until the body stays within 1 mm or 1 mrad, as far as the 3 s after the last axle go. "
-                                + "%s With much friction the body trembles on upon held springs, which hardly anything damps in a description with few sliders; leaves of a real pack let go one by one.")
-                        .formatted(lab.model().vehicle().name(), draws()),
+                ("The %s over a plank 25 mm high and 200 mm long, square-edged, under both wheels, with friction from none to rusted: greatest vertical acceleration at %s, "
+                                + "greatest pitch once the last axle is down, and cycles of heave or pitch from then on for as far as 3 s go: swings of at least 2 mm or 2 mrad from turn to turn, without the "
+                                + "tremor on held springs. %s")
+                        .formatted(lab.model().vehicle().name(), trade.place(), draws()),
                 26 + 52.0 * panels.size(),
                 panels.toArray(Panel[]::new));
     }
@@ -145,9 +148,10 @@ final class TradeFigures {
         if (trade.draws() == 1) {
             return "One vehicle, as written.";
         }
-        return "Lines are medians of %d draws, areas hold nine tenths of them; each draw has %s."
+        return "Lines are medians of %d draws; in the areas one further draw would lie with a probability of %s. Each draw has %s."
                 .formatted(
                         trade.draws(),
+                        Numbers.percent(TradeLine.Spread.coverage(trade.draws())),
                         trade.uncertain() > 0
                                 ? "a vehicle within its tolerances and a random road of its own, the friction being left as written"
                                 : "a random road of its own");
@@ -163,7 +167,7 @@ final class TradeFigures {
         if (!locked.isEmpty()) {
             panels.add(panel("Gravel: time locked, mean of the springs", Criterion.LOCKED, locked, LegendPlace.BELOW));
         }
-        List<TradeLine> classes = FrictionWords.classes(trade);
+        List<TradeLine> classes = TradeWords.classes(trade);
         if (!classes.isEmpty()) {
             panels.add(panel(
                     "Roads of ISO 8608 classes, " + speed(classes.get(0).speed()),
@@ -177,63 +181,104 @@ final class TradeFigures {
         return Optional.of(Figure.stacked(
                 slug("friction-rough"),
                 RingDownFigures.subject(lab) + ": rough roads with more or less friction",
-                ("The %s on random gravel at three speeds, and on roads of three classes at the middle speed, with friction from none to rusted: weighted vertical acceleration at the worst seat (ISO 2631-1, "
-                                + "r.m.s. over 5 s and a run-up of 2 m before them), and the time during which a spring is locked. %s")
-                        .formatted(lab.model().vehicle().name(), draws()),
+                ("The %s on random gravel, and on roads of three classes at %s, with friction from none to rusted: weighted vertical acceleration at %s (%s r.m.s. over %s s "
+                                + "on the full road), and the time during which a spring is locked. %s")
+                        .formatted(
+                                lab.model().vehicle().name(),
+                                speed(trade.speeds().get(trade.speeds().size() / 2)),
+                                trade.place(),
+                                "W_k of ISO 2631-1,",
+                                Numbers.brief(TradeOff.RIDE),
+                                draws()),
                 32 + 62.0 * panels.size(),
                 panels.toArray(Panel[]::new)));
     }
 
     private Figure best() {
-        List<BestBand> bands = FrictionWords.bands(lab);
+        List<BestBand> bands = TradeWords.bands(lab);
         List<String> names = new ArrayList<>();
-        List<double[]> band = new ArrayList<>();
-        List<double[]> ends = new ArrayList<>();
+        List<double[]> half = new ArrayList<>();
+        List<double[]> most = new ArrayList<>();
+        List<double[]> least = new ArrayList<>();
         double[] best = new double[bands.size()];
         double[] rows = new double[bands.size()];
         for (int i = 0; i < bands.size(); i++) {
             BestBand each = bands.get(i);
             // the first stands at the top
             int row = bands.size() - 1 - i;
-            names.add(FrictionWords.brief(each));
+            names.add(TradeWords.brief(each));
             best[i] = each.best().median();
             rows[i] = row;
-            band.add(new double[] {each.from().median(), each.to().median(), row});
-            ends.add(new double[] {each.from().low(), each.from().high(), row + APART});
-            ends.add(new double[] {each.to().low(), each.to().high(), row - APART});
+            runs(each, (trade.draws() + 1) / 2, row, half);
+            runs(each, BestBand.agreeing(trade.draws()), row, most);
+            least.add(new double[] {each.best().low(), each.best().high(), row});
         }
         Collections.reverse(names);
         List<Series> series = new ArrayList<>();
-        series.add(boxes("within 5 % of the least, median of the draws", band, 0.3, Trace.AREA, Tone.NAVY));
-        boolean spread = ends.stream().anyMatch(e -> e[1] > e[0]);
-        if (spread) {
-            series.add(segments("where nine tenths of the draws have its ends", ends));
+        if (trade.draws() == 1) {
+            series.add(boxes("as good as the least", half, Trace.AREA));
+        } else {
+            addBoxes(series, "as good as the least in half of the draws", half, Trace.AREA);
+            addBoxes(series, "in nine of ten", most, Trace.DEEP_AREA);
+            if (least.stream().anyMatch(e -> e[1] > e[0])) {
+                series.add(segments("where the least of a further draw lies", least));
+            }
         }
-        series.add(new Series("least, median of the draws", best, rows, LineStyle.SOLID, Tone.RUST, Trace.MARKS));
-        AxisSpec named = AxisSpec.named("", names);
-        Panel panel = Panel.of("", axis, named, series.toArray(Series[]::new))
+        series.add(new Series("least, median", best, rows, LineStyle.SOLID, Tone.RUST, Trace.MARKS));
+        Panel panel = Panel.of("", axis, AxisSpec.named("", names), series.toArray(Series[]::new))
                 .withMarkers(List.of(new Marker(1, "as written")))
                 .withLegend(LegendPlace.BELOW);
         return Figure.stacked(
                 slug("friction-best"),
                 RingDownFigures.subject(lab) + ": where friction is best",
-                ("By each criterion the frictions at which the %s rides within 5 %% of its least, half of the least difference that seated people notice (from memory). A band from edge to edge says that "
-                                + "friction does not matter; one that reaches only the left edge, the less the better; one that reaches only the right edge, the more the better. Lines: where nine tenths of the draws have the lower end of their band (upper line) and the upper end (lower line). %s")
-                        .formatted(lab.model().vehicle().name(), draws()),
+                ("The frictions at which the %s rides as well as at its best: within 5 %% of the least value of the same draw, half of the least difference of vibration that seated people notice (from "
+                                + "memory); of cycles, within half a cycle. "
+                                + "An area from edge to edge says that friction does not matter; one at the left edge alone, that too much is worse; one at the right edge alone, that too little is. %s")
+                        .formatted(lab.model().vehicle().name(), drawn()),
                 40 + 7.0 * bands.size(),
                 panel);
     }
 
-    private static Series boxes(String name, List<double[]> each, double half, Trace trace, Tone tone) {
+    private String drawn() {
+        return trade.draws() == 1
+                ? "One vehicle, as written."
+                : "Where there is no deep area, no friction is as good in nine draws of ten. %d draws; the least of a further one would lie on the line with a probability of %s."
+                        .formatted(trade.draws(), Numbers.percent(TradeLine.Spread.coverage(trade.draws())));
+    }
+
+    /** Stretches of friction at which so many draws are as good as their least. */
+    private void runs(BestBand band, int draws, int row, List<double[]> found) {
+        double most = trade.factors().get(trade.factors().size() - 1);
+        double from = Double.NaN;
+        for (int i = 0; i <= LOOKS; i++) {
+            double factor = most * i / LOOKS;
+            boolean good = band.draws(factor) >= draws;
+            if (good && Double.isNaN(from)) {
+                from = factor;
+            }
+            if (!Double.isNaN(from) && (!good || i == LOOKS)) {
+                found.add(new double[] {from, good ? factor : factor - most / LOOKS, row});
+                from = Double.NaN;
+            }
+        }
+    }
+
+    private static void addBoxes(List<Series> series, String name, List<double[]> each, Trace trace) {
+        if (!each.isEmpty()) {
+            series.add(boxes(name, each, trace));
+        }
+    }
+
+    private static Series boxes(String name, List<double[]> each, Trace trace) {
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
         for (double[] e : each) {
             // a band of no width is still seen
             double to = Math.max(e[1], e[0] + 0.01);
             x.addAll(List.of(e[0], to, to, e[0], e[0]));
-            y.addAll(List.of(e[2] - half, e[2] - half, e[2] + half, e[2] + half, Double.NaN));
+            y.addAll(List.of(e[2] - HALF, e[2] - HALF, e[2] + HALF, e[2] + HALF, Double.NaN));
         }
-        return new Series(name, array(x), array(y), LineStyle.SOLID, tone, trace);
+        return new Series(name, array(x), array(y), LineStyle.SOLID, Tone.NAVY, trace);
     }
 
     private static Series segments(String name, List<double[]> each) {

@@ -7,9 +7,13 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class FrictionCommandTest {
     private static final String CART = """
@@ -46,13 +50,13 @@ class FrictionCommandTest {
         assertThat(execute(DRY, "--draws", "1", "--speed", "9 km/h", "--amplitude", "3 mm"))
                 .as(err.toString())
                 .isEqualTo(ExitCode.DONE);
-        assertThat(out.toString()).contains("Loops.", "Let go from 25 mm", "Sinusoidal road.", "Gravel.", "Report: ");
+        assertThat(out.toString()).contains("Loops.", "Let go from 25 mm", "Sinusoidal road.", "Gravel.", "Den Hartog", "Report: ");
         String page = Files.readString(folder.resolve("out/report.html"));
         assertThat(page)
                 .contains("<svg", "Test &lt;cart&gt;", "oiled", "With one draw")
                 .doesNotContain("Test <cart>");
         assertThat(Files.readString(folder.resolve("out/metrics.json")))
-                .contains("\"ring-downs\"", "\"trade-off\"", "\"amplitude below which no leaf slides (m)\"");
+                .contains("\"ring-downs\"", "\"trade-off\"", "\"amplitude below which no spring slides (m)\"");
         assertThat(folder.resolve("out/figures/test-cart-friction-best.png")).isNotEmptyFile();
     }
 
@@ -60,8 +64,77 @@ class FrictionCommandTest {
     void springsWithoutFrictionLeaveNothingToVary() throws IOException {
         assertThat(execute(CART.formatted("mount height: 0.7 m", "mount height: 0.7 m")))
                 .isNotEqualTo(ExitCode.DONE);
-        assertThat(err.toString()).contains("no dry friction in its springs");
+        assertThat(err.toString()).contains("none of its springs has dry friction", "friction: {share of load: 0.05");
         assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    private static final String WHEELS = "wheels: {diameter: 0.9 m, tyre: iron, path: disc}";
+
+    static List<Arguments> otherVehicles() {
+        return List.of(
+                Arguments.of(
+                        "quarter",
+                        """
+                        vehicle: Test quarter
+                        layout: quarter
+                        body: {mass: 300 kg}
+                        axles:
+                          - name: wheel
+                            unsprung mass: 40 kg
+                            %s
+                            springs: [{kind: half-elliptic leaf, rate: 40 N/mm, friction: {share of load: 0.06}}]
+                        """.formatted(WHEELS),
+                        "in cycles: body "),
+                Arguments.of(
+                        "two springs to a wheel, one an envelope, rubber beside leaves",
+                        """
+                        vehicle: Test half
+                        layout: half in pitch
+                        body: {mass: 300 kg, centre of mass: {behind front axle: 1 m, above ground: 1 m}}
+                        axles:
+                          - name: front
+                            unsprung mass: 30 kg
+                            %1$s
+                            springs:
+                              - {name: front leaf, kind: half-elliptic leaf, rate: 14 N/mm, friction: {share of load: 0.06}}
+                              - {name: front rubber, kind: rubber, rate: 6 N/mm}
+                          - name: rear
+                            behind front axle: 2 m
+                            unsprung mass: 30 kg
+                            %1$s
+                            springs:
+                              - {name: rear leaf, kind: half-elliptic leaf, rate: 12 N/mm, friction: {share of load: 0.06, envelope length: 2 mm}}
+                              - {name: rear second leaf, kind: half-elliptic leaf, rate: 8 N/mm, friction: {constant: 60 N}}
+                        """.formatted(WHEELS),
+                        "rear second leaf"),
+                Arguments.of(
+                        "seen from behind",
+                        """
+                        vehicle: Test roll
+                        layout: half in roll
+                        body: {mass: 300 kg, centre of mass: {above ground: 1 m}}
+                        axles:
+                          - name: axle
+                            kind: beam
+                            track: 1.4 m
+                            unsprung mass: 90 kg
+                            %s
+                            springs: [{kind: half-elliptic leaf, apart: 0.9 m, rate: 30 kN/m, friction: {share of load: 0.08}}]
+                        """.formatted(WHEELS),
+                        "side "));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("otherVehicles")
+    void anyLayoutThatRubsGetsAWholeReportWithoutANumberThatIsNone(String name, String yaml, String says)
+            throws IOException {
+        assertThat(execute(yaml, "--draws", "2", "--speed", "9 km/h", "--amplitude", "3 mm"))
+                .as(err.toString())
+                .isEqualTo(ExitCode.DONE);
+        assertThat(out.toString())
+                .contains("Gravel. By weighted acceleration at the centre of mass", "of 2", says)
+                .doesNotContain("NaN", "null", "∞");
+        assertThat(Files.readString(folder.resolve("out/report.html"))).doesNotContain("NaN", "Infinity");
     }
 
     @Test

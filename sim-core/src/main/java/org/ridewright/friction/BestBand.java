@@ -1,31 +1,40 @@
 package org.ridewright.friction;
 
 import java.util.Arrays;
+import java.util.List;
+import org.hipparchus.distribution.continuous.BetaDistribution;
 import org.ridewright.friction.TradeLine.Spread;
 
 /**
- * Where friction is about best by one criterion: of each draw the factors about the one with the least value at which the value is
- * within {@link #NEAR} of it, straight lines between the factors that were ridden; then how these ends lie over the draws.
+ * Where friction is about best by one criterion: of each draw by itself the factors about the one with the least value at which the value is as good as the
+ * least, straight lines between the factors that were ridden; then how these bands lie over the draws.
  *
+ * @param bands one of each draw
  * @param best factor of the least value
  * @param from lower end of the band
  * @param to upper end
  * @param verdict in one word
  */
-public record BestBand(TradeLine line, Spread best, Spread from, Spread to, Verdict verdict) {
-    /** Half of the least difference of vibration that seated people notice, about a tenth (from memory). */
-    public static final double NEAR = 0.05;
-
+public record BestBand(TradeLine line, List<Band> bands, Spread best, Spread from, Spread to, Verdict verdict) {
     /** A band is said to end where it does so in nine draws of ten. */
     private static final double AGREED = 0.9;
+
+    private static final double DOUBT = 0.05;
+
+    /** Steps in which a friction is looked for that serves several criteria. */
+    private static final int STEPS = 250;
+
+    public BestBand {
+        bands = List.copyOf(bands);
+    }
 
     /** What the bands of the draws have in common. */
     public enum Verdict {
         /** In most draws the band is everything that was ridden. */
         FLAT,
-        /** Nine bands of ten begin at no friction, and end: the less, the better. */
+        /** Nine bands of ten begin at no friction, and end: too much is worse. */
         LESS,
-        /** Nine bands of ten end at the most that was ridden, and have a beginning. */
+        /** Nine bands of ten end at the most that was ridden, and have a beginning: too little is worse. */
         MORE,
         /** Nine bands of ten have both a beginning and an end. */
         BETWEEN,
@@ -33,7 +42,26 @@ public record BestBand(TradeLine line, Spread best, Spread from, Spread to, Verd
         OPEN
     }
 
-    private record Ends(double best, double from, double to) {}
+    /**
+     * Of one draw.
+     *
+     * @param best factor of the least value
+     * @param from lower end
+     * @param to upper end
+     */
+    public record Band(double best, double from, double to) {
+        boolean holds(double factor) {
+            return factor >= from && factor <= to;
+        }
+    }
+
+    /**
+     * A friction that is as good as the best by several bands at once.
+     *
+     * @param factor the middle of those that are so in most draws
+     * @param draws in how many it is
+     */
+    public record Shared(double factor, int draws) {}
 
     /** Of a criterion of which less is better. */
     public static BestBand of(TradeLine line) {
@@ -42,31 +70,24 @@ public record BestBand(TradeLine line, Spread best, Spread from, Spread to, Verd
                     "there is no best of " + line.criterion().title());
         }
         double[] f = line.factors();
-        Ends[] ends = Arrays.stream(line.values()).map(v -> ends(f, v)).toArray(Ends[]::new);
-        double most = f[f.length - 1];
-        double begins = share(ends, most, true);
-        double stops = share(ends, most, false);
-        double flat = (double) Arrays.stream(ends)
-                        .filter(e -> e.from() == f[0] && e.to() == most)
-                        .count()
-                / ends.length;
+        List<Band> bands = Arrays.stream(line.values())
+                .map(v -> band(line.criterion(), f, v))
+                .toList();
         return new BestBand(
                 line,
-                Spread.of(Arrays.stream(ends).mapToDouble(Ends::best).toArray()),
-                Spread.of(Arrays.stream(ends).mapToDouble(Ends::from).toArray()),
-                Spread.of(Arrays.stream(ends).mapToDouble(Ends::to).toArray()),
-                verdict(begins, stops, flat));
+                bands,
+                Spread.of(bands.stream().mapToDouble(Band::best).toArray()),
+                Spread.of(bands.stream().mapToDouble(Band::from).toArray()),
+                Spread.of(bands.stream().mapToDouble(Band::to).toArray()),
+                verdict(bands, f[f.length - 1]));
     }
 
-    /** Share of the draws whose band begins above no friction, or ends below the most. */
-    private static double share(Ends[] ends, double most, boolean begin) {
-        return (double) Arrays.stream(ends)
-                        .filter(e -> begin ? e.from() > 0 : e.to() < most)
-                        .count()
-                / ends.length;
-    }
-
-    private static Verdict verdict(double begins, double stops, double flat) {
+    private static Verdict verdict(List<Band> bands, double most) {
+        double all = bands.size();
+        double begins = bands.stream().filter(b -> b.from() > 0).count() / all;
+        double stops = bands.stream().filter(b -> b.to() < most).count() / all;
+        double flat =
+                bands.stream().filter(b -> b.from() <= 0 && b.to() >= most).count() / all;
         if (flat > 0.5) {
             return Verdict.FLAT;
         }
@@ -82,13 +103,13 @@ public record BestBand(TradeLine line, Spread best, Spread from, Spread to, Verd
         return Verdict.OPEN;
     }
 
-    private static Ends ends(double[] f, double[] v) {
+    private static Band band(Criterion criterion, double[] f, double[] v) {
         int least = 0;
         for (int i = 1; i < v.length; i++) {
             least = v[i] < v[least] ? i : least;
         }
-        double limit = (1 + NEAR) * v[least];
-        return new Ends(f[least], end(f, v, least, limit, -1), end(f, v, least, limit, 1));
+        double limit = criterion.asGoodAs(v[least]);
+        return new Band(f[least], end(f, v, least, limit, -1), end(f, v, least, limit, 1));
     }
 
     /** Where the straight lines between the values pass the limit, going one way from the least. */
@@ -103,8 +124,53 @@ public record BestBand(TradeLine line, Spread best, Spread from, Spread to, Verd
         return f[i] + (limit - v[i]) / (v[i + way] - v[i]) * (f[i + way] - f[i]);
     }
 
-    /** Whether a factor lies in the band of most draws. */
-    public boolean holds(double factor) {
-        return factor >= from.median() && factor <= to.median();
+    /**
+     * Share of all such vehicles and roads that agree, at least, where nine tenths of some draws do, with a confidence of 95 %.
+     *
+     * <p>Source: C. J. Clopper and E. S. Pearson, Biometrika 26 (1934) 404, one-sided (from memory).
+     */
+    public static double assured(int draws) {
+        int agree = agreeing(draws);
+        return new BetaDistribution(agree, draws - agree + 1.0).inverseCumulativeProbability(DOUBT);
+    }
+
+    /** The least number of some draws that makes a verdict. */
+    public static int agreeing(int draws) {
+        return (int) Math.ceil(AGREED * draws - 1e-9);
+    }
+
+    /** In how many draws a factor lies in the band. */
+    public int draws(double factor) {
+        return (int) bands.stream().filter(b -> b.holds(factor)).count();
+    }
+
+    /** In how many draws a factor lies in every one of some bands of the same draws. */
+    public static int draws(List<BestBand> all, double factor) {
+        int count = 0;
+        for (int d = 0; d < all.get(0).bands().size(); d++) {
+            int draw = d;
+            count += all.stream().allMatch(b -> b.bands().get(draw).holds(factor)) ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** The friction that lies in every one of some bands of the same draws, in as many draws as any. */
+    public static Shared shared(List<BestBand> all) {
+        double[] f = all.get(0).line().factors();
+        double most = f[f.length - 1];
+        int best = -1;
+        int first = 0;
+        int last = 0;
+        for (int i = 0; i <= STEPS; i++) {
+            int draws = draws(all, most * i / STEPS);
+            if (draws > best) {
+                best = draws;
+                first = i;
+                last = i;
+            } else if (draws == best && i == last + 1) {
+                last = i;
+            }
+        }
+        return new Shared(most * (first + last) / 2 / STEPS, best);
     }
 }

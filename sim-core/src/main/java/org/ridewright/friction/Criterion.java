@@ -9,12 +9,17 @@ public enum Criterion {
     /** Greatest pitch from rest after the last axle has left the plank. */
     PITCH_AFTER("pitch after the last axle's hit", "rad", true),
     /**
-     * Cycles of heave or pitch, whichever takes more, after the last axle has left the plank until the body stays within 1 mm or 1 mrad, as far as
-     * the run goes.
+     * Cycles of heave or pitch, whichever takes more, after the last axle has left the plank: swings of at least 2 mm or 2 mrad from turn to turn,
+     * without the tremor on held springs, as far as the run goes.
      */
     CYCLES("cycles to rest", "", true),
     /** Share of the time during which a spring is locked, mean of the springs that rub. */
     LOCKED("time locked", "", false);
+
+    /** Half of the least difference of vibration that seated people notice, about a tenth (from memory). */
+    public static final double NEAR = 0.05;
+
+    private static final double HALF_CYCLE = 0.5;
 
     private final String title;
     private final String unit;
@@ -34,6 +39,13 @@ public enum Criterion {
     /** Unit of its numbers. */
     public String unit() {
         return unit;
+    }
+
+    /**
+     * The greatest value that is as good as a least one: {@link #NEAR} above it, or half a cycle, the step in which cycles are counted.
+     */
+    public double asGoodAs(double least) {
+        return this == CYCLES ? least + HALF_CYCLE : (1 + NEAR) * least;
     }
 
     /** Whether it has a best, which is its least; the others are no good or ill in themselves. */

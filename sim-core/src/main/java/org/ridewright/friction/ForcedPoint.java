@@ -8,7 +8,7 @@ package org.ridewright.friction;
  * @param amplitude half of greatest less least over the road's amplitude
  * @param locked share of the time during which every spring that rubs is locked
  * @param settled whether one stretch of cycles was like the one before
- * @param leaves whether something that only pushes was off for a moment
+ * @param leaves whether for a moment something that only pushes was off, or a stop or helper touched that does not at rest, or the other way about
  */
 public record ForcedPoint(
         double frequency, double harmonic, double amplitude, double locked, boolean settled, boolean leaves) {}

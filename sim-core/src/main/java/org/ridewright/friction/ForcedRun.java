@@ -45,6 +45,10 @@ public final class ForcedRun {
     private final double amplitude;
     private final double omega;
     private final List<Integer> leaves;
+    /** Which stops and helpers of each element touch in the first instant, at rest. */
+    private final List<boolean[]> stages = new ArrayList<>();
+
+    private boolean begun;
     private final double[] work = new double[ROOM];
 
     /**
@@ -64,6 +68,7 @@ public final class ForcedRun {
         leaves = new ArrayList<>();
         for (int e = 0; e < equations.elements().size(); e++) {
             Element element = equations.elements().get(e);
+            stages.add(new boolean[element.law().stages().count()]);
             if (Leaves.rubs(element)) {
                 leaves.add(e);
             }
@@ -191,9 +196,17 @@ public final class ForcedRun {
         }
         seen.locked += held ? step.duration() : 0;
         for (int e = 0; e < equations.elements().size(); e++) {
+            boolean[] atRest = stages.get(e);
+            for (int p = 0; p < atRest.length; p++) {
+                if (!begun) {
+                    atRest[p] = step.isStageOn(e, p);
+                }
+                seen.off |= step.isStageOn(e, p) != atRest[p];
+            }
             seen.off |= rest.compression()[e] > 0
                     && equations.elements().get(e).law().pushesOnly()
                     && step.isOff(e);
         }
+        begun = true;
     }
 }

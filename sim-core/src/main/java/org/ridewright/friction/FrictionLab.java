@@ -14,6 +14,7 @@ import org.ridewright.wheel.Ground;
  * @param model under the load that everything but the loops is about, friction as written
  * @param loops of each spring under each load
  * @param ringDowns front, rear, roll, as far as they suit the vehicle
+ * @param alone its body on its springs alone, beside a closed form
  */
 public record FrictionLab(
         VehicleModel model,
@@ -21,6 +22,7 @@ public record FrictionLab(
         List<SpringLoops> loops,
         List<RingDowns> ringDowns,
         ForcedResponse forced,
+        BodyAlone alone,
         TradeOff tradeOff) {
     /** Oiled, as written, rusted. */
     public static final List<Greasing> GREASINGS = List.of(
@@ -72,10 +74,10 @@ public record FrictionLab(
             loops.addAll(SpringLoops.of(VehicleModel.assemble(vehicle, load, Ground.UNYIELDING, false)));
         }
         if (loops.isEmpty()) {
-            throw new RideException(
-                    "'" + vehicle.name() + "' has no dry friction in its springs; there is nothing to vary. "
-                            + "State a friction, such as {share of load: 0.05}, in one of them");
+            throw new RideException(frictionless(vehicle));
         }
+        // what comes before the rides takes some seconds
+        progress.at(0, TradeOff.rides(settings.speeds().size(), settings.draws()));
         LoadCase load = vehicle.loadCase(settings.load()).orElseThrow();
         VehicleModel rolling = VehicleModel.assemble(vehicle, load, Ground.UNYIELDING, false);
         VehicleModel braked = VehicleModel.assemble(vehicle, load, Ground.UNYIELDING, true);
@@ -85,6 +87,12 @@ public record FrictionLab(
                 loops,
                 RingDowns.of(braked, GREASINGS, settings.depth()),
                 ForcedResponse.of(rolling, settings.amplitudes()),
+                BodyAlone.of(rolling),
                 TradeOff.of(vehicles, settings.load(), settings.speeds(), settings.draws(), progress));
+    }
+
+    private static String frictionless(Vehicle vehicle) {
+        return "'" + vehicle.name() + "': none of its springs has dry friction, so that there is nothing to vary; "
+                + "write one under a spring, such as friction: {share of load: 0.05, locked rate: 2 times}";
     }
 }

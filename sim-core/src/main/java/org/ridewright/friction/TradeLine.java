@@ -1,6 +1,7 @@
 package org.ridewright.friction;
 
 import java.util.Arrays;
+import org.ridewright.math.Quantiles;
 
 /**
  * One criterion on one road at one speed, against friction.
@@ -11,41 +12,26 @@ import java.util.Arrays;
  * @param values by draw, then by factor; not to be modified
  */
 public record TradeLine(Criterion criterion, String road, double speed, double[] factors, double[][] values) {
-    private static final double LOW = 0.05;
-
-    /** A number of every draw: 5 %, 50 % and 95 % quantile. */
+    /**
+     * A number of every draw: its median and an interval in which one further draw would lie with a probability of nine tenths ({@link Quantiles}); of fewer
+     * than 19 draws, whose extremes hold less, the range of all.
+     */
     public record Spread(double low, double median, double high) {
         static Spread of(double[] values) {
             double[] sorted = values.clone();
             Arrays.sort(sorted);
-            return new Spread(quantile(sorted, LOW), quantile(sorted, 0.5), quantile(sorted, 1 - LOW));
+            return new Spread(Quantiles.low(sorted), Quantiles.median(sorted), Quantiles.high(sorted));
         }
 
-        /** Hyndman and Fan 1996, definition 7. */
-        private static double quantile(double[] sorted, double p) {
-            double place = p * (sorted.length - 1);
-            int below = (int) place;
-            int above = Math.min(below + 1, sorted.length - 1);
-            return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
-        }
-
-        /** Whether no draw of the middle nine tenths is elsewhere. */
-        public boolean isSharp() {
-            return low == high;
+        /** Probability that one further draw lies within. */
+        public static double coverage(int draws) {
+            return Quantiles.coverage(draws);
         }
     }
 
     /** Values at a factor over all draws. */
     public Spread at(int factor) {
         return Spread.of(Arrays.stream(values).mapToDouble(row -> row[factor]).toArray());
-    }
-
-    /** The same over the value with the friction as written, draw by draw. */
-    public Spread relative(int factor) {
-        int written = written();
-        return Spread.of(Arrays.stream(values)
-                .mapToDouble(row -> row[factor] / row[written])
-                .toArray());
     }
 
     /** Place of the friction as written among the factors. */

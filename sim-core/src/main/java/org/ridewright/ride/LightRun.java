@@ -17,6 +17,7 @@ import org.ridewright.road.Road;
 import org.ridewright.solver.Problem;
 import org.ridewright.solver.RegimeSolver;
 import org.ridewright.solver.Solution;
+import org.ridewright.solver.Step;
 import org.ridewright.solver.StepListener;
 
 /** A ride test that is measured and not described: no traces, spectra, wheel paths, comparisons or remarks, only what is wanted. */
@@ -24,8 +25,8 @@ final class LightRun {
     private static final RideResult.Peak NONE = new RideResult.Peak(Double.NaN, Double.NaN);
     /** Rate at which the body's swings are followed, far above any of its frequencies (Hz). */
     private static final double SWING_RATE = 250;
-    /** Swings smaller than this are rest (m or rad). */
-    private static final double REST = 1e-3;
+    /** Least motion to either side that counts as a swing, as in a bounce test (m or rad). */
+    private static final double VISIBLE = 1e-3;
 
     private final VehicleModel model;
     private final Travel travel;
@@ -33,6 +34,9 @@ final class LightRun {
     private final Optional<Window> span;
     private final double duration;
     private final double quietFrom;
+    /** Whether the road ends before the run does, so that the body can come to rest. */
+    private final boolean comesToRest;
+
     private final ReadOffs readOffs;
 
     /** @param lastContact when the last wheel leaves the rough road (s), which may be never */
@@ -49,6 +53,7 @@ final class LightRun {
         this.span = span;
         this.duration = duration;
         quietFrom = lastContact.filter(t -> t < duration).orElse(0.0);
+        comesToRest = lastContact.map(t -> t < duration).orElse(true);
         readOffs = new ReadOffs(model);
     }
 
@@ -83,7 +88,7 @@ final class LightRun {
         TimeRecorder times = new TimeRecorder(model.equations(), Optional.empty());
         listeners.add(times);
         Optional<Swings> swings = wanted.contains(Wanted.SWINGS) ? Optional.of(new Swings()) : Optional.empty();
-        swings.ifPresent(s -> listeners.add(s.sampler));
+        swings.ifPresent(listeners::add);
         StepListener[] all = listeners.toArray(StepListener[]::new);
         Solution solution = RegimeSolver.solve(problem, step -> {
             for (StepListener listener : all) {
@@ -252,11 +257,12 @@ final class LightRun {
     }
 
     /** Heave, roll and pitch of the body, followed at an even rate. */
-    private final class Swings {
+    private final class Swings implements StepListener {
         private final List<String> names = new ArrayList<>();
         private final List<String> units = new ArrayList<>();
         private final List<SwingCounter> counters = new ArrayList<>();
         private final EvenSampler sampler;
+        private final SlideWatch slides = new SlideWatch(model.equations());
         private long next;
 
         Swings() {
@@ -275,18 +281,25 @@ final class LightRun {
             String unit = model.coordinates().units().get(coordinate);
             names.add(name);
             units.add(unit);
-            counters.add(new SwingCounter(REST, quietFrom));
+            counters.add(new SwingCounter(VISIBLE, quietFrom));
             followed.add(LinearReadOff.named(name, unit)
                     .plus(LinearReadOff.Source.DISPLACEMENT, coordinate, 1)
                     .less(model.rest().q()[coordinate])
                     .build());
         }
 
+        @Override
+        public void step(Step step) {
+            slides.begin(step);
+            sampler.step(step);
+            slides.end(step);
+        }
+
         private void accept(double[] values) {
             double t = next / SWING_RATE;
             next++;
             for (int i = 0; i < values.length; i++) {
-                counters.get(i).accept(t, values[i]);
+                counters.get(i).accept(t, values[i], slides.until(t));
             }
         }
 
@@ -294,8 +307,9 @@ final class LightRun {
             List<Measured.Swing> all = new ArrayList<>();
             for (int i = 0; i < names.size(); i++) {
                 SwingCounter counter = counters.get(i);
+                double cycles = comesToRest ? counter.cycles() : Double.NaN;
                 all.add(new Measured.Swing(
-                        names.get(i), units.get(i), counter.greatest(), counter.after(), counter.cycles()));
+                        names.get(i), units.get(i), counter.greatest(), counter.after(), cycles));
             }
             return all;
         }

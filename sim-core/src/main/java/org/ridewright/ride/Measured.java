@@ -43,8 +43,8 @@ public record Measured(RideResult ride, List<Swing> swings, Map<String, Double> 
      * @param unit of the coordinate, m or rad
      * @param greatest displacement from rest, up or down (unit)
      * @param after the same once the last axle has left the rough road (unit); of the whole run on an endless or smooth road
-     * @param cycles that the body swings from then on before it stays within 1 mm or 1 mrad of where it comes to rest, in halves; as far
-     *     as the run goes
+     * @param cycles that the body swings from then on, in halves: swings of at least 2 mm or 2 mrad from one turning point to the next during
+     *     which some spring slides, as far as the run goes; not a number where the rough road does not end before the run
      */
     public record Swing(String motion, String unit, double greatest, double after, double cycles) {}
 }

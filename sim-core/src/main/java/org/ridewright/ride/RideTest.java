@@ -16,6 +16,7 @@ import org.ridewright.dynamics.WheelPlace;
 import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.math.PolynomialRange;
 import org.ridewright.quantity.Measure;
+import org.ridewright.math.PolynomialBlocks;
 import org.ridewright.road.Road;
 import org.ridewright.signal.Channel;
 import org.ridewright.solver.Problem;
@@ -58,6 +59,8 @@ final class RideTest {
     private final List<RideResult.AxleTimes> axles;
     private final double duration;
     private final RideResult.Span window;
+    /** What wheels follow where another test has worked it out; empty: this one does. */
+    private final List<PolynomialBlocks> followed;
 
     RideTest(Scenario scenario, String file, VehicleModel model, Road road, SpeedPlan plan) {
         this.scenario = scenario;
@@ -72,6 +75,46 @@ final class RideTest {
         double from = Heights.firstContact(axles).filter(t -> t < duration).orElse(0.0);
         double to = Heights.lastContact(axles).map(t -> t + AFTER_LAST_AXLE).orElse(duration);
         window = new RideResult.Span(from, Math.min(to, Math.max(from + 1e-3, duration - LOOK_AHEAD)));
+        followed = List.of();
+    }
+
+    /** The same ride of a vehicle that differs from another one in the laws of its springs and dampers alone. */
+    private RideTest(RideTest other, VehicleModel alike, List<PolynomialBlocks> followed) {
+        scenario = other.scenario;
+        file = other.file;
+        model = alike.settled(settled(scenario.start()));
+        road = other.road;
+        plan = other.plan;
+        travel = other.travel;
+        heights = other.heights;
+        axles = other.axles;
+        duration = other.duration;
+        window = other.window;
+        this.followed = List.copyOf(followed);
+    }
+
+    /** What every input follows, kept once it has been worked out. */
+    List<PolynomialBlocks> followed() {
+        return heights.all(duration).stream()
+                .map(KeptBlocks::new)
+                .map(PolynomialBlocks.class::cast)
+                .toList();
+    }
+
+    /** This ride with another vehicle, which differs in the laws of its springs and dampers alone. */
+    RideTest with(VehicleModel alike, List<PolynomialBlocks> whatIsFollowed) {
+        return new RideTest(this, alike, whatIsFollowed);
+    }
+
+    /** Weighted vertical vibration at seats or points, and how long friction holds, from an instant to the end. */
+    SteadyRide steady(double from) {
+        SteadyMeter meter = new SteadyMeter(model, points(), new Window(from, duration - LOOK_AHEAD), duration);
+        TiltWatch tilt = new TiltWatch(model);
+        RegimeSolver.solve(problem(), step -> {
+            tilt.step(step);
+            meter.step(step);
+        });
+        return meter.result();
     }
 
     private double duration() {
@@ -200,7 +243,7 @@ final class RideTest {
         StaticState start = model.rest();
         return new Problem(
                 model.equations(),
-                heights.all(duration),
+                followed.isEmpty() ? heights.all(duration) : followed,
                 start.q(),
                 new double[model.equations().size()],
                 start.friction(),

@@ -1,61 +1,81 @@
 package org.ridewright.ride;
 
 /**
- * Counts how often a motion turns before it comes to rest, from samples: memory grows with the turns beyond a threshold alone, of which a
- * motion that dies away has few.
+ * Counts the swings of a motion after an instant, as an onlooker does in a bounce test: a swing runs from one turning point to the next, is half a
+ * cycle, and counts while the motion goes at least {@code visible} to either side, that is while the swing is at least {@code 2 visible}; what ripples
+ * less is passed over. The first swing begins at that instant.
  *
- * <p>A turn is counted by its place; afterwards those farther than the threshold from the last sample, where the motion came to rest, are
- * halves of cycles. A motion that does not die away keeps {@value #MOST} turns, the rest are only counted.
+ * <p>A swing during which no spring slides, but for at most a twentieth of its time, is the tremor of a body on springs that friction holds. Next to
+ * nothing damps it in a model whose friction has one slider, where real springs go on sliding leaf by leaf, so it is no part of the count.
+ *
+ * <p>Source: common practice of counting bounces; the least motion and the twentieth are those of the bounce test.
  */
 final class SwingCounter {
-    private static final int MOST = 400;
+    /** Share of a swing's time for which springs may slide while it is still a tremor, at whose turns they do for a moment. */
+    private static final double MOMENTS = 0.05;
 
-    private final double threshold;
+    private final double visible;
     private final double from;
-    private final double[] turns = new double[MOST];
-    private int count;
-    private int beyond;
-    private double extreme = Double.NaN;
-    private double last = Double.NaN;
-    private int direction;
     private double greatest;
     private double after;
+    private int swings;
+    private int direction;
+    private boolean begun;
+    private Place start = new Place(0, 0, 0);
+    private Place extreme = start;
+
+    /** A sample: time (s), the motion, and for how long springs have slid until then (s). */
+    private record Place(double t, double value, double slid) {
+        double distance(Place other) {
+            return Math.abs(value - other.value);
+        }
+    }
 
     /**
-     * @param threshold below which a swing is rest (unit of the motion), > 0
-     * @param from instant from which turns count (s)
+     * @param visible least motion to either side that counts (unit of the motion), > 0
+     * @param from instant from which swings count (s)
      */
-    SwingCounter(double threshold, double from) {
-        this.threshold = threshold;
+    SwingCounter(double visible, double from) {
+        this.visible = visible;
         this.from = from;
     }
 
-    void accept(double t, double value) {
+    /** @param slid for how long springs have slid since the run's beginning (s) */
+    void accept(double t, double value, double slid) {
         greatest = Math.max(greatest, Math.abs(value));
         if (t < from) {
             return;
         }
         after = Math.max(after, Math.abs(value));
-        last = value;
-        if (Double.isNaN(extreme)) {
-            extreme = value;
+        Place now = new Place(t, value, slid);
+        if (!begun) {
+            begun = true;
+            start = now;
+            extreme = now;
         } else if (direction == 0) {
-            direction = Math.abs(value - extreme) > 0.5 * threshold ? (int) Math.signum(value - extreme) : 0;
-            extreme = direction == 0 ? extreme : value;
-        } else if (direction * (value - extreme) > 0) {
-            extreme = value;
-        } else if (direction * (extreme - value) > 0.5 * threshold) {
-            turn();
+            begin(now);
+        } else if (direction * (value - extreme.value) > 0) {
+            extreme = now;
+        } else if (now.distance(extreme) >= 2 * visible) {
+            end();
+            start = extreme;
+            extreme = now;
             direction = -direction;
-            extreme = value;
         }
     }
 
-    private void turn() {
-        if (count < MOST) {
-            turns[count++] = extreme;
-        } else {
-            beyond++;
+    /** Until the first swing is seen it may go either way. */
+    private void begin(Place now) {
+        if (now.distance(start) >= 2 * visible) {
+            direction = (int) Math.signum(now.value - start.value);
+            extreme = now;
+        }
+    }
+
+    /** A swing has come to its turning point. */
+    private void end() {
+        if (extreme.slid - start.slid > MOMENTS * (extreme.t - start.t)) {
+            swings++;
         }
     }
 
@@ -67,14 +87,9 @@ final class SwingCounter {
         return after;
     }
 
-    /** Cycles before rest, in halves. */
+    /** Cycles, in halves, the swing under way included. */
     double cycles() {
-        int halves = beyond;
-        for (int i = 0; i < count; i++) {
-            if (Math.abs(turns[i] - last) > threshold) {
-                halves++;
-            }
-        }
-        return halves / 2.0;
+        boolean under = direction != 0 && extreme.slid - start.slid > MOMENTS * (extreme.t - start.t);
+        return (swings + (under ? 1 : 0)) / 2.0;
     }
 }

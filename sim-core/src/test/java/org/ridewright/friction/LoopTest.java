@@ -14,6 +14,9 @@ import org.ridewright.suspension.FrictionLaw;
 /**
  * A slider of limit S and locked rate k_p swings by 2 S over {@code 2 x_s = 2 S/k_p} after each turn and then slides: its loop is a parallelogram of height 2 S and
  * base {@code 2 X − 2 x_s}, area {@code 4 S (X − S/k_p)}. An elastic rate in parallel shears it and adds no area.
+ *
+ * <p>Source: closed form of the elastic slider (Jenkins), several of which in parallel are W. D. Iwan's model, J. Appl. Mech. 33 (1966) 893; from memory, derived
+ * again.
  */
 class LoopTest {
     private static final double RATE = 40e3;

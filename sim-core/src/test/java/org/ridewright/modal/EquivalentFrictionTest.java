@@ -65,6 +65,19 @@ class EquivalentFrictionTest {
         assertThat(EquivalentFriction.of(SLIDER, LIMIT, 4.9e-3)).isEqualTo(new EquivalentFriction(80e3, 0));
     }
 
+    /**
+     * T. K. Caughey, Sinusoidal excitation of a system with bilinear hysteresis, J. Appl. Mech. 27 (1960) 640 (from memory), for the elastic slider by itself: in step {@code
+     * (k_p/π)(θ − ½ sin 2θ)}, out of step {@code (k_p/π) sin² θ}, {@code cos θ = 1 − 2 x_s/X}.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {5.1e-3, 8e-3, 20e-3, 0.2})
+    void aSliderIsCaugheysBilinearElement(double amplitude) {
+        double theta = Math.acos(1 - 2 * 5e-3 / amplitude);
+        EquivalentFriction slider = EquivalentFriction.of(SLIDER, LIMIT, amplitude);
+        assertThat(slider.rate()).isCloseTo(80e3 / Math.PI * (theta - Math.sin(2 * theta) / 2), within(1e-6));
+        assertThat(slider.loss()).isCloseTo(80e3 / Math.PI * Math.pow(Math.sin(theta), 2), within(1e-6));
+    }
+
     /** Of rigid friction: 4 F X per cycle, c = 4F/(πωX). */
     @Test
     void atGreatAmplitudesTheLossIsThatOfCoulombFriction() {

@@ -78,7 +78,7 @@ class RideBenchTest {
         SwingCounter counter = new SwingCounter(1e-3, 0);
         for (int i = 0; i < 40 * 250; i++) {
             double t = i / 250.0;
-            counter.accept(t, 0.1 * Math.exp(-0.5 * t) * Math.cos(2 * Math.PI * t));
+            counter.accept(t, 0.1 * Math.exp(-0.5 * t) * Math.cos(2 * Math.PI * t), t);
         }
 
         assertThat(counter.cycles()).isCloseTo(Math.log(100) / 0.5, within(0.51));
@@ -90,7 +90,7 @@ class RideBenchTest {
         SwingCounter counter = new SwingCounter(1e-3, 0);
         for (int i = 0; i < 20 * 250; i++) {
             double t = i / 250.0;
-            counter.accept(t, 0.02 + 0.1 * Math.exp(-2 * t) * Math.cos(2 * Math.PI * t));
+            counter.accept(t, 0.02 + 0.1 * Math.exp(-2 * t) * Math.cos(2 * Math.PI * t), t);
         }
 
         assertThat(counter.cycles()).isCloseTo(Math.log(100) / 2, within(0.51));
@@ -101,11 +101,46 @@ class RideBenchTest {
         SwingCounter counter = new SwingCounter(1e-3, 5);
         for (int i = 0; i < 10 * 250; i++) {
             double t = i / 250.0;
-            counter.accept(t, t < 4.9 ? Math.sin(20 * t) : 0);
+            counter.accept(t, t < 4.9 ? Math.sin(20 * t) : 0, t);
         }
 
         assertThat(counter.cycles()).isZero();
         assertThat(counter.after()).isZero();
         assertThat(counter.greatest()).isCloseTo(1, within(1e-2));
+    }
+
+    /** Swings that friction ends after ten half cycles, 20 mm less each, and a tremor of 3 mm on held springs for the rest of the run. */
+    @Test
+    void theTremorOfHeldSpringsIsNoWallow() {
+        SwingCounter counter = new SwingCounter(1e-3, 0);
+        for (int i = 0; i < 60 * 250; i++) {
+            double t = i / 250.0;
+            double size = t < 5 ? 0.1 - 0.02 * Math.floor(2 * t) / 2 : 0.003;
+            counter.accept(t, size * Math.cos(2 * Math.PI * t), Math.min(t, 5));
+        }
+
+        assertThat(counter.cycles()).isCloseTo(5, within(0.51));
+    }
+
+    @Test
+    void theSameTremorCountsWhereSpringsGoOnSliding() {
+        SwingCounter counter = new SwingCounter(1e-3, 0);
+        for (int i = 0; i < 60 * 250; i++) {
+            double t = i / 250.0;
+            counter.accept(t, 0.003 * Math.cos(2 * Math.PI * t), t);
+        }
+
+        assertThat(counter.cycles()).isCloseTo(60, within(0.51));
+    }
+
+    @Test
+    void ripplesOfLessThanTwoMillimetresFromTurnToTurnAreNotSeen() {
+        SwingCounter counter = new SwingCounter(1e-3, 0);
+        for (int i = 0; i < 10 * 250; i++) {
+            double t = i / 250.0;
+            counter.accept(t, 0.05 * Math.cos(Math.PI * t / 5) + 0.0009 * Math.sin(50 * t), t);
+        }
+
+        assertThat(counter.cycles()).isEqualTo(1);
     }
 }

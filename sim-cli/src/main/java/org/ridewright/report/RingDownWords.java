@@ -1,0 +1,135 @@
+package org.ridewright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.ridewright.bounce.Count;
+import org.ridewright.bounce.Decay;
+import org.ridewright.bounce.Tremor;
+import org.ridewright.friction.FrictionLab;
+import org.ridewright.friction.RingDowns;
+import org.ridewright.friction.RingDowns.Rung;
+
+/** What the ring-downs show, in one paragraph. */
+final class RingDownWords {
+    private static final double MILLI = 1000;
+    /** A first swing less than this many times as wide as the tremor that is left is one of the tremor, as in a bounce test. */
+    private static final double TREMOR = 1.5;
+
+    /** Fewer swings than this lie on any line. */
+    private static final int FEWEST_SWINGS = 4;
+
+    private static final String MARK = "*";
+
+    private RingDownWords() {}
+
+    /** The paragraph; none of a vehicle of which no place is let go. */
+    static List<String> of(FrictionLab lab) {
+        if (lab.ringDowns().isEmpty()) {
+            return List.of();
+        }
+        String counts = lab.ringDowns().stream().map(each -> counted(lab, each)).collect(Collectors.joining("; "));
+        StringBuilder words = new StringBuilder("Ring-down. Let go from %s mm, the body swings, in cycles: %s. The damper takes as much of the first cycle as the friction as written."
+                .formatted(Numbers.brief(MILLI * lab.settings().depth()), counts));
+        if (lab.ringDowns().stream().anyMatch(each -> each.damper().isEmpty())) {
+            words.append(" Where it swings less than a cycle as written there is no such damper.");
+        }
+        if (counts.contains(MARK)) {
+            words.append(" ")
+                    .append(MARK)
+                    .append(" And then a tremor on held springs of up to ")
+                    .append(widest(lab))
+                    .append(", which the description hardly damps.");
+        }
+        return List.of(words.append(shapes(lab)).toString());
+    }
+
+    private static String counted(FrictionLab lab, RingDowns each) {
+        String rungs = each.rungs().stream()
+                .map(r -> cycles(r.result().count()) + " " + r.word())
+                .collect(Collectors.joining(", "));
+        String damper = each.damper()
+                .map(d -> ", " + cycles(d.result().count()) + " with the damper")
+                .orElse("");
+        return place(lab, each) + " " + rungs + damper;
+    }
+
+    /** What is pressed; a vehicle that does not pitch has no front. */
+    static String place(FrictionLab lab, RingDowns each) {
+        if (each.kind().word().equals("roll")) {
+            return "side";
+        }
+        return lab.model().vehicle().layout().pitches() ? each.kind().word() : "body";
+    }
+
+    private static String cycles(Count count) {
+        String mark = trembles(count) ? MARK : "";
+        if (count.cycles() == 0 || onlyTrembles(count)) {
+            return "0" + mark;
+        }
+        return (count.cycles() == 0.5 ? "0.5" : Numbers.brief(count.cycles())) + mark;
+    }
+
+    private static boolean trembles(Count count) {
+        return count.left().held() && count.left().visible();
+    }
+
+    private static boolean onlyTrembles(Count count) {
+        Tremor left = count.left();
+        return !count.isHeld() && trembles(count) && count.swing(0) < 2 * TREMOR * left.halfWidth();
+    }
+
+    /** Half-widths of the greatest tremors, up and down and turning. */
+    private static String widest(FrictionLab lab) {
+        double straight = 0;
+        double turning = 0;
+        for (RingDowns each : lab.ringDowns()) {
+            for (Rung rung : RingDownFigures.rungs(each)) {
+                Count count = rung.result().count();
+                double half = trembles(count) ? count.left().halfWidth() : 0;
+                straight = count.motion().turns() ? straight : Math.max(straight, half);
+                turning = count.motion().turns() ? Math.max(turning, half) : turning;
+            }
+        }
+        List<String> widths = new ArrayList<>();
+        if (straight > 0) {
+            widths.add("± " + Numbers.brief(MILLI * straight) + " mm");
+        }
+        if (turning > 0) {
+            widths.add("± " + Numbers.brief(MILLI * turning) + " mrad");
+        }
+        return String.join(" and ", widths);
+    }
+
+    /** Which swings lie on which line. */
+    private static String shapes(FrictionLab lab) {
+        List<String> all = new ArrayList<>();
+        for (Decay.Shape shape : Decay.Shape.values()) {
+            List<String> such = new ArrayList<>();
+            for (RingDowns each : lab.ringDowns()) {
+                for (Rung rung : RingDownFigures.rungs(each)) {
+                    Count count = rung.result().count();
+                    if (count.halfCycles() >= FEWEST_SWINGS
+                            && !onlyTrembles(count)
+                            && count.decay().orElseThrow().shape() == shape) {
+                        such.add(place(lab, each) + " " + rung.word());
+                    }
+                }
+            }
+            if (!such.isEmpty()) {
+                all.add(line(shape) + ": " + String.join(", ", such));
+            }
+        }
+        return all.isEmpty()
+                ? " No motion has the four swings from which a straight line can be told from an exponential; press deeper to see them."
+                : " Swings shrink " + String.join("; ", all) + ".";
+    }
+
+    private static String line(Decay.Shape shape) {
+        return switch (shape) {
+            case STRAIGHT -> "along a straight line";
+            case EXPONENTIAL -> "along an exponential";
+            case MIXED -> "along neither clearly";
+        };
+    }
+}
