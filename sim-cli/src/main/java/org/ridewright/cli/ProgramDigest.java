@@ -19,8 +19,9 @@ import org.ridewright.study.Digest;
  * is left out, and so are the dates of files.
  */
 final class ProgramDigest {
-    private static final List<String> OF_REPORTS =
-            List.of("cli", "figure", "report", "sheet").stream().map(p -> "org/ridewright/" + p + "/").toList();
+    private static final List<String> OF_REPORTS = List.of("cli", "figure", "report", "sheet").stream()
+            .map(p -> "org/ridewright/" + p + "/")
+            .toList();
 
     private ProgramDigest() {}
 

@@ -77,8 +77,9 @@ final class StudyCommand implements Callable<Integer> {
         } catch (OutOfMemoryError full) {
             spec.commandLine()
                     .getErr()
-                    .println("The memory did not suffice. Lower --threads, ask for fewer answers or steps, or give Java more with "
-                            + "JAVA_TOOL_OPTIONS=-Xmx4g. The runs that were finished are kept, and the same command goes on from there.");
+                    .println(
+                            "The memory did not suffice. Lower --threads, ask for fewer answers or steps, or give Java more with "
+                                    + "JAVA_TOOL_OPTIONS=-Xmx4g. The runs that were finished are kept, and the same command goes on from there.");
             return ExitCode.FAILED_RUN;
         }
     }

@@ -56,7 +56,8 @@ record StudyJournals(Path folder) {
      * @throws IOException if another process is using one of them; then all are left as they are
      */
     void forget(Part part) throws IOException {
-        List<Path> journals = part.isWhole() ? all() : all().stream().filter(of(part)::equals).toList();
+        List<Path> journals =
+                part.isWhole() ? all() : all().stream().filter(of(part)::equals).toList();
         List<FileChannel> locked = new ArrayList<>();
         try {
             for (Path journal : journals) {

@@ -161,9 +161,8 @@ final class ForcedFigures {
         List<Panel> panels = new ArrayList<>();
         for (BodyAlone.Curve curve : alone.curves()) {
             List<Series> series = new ArrayList<>();
-            double[] hertz = Arrays.stream(curve.fine())
-                    .map(r -> r * alone.frequency())
-                    .toArray();
+            double[] hertz =
+                    Arrays.stream(curve.fine()).map(r -> r * alone.frequency()).toArray();
             series.add(Series.line(0, "Den Hartog's closed form", hertz, below(curve.closed())));
             addMarks(series, "simulated, rigid friction", curve.rigid(), 3);
             addMarks(series, "simulated, springs that give as written before they slide", curve.given(), 1);

@@ -78,9 +78,7 @@ public final class FrictionWords {
 
     /** The limit in per cent of the load; none of a spring that bears nothing. */
     private static Optional<String> ofLoad(SpringLoops loops) {
-        return loops.load() > 0
-                ? Optional.of(Numbers.of(100 * loops.limit() / loops.load(), 2))
-                : Optional.empty();
+        return loops.load() > 0 ? Optional.of(Numbers.of(100 * loops.limit() / loops.load(), 2)) : Optional.empty();
     }
 
     /** The answer, a paragraph to a question, whether there is a best friction first. */
@@ -88,7 +86,8 @@ public final class FrictionWords {
         List<String> answers = new ArrayList<>(new TradeWords(lab).paragraphs());
         answers.add(loops(lab));
         answers.addAll(RingDownWords.of(lab));
-        answers.add("Sinusoidal road. " + locked(lab.forced()) + balanced(lab.forced()) + dampers(lab.forced()) + alone(lab.alone()));
+        answers.add("Sinusoidal road. " + locked(lab.forced()) + balanced(lab.forced()) + dampers(lab.forced())
+                + alone(lab.alone()));
         return answers;
     }
 
@@ -96,7 +95,9 @@ public final class FrictionWords {
         String loads = lab.loops().stream()
                 .filter(l -> l.loadCase().equals(lab.model().loadCase().name()))
                 .map(l -> l.spring() + " " + Numbers.of(l.limit()) + " N"
-                        + ofLoad(l).map(share -> " (" + share + " % of its load)").orElse(""))
+                        + ofLoad(l)
+                                .map(share -> " (" + share + " % of its load)")
+                                .orElse(""))
                 .collect(Collectors.joining(", "));
         double area = 0;
         double rate = 0;
@@ -112,8 +113,7 @@ public final class FrictionWords {
         }
         String agree = Math.max(area, rate) < ROUND_OFF
                 ? "as simulated, to round-off"
-                : "of all simulated loops within %s and %s"
-                        .formatted(Numbers.percent(area), Numbers.percent(rate));
+                : "of all simulated loops within %s and %s".formatted(Numbers.percent(area), Numbers.percent(rate));
         return "Loops. With the load '%s', friction holds: %s. Harmonic balance gives areas and rates %s."
                 .formatted(lab.model().loadCase().name(), loads, agree);
     }
@@ -170,9 +170,7 @@ public final class FrictionWords {
     }
 
     private static String alone(BodyAlone alone) {
-        long compared = alone.curves().stream()
-                .mapToLong(c -> c.rigid().size())
-                .sum();
+        long compared = alone.curves().stream().mapToLong(c -> c.rigid().size()).sum();
         if (compared == 0) {
             return "";
         }

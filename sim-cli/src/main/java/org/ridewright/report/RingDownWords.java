@@ -29,8 +29,9 @@ final class RingDownWords {
             return List.of();
         }
         String counts = lab.ringDowns().stream().map(each -> counted(lab, each)).collect(Collectors.joining("; "));
-        StringBuilder words = new StringBuilder("Ring-down. Let go from %s mm, the body swings, in cycles: %s. The damper takes as much of the first cycle as the friction as written."
-                .formatted(Numbers.brief(MILLI * lab.settings().depth()), counts));
+        StringBuilder words = new StringBuilder(
+                "Ring-down. Let go from %s mm, the body swings, in cycles: %s. The damper takes as much of the first cycle as the friction as written."
+                        .formatted(Numbers.brief(MILLI * lab.settings().depth()), counts));
         if (lab.ringDowns().stream().anyMatch(each -> each.damper().isEmpty())) {
             words.append(" Where it swings less than a cycle as written there is no such damper.");
         }

@@ -187,7 +187,9 @@ final class StudyAnswer {
             return level(0) + " or less";
         }
         if (!tries.isDrawn()) {
-            return Double.isNaN(at.value()) ? NOTHING : between(at.value(), passing.after().value());
+            return Double.isNaN(at.value())
+                    ? NOTHING
+                    : between(at.value(), passing.after().value());
         } else if (at.high() == tries.at(0)) {
             return "less than " + level(0);
         }
@@ -218,9 +220,8 @@ final class StudyAnswer {
         }
         String first = spoken(from);
         int unit = last.lastIndexOf(' ');
-        boolean shared = unit >= 0
-                && along.filter(Factor::isMultiple).isEmpty()
-                && first.endsWith(last.substring(unit));
+        boolean shared =
+                unit >= 0 && along.filter(Factor::isMultiple).isEmpty() && first.endsWith(last.substring(unit));
         return "between " + (shared ? first.substring(0, first.lastIndexOf(' ')) : first) + " and " + last;
     }
 

@@ -259,8 +259,8 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
                     sentences.add(String.format(
                             Locale.ROOT,
                             few
-                                    ? "%s%s is between %s and %s in all " + findings.method().draws()
-                                            + " draws; as written %s."
+                                    ? "%s%s is between %s and %s in all "
+                                            + findings.method().draws() + " draws; as written %s."
                                     : "%s%s is between %s and %s with 90 %% probability, as far as the tolerances go; as written %s.",
                             RideFigures.upperFirst(question.title()),
                             findings.tests().size() > 1 ? " (" + test + ")" : "",
@@ -273,8 +273,8 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         List<String> heads = new ArrayList<>(List.of("Answer", "Ride test"));
         if (along) {
             heads.add("At");
-            sentences.add("At each " + findings.method().along().get().factor().name()
-                    + ", " + DrawnShare.of(findings.method().draws()) + " lie within the wide band.");
+            sentences.add("At each " + findings.method().along().get().factor().name() + ", "
+                    + DrawnShare.of(findings.method().draws()) + " lie within the wide band.");
         }
         if (!along) {
             heads.add("As written");

@@ -119,9 +119,8 @@ final class TradeWords {
                     .filter(b -> b.line().criterion() == criterion)
                     .toList();
             if (!some.isEmpty()) {
-                String what = criterion == Criterion.PLANK_PEAK
-                        ? "peak acceleration at " + trade.place()
-                        : criterion.title();
+                String what =
+                        criterion == Criterion.PLANK_PEAK ? "peak acceleration at " + trade.place() : criterion.title();
                 plank.add("By %s: %s.".formatted(what, each(some, false)));
             }
         }
@@ -137,8 +136,7 @@ final class TradeWords {
         some.forEach(
                 b -> by.computeIfAbsent(b.verdict(), v -> new ArrayList<>()).add(b));
         return by.values().stream()
-                .map(alike -> says(alike.get(0).verdict()) + " "
-                        + list(alike, detailed ? TradeWords::detail : b -> ""))
+                .map(alike -> says(alike.get(0).verdict()) + " " + list(alike, detailed ? TradeWords::detail : b -> ""))
                 .collect(Collectors.joining("; "));
     }
 
@@ -186,13 +184,14 @@ final class TradeWords {
             return shared.draws() == 0
                     ? " No one friction is as good as the best at every speed."
                     : " One for every speed: ×\u00a0%s.%s"
-                            .formatted(
-                                    factor(shared.factor()), written > 0 ? " So is that as written." : "");
+                            .formatted(factor(shared.factor()), written > 0 ? " So is that as written." : "");
         }
         if (shared.draws() == 0) {
             return " No one friction is as good as the best at every speed in any draw.";
         }
-        String does = 2 * shared.draws() >= draws ? " One for every speed: ×\u00a0%s is as good as the best" : " No one serves every speed in most draws: ×\u00a0%s is as good as the best";
+        String does = 2 * shared.draws() >= draws
+                ? " One for every speed: ×\u00a0%s is as good as the best"
+                : " No one serves every speed in most draws: ×\u00a0%s is as good as the best";
         return (does + " at each in %d of %d, and none in more; that as written in %d.")
                 .formatted(factor(shared.factor()), shared.draws(), draws, written);
     }

@@ -50,7 +50,8 @@ class FrictionCommandTest {
         assertThat(execute(DRY, "--draws", "1", "--speed", "9 km/h", "--amplitude", "3 mm"))
                 .as(err.toString())
                 .isEqualTo(ExitCode.DONE);
-        assertThat(out.toString()).contains("Loops.", "Let go from 25 mm", "Sinusoidal road.", "Gravel.", "Den Hartog", "Report: ");
+        assertThat(out.toString())
+                .contains("Loops.", "Let go from 25 mm", "Sinusoidal road.", "Gravel.", "Den Hartog", "Report: ");
         String page = Files.readString(folder.resolve("out/report.html"));
         assertThat(page)
                 .contains("<svg", "Test &lt;cart&gt;", "oiled", "With one draw")
@@ -72,9 +73,7 @@ class FrictionCommandTest {
 
     static List<Arguments> otherVehicles() {
         return List.of(
-                Arguments.of(
-                        "quarter",
-                        """
+                Arguments.of("quarter", """
                         vehicle: Test quarter
                         layout: quarter
                         body: {mass: 300 kg}
@@ -83,8 +82,7 @@ class FrictionCommandTest {
                             unsprung mass: 40 kg
                             %s
                             springs: [{kind: half-elliptic leaf, rate: 40 N/mm, friction: {share of load: 0.06}}]
-                        """.formatted(WHEELS),
-                        "in cycles: body "),
+                        """.formatted(WHEELS), "in cycles: body "),
                 Arguments.of(
                         "two springs to a wheel, one an envelope, rubber beside leaves",
                         """
@@ -107,9 +105,7 @@ class FrictionCommandTest {
                               - {name: rear second leaf, kind: half-elliptic leaf, rate: 8 N/mm, friction: {constant: 60 N}}
                         """.formatted(WHEELS),
                         "rear second leaf"),
-                Arguments.of(
-                        "seen from behind",
-                        """
+                Arguments.of("seen from behind", """
                         vehicle: Test roll
                         layout: half in roll
                         body: {mass: 300 kg, centre of mass: {above ground: 1 m}}
@@ -120,8 +116,7 @@ class FrictionCommandTest {
                             unsprung mass: 90 kg
                             %s
                             springs: [{kind: half-elliptic leaf, apart: 0.9 m, rate: 30 kN/m, friction: {share of load: 0.08}}]
-                        """.formatted(WHEELS),
-                        "side "));
+                        """.formatted(WHEELS), "side "));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -165,7 +165,8 @@ class StudyCommandTest {
         study("joined", "--part", "2/2");
         byte[] other = Files.readAllBytes(folder.resolve("joined.runs/part-2-of-2.journal"));
         byte[] own = Files.readAllBytes(folder.resolve("joined.runs/part-1-of-2.journal"));
-        assertThat(study("joined", "--part", "1/2", "--afresh", "--threads", "1")).isZero();
+        assertThat(study("joined", "--part", "1/2", "--afresh", "--threads", "1"))
+                .isZero();
 
         assertThat(folder.resolve("joined.runs/part-2-of-2.journal")).hasBinaryContent(other);
         assertThat(Files.size(folder.resolve("joined.runs/part-1-of-2.journal")))

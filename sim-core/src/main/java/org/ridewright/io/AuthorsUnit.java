@@ -13,9 +13,8 @@ record AuthorsUnit(String name, double inSi) {
 
     static AuthorsUnit of(String text, Measure measure) {
         Matcher amount = AMOUNT.matcher(text.strip());
-        String unit = amount.matches() && amount.group(2) != null
-                ? amount.group(2).strip()
-                : "";
+        String unit =
+                amount.matches() && amount.group(2) != null ? amount.group(2).strip() : "";
         boolean plain = !unit.isEmpty() && !unit.matches(".*[±(\\[].*") && !unit.matches(".*\\d\\s.*");
         return plain ? of(unit, measure.kind()) : ofSi(measure.kind());
     }

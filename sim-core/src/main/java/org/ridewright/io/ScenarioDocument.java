@@ -42,11 +42,16 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
         this.file = file;
         Reading reading = new Reading(file.toString());
         TreeEdit.locate(top, reading);
-        scenario = ScenarioFile.described(top, reading, file, (index, path) -> {
-            VehicleDocument document = documents.computeIfAbsent(path, VehicleDocument::read);
-            vehicles.add(document);
-            return document.asWritten();
-        }, roadFiles::add);
+        scenario = ScenarioFile.described(
+                top,
+                reading,
+                file,
+                (index, path) -> {
+                    VehicleDocument document = documents.computeIfAbsent(path, VehicleDocument::read);
+                    vehicles.add(document);
+                    return document.asWritten();
+                },
+                roadFiles::add);
         tree = new ValueTree(top, reading);
         own = JointSpread.independent(tree.values().stream()
                 .filter(value -> value.measure().filter(m -> m.tolerance() > 0).isPresent())
@@ -143,7 +148,8 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
         Matcher ofVehicle = OF_VEHICLE.matcher(path.strip());
         return ofVehicle.matches()
                 ? entrants(ofVehicle.group(1)).stream()
-                        .flatMap(i -> vehicles.get(i).meant(ofVehicle.group(2)).stream().map(p -> vehiclePath(i, p)))
+                        .flatMap(i -> vehicles.get(i).meant(ofVehicle.group(2)).stream()
+                                .map(p -> vehiclePath(i, p)))
                         .toList()
                 : tree.meant(path);
     }

@@ -21,7 +21,8 @@ public final class ScenarioFile {
      */
     public static Scenario read(Path file) {
         Reading reading = new Reading(file.toString());
-        return described(tree(file, reading), reading, file, (index, vehicle) -> VehicleFile.read(vehicle), opened -> {});
+        return described(
+                tree(file, reading), reading, file, (index, vehicle) -> VehicleFile.read(vehicle), opened -> {});
     }
 
     /** @throws InputException if the file cannot be read, or is a vehicle file */

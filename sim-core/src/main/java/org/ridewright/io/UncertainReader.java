@@ -98,7 +98,8 @@ final class UncertainReader {
         List<String> paths = block.joint().paths();
         for (int i = 0; i < paths.size(); i++) {
             for (int j = 0; j < paths.size(); j++) {
-                boolean one = block.chosen().contains(paths.get(i)) && !block.chosen().contains(paths.get(j));
+                boolean one =
+                        block.chosen().contains(paths.get(i)) && !block.chosen().contains(paths.get(j));
                 if (one && Math.abs(block.joint().correlation(i, j)) > UNCORRELATED) {
                     partners.add(block.prefix() + paths.get(j));
                 }

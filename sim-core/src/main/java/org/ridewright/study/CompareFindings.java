@@ -176,9 +176,7 @@ public final class CompareFindings extends Findings {
     public int best(int row, int question) {
         return best(
                 question,
-                th -> method.draws() > 0
-                        ? spreads[th][row][question].quantile(0.5)
-                        : values[th][row][question]);
+                th -> method.draws() > 0 ? spreads[th][row][question].quantile(0.5) : values[th][row][question]);
     }
 
     /** The same as written, which draws of what is not known, such as the seed of a road, may contradict. */
@@ -204,8 +202,7 @@ public final class CompareFindings extends Findings {
         int found = best;
         boolean tied = found >= 0
                 && IntStream.range(0, things().size())
-                        .anyMatch(
-                                th -> th != found && answer.applyAsDouble(th) == answer.applyAsDouble(found));
+                        .anyMatch(th -> th != found && answer.applyAsDouble(th) == answer.applyAsDouble(found));
         return answered < 2 || tied || worse == Worse.NEITHER ? -1 : best;
     }
 
@@ -214,7 +211,8 @@ public final class CompareFindings extends Findings {
         int best = best(row, question);
         return best >= 0
                 && IntStream.range(0, things().size())
-                        .filter(th -> th != best && difference(th, row, question).count() > 0)
+                        .filter(th ->
+                                th != best && difference(th, row, question).count() > 0)
                         .allMatch(th -> isWorse(th, row, question));
     }
 

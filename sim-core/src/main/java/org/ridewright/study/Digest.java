@@ -25,8 +25,7 @@ public final class Digest {
 
     /** Takes bytes. */
     public Digest put(byte[] bytes) {
-        digest.update(
-                ByteBuffer.allocate(Integer.BYTES).putInt(bytes.length).array());
+        digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(bytes.length).array());
         digest.update(bytes);
         return this;
     }

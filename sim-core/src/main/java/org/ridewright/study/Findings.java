@@ -94,7 +94,11 @@ public abstract class Findings implements Finished.Taker {
 
     /** Why the first variant cannot be ridden as written, in one ride test at least, though others may; empty if it can. */
     public String baseFailure() {
-        return base.stream().map(Outcome.Line::failure).filter(why -> !why.isEmpty()).findFirst().orElse("");
+        return base.stream()
+                .map(Outcome.Line::failure)
+                .filter(why -> !why.isEmpty())
+                .findFirst()
+                .orElse("");
     }
 
     /** Names of the ride tests, unlike; one, if the scenario could not be ridden as written. */

@@ -47,7 +47,8 @@ public record Outcome(List<Line> tests, String failure) {
 
     /** Whether a defect of the program ended it or one of its ride tests. */
     public boolean isDefect() {
-        return failure.startsWith(DEFECT) || tests.stream().anyMatch(t -> t.failure().startsWith(DEFECT));
+        return failure.startsWith(DEFECT)
+                || tests.stream().anyMatch(t -> t.failure().startsWith(DEFECT));
     }
 
     /** An answer of a ride test; NaN where there is none. */

@@ -51,7 +51,9 @@ final class Overlay {
                 Uncertain.Drawn base = ofDrawn ? byPath.get(place) : null;
                 // put in anew, since of two paths that mean one value the later prevails
                 texts.remove(place);
-                texts.put(place, base == null ? text : multiple.get().of(base.spread().kind(), base.value()));
+                texts.put(
+                        place,
+                        base == null ? text : multiple.get().of(base.spread().kind(), base.value()));
             }
             for (String place : places) {
                 Uncertain.Drawn base = byPath.get(place);

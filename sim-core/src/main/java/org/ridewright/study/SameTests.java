@@ -55,8 +55,8 @@ final class SameTests {
         Map<List<String>, List<Test>> found = keyed(telling);
         if (found.values().stream().anyMatch(row -> row.size() < things.size()) && areEquallyMany()) {
             Set<Integer> others = new LinkedHashSet<>(telling);
-            variants.forEach(v -> others.removeAll(
-                    TestLabels.following(v.texts().keySet())));
+            variants.forEach(
+                    v -> others.removeAll(TestLabels.following(v.texts().keySet())));
             found = keyed(others);
         }
         for (List<Test> row : found.values()) {
@@ -100,10 +100,7 @@ final class SameTests {
 
     private boolean areEquallyMany() {
         return by == Method.By.VARIANTS
-                && tests.stream()
-                                .collect(Collectors.groupingBy(Test::thing, Collectors.counting()))
-                                .values()
-                                .stream()
+                && tests.stream().collect(Collectors.groupingBy(Test::thing, Collectors.counting())).values().stream()
                                 .distinct()
                                 .count()
                         == 1;

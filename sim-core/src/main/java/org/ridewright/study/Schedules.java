@@ -163,10 +163,11 @@ final class Schedules {
                 return new Trial(run, v, "as written", variant.texts(), cells);
             }
             double[] shares = draws.point(draw);
-            double[] own = Arrays.stream(coordinates.get(v)).mapToDouble(d -> shares[d]).toArray();
+            double[] own = Arrays.stream(coordinates.get(v))
+                    .mapToDouble(d -> shares[d])
+                    .toArray();
             List<String> ranged = new ArrayList<>();
-            Map<String, String> changes =
-                    over(variant.texts(), between(compare.ranges(), shares, dimensions, ranged));
+            Map<String, String> changes = over(variant.texts(), between(compare.ranges(), shares, dimensions, ranged));
             Overlay.Result result =
                     overlays.get(v).over(compare.uncertain().get(v).drawn(own), changes);
             columns.forEach(path -> cells.add(result.cells().getOrDefault(path, "")));
@@ -237,8 +238,7 @@ final class Schedules {
                 cells.add(along.factor().cell(coordinate));
                 changes = over(changes, along.factor().texts(coordinate));
             }
-            Overlay.Result result =
-                    overlay.over(method.uncertain().drawn(Arrays.copyOf(shares, dimensions)), changes);
+            Overlay.Result result = overlay.over(method.uncertain().drawn(Arrays.copyOf(shares, dimensions)), changes);
             cells.addAll(result.cells().values());
             cells.addAll(ranged);
             return new Trial(run, 0, "draw", result.texts(), cells);

@@ -105,8 +105,8 @@ public final class Uncertain {
             }
         }
         List<Factor> factors = new ArrayList<>();
-        paths.forEach((key, all) -> factors.add(
-                new Factor.Tolerated(all.iterator().next(), List.copyOf(all), spreads.get(key))));
+        paths.forEach((key, all) ->
+                factors.add(new Factor.Tolerated(all.iterator().next(), List.copyOf(all), spreads.get(key))));
         return factors;
     }
 

@@ -39,7 +39,9 @@ class FingerprintTest {
         Files.writeString(folder.resolve("vehicles/cart.yaml"), VEHICLE);
         Files.writeString(folder.resolve("vehicles/other"), VEHICLE.replace("Test quarter", "Other"));
         Files.writeString(folder.resolve("roads/lane"), PROFILE);
-        scenario("../vehicles/cart.yaml", "{name: plank, obstacles: [{plank: {at: 1 m, height: 30 mm, length: 150 mm}}]}");
+        scenario(
+                "../vehicles/cart.yaml",
+                "{name: plank, obstacles: [{plank: {at: 1 m, height: 30 mm, length: 150 mm}}]}");
     }
 
     private void scenario(String vehicle, String road) throws IOException {
@@ -90,8 +92,13 @@ class FingerprintTest {
 
     @Test
     void aRoadFileWithinAGroupThatAVariantPutsInCounts() throws IOException {
-        String variants = "compare:\n  variants:\n    - called: a plank\n    - called: a lane\n"
-                + "      with: {road: '{name: lane, surfaces: [{measured: {file: ../roads/lane}}]}'}\n";
+        String variants = """
+                compare:
+                  variants:
+                    - called: a plank
+                    - called: a lane
+                      with: {road: '{name: lane, surfaces: [{measured: {file: ../roads/lane}}]}'}
+                """;
         assertCounts(variants, "roads/lane", "1,3", "1,4");
     }
 

@@ -82,8 +82,8 @@ class StudyDrawsTest {
     }
 
     private static String variants(String path, String text) {
-        return "compare:\n  draws: 8\n  variants:\n    - called: as it is\n    - called: other\n      with:\n        \"" + path
-                + "\": " + text + "\n";
+        return "compare:\n  draws: 8\n  variants:\n    - called: as it is\n    - called: other\n      with:\n        \""
+                + path + "\": " + text + "\n";
     }
 
     private static List<String> column(Study study, String head, int variant) {
@@ -99,8 +99,8 @@ class StudyDrawsTest {
 
     @Test
     void onceAValueIsNoChangeAtAll() {
-        CompareFindings findings = (CompareFindings) ridden(
-                study(variants("vehicles[*].vehicle.axles[*].springs[*].rate", "× 1.0")));
+        CompareFindings findings =
+                (CompareFindings) ridden(study(variants("vehicles[*].vehicle.axles[*].springs[*].rate", "× 1.0")));
 
         for (int r = 0; r < 2; r++) {
             for (int q = 0; q < 2; q++) {
@@ -196,8 +196,8 @@ class StudyDrawsTest {
         scenario(
                 "plank",
                 "{file: quarter.yaml, load cases: [empty, laden], speeds: [10 km/h]}, {file: copy.yaml, load cases: [empty], speeds: [10 km/h]}");
-        Study study =
-                study("sweep: {vary: 'vehicles[0].load cases', values: ['[empty, laden]', '[laden]', '[laden, empty]']}\n");
+        Study study = study(
+                "sweep: {vary: 'vehicles[0].load cases', values: ['[empty, laden]', '[laden]', '[laden, empty]']}\n");
         SweepFindings findings = (SweepFindings) ridden(study);
 
         assertThat(findings.failed()).isEqualTo(1);
@@ -261,7 +261,8 @@ class StudyDrawsTest {
         for (int i = 0; i < 1000; i++) {
             ranges.append("    - {vary: 'vehicles[0].speeds[0]', called: v" + i + ", from: 4 km/h, to: 8 km/h}\n");
         }
-        assertThatThrownBy(() -> study("uncertainty:\n  draws: 2\n" + ranges)).hasMessageContaining("varies 1003 values");
+        assertThatThrownBy(() -> study("uncertainty:\n  draws: 2\n" + ranges))
+                .hasMessageContaining("varies 1003 values");
         assertThatThrownBy(() -> study("compare:\n  between: load cases\n  draws: 2\n" + ranges))
                 .hasMessageContaining("varies 1003 values");
     }

@@ -15,8 +15,7 @@ class CompareFindingsTest {
     private static final List<String> LABELS = List.of("dray", "laden", "gravel", "8 km/h");
 
     /** Two things, the second's answer of a draw by that of the first. */
-    private static CompareFindings compared(
-            RideMeasure measure, double one, double other, DoubleUnaryOperator second) {
+    private static CompareFindings compared(RideMeasure measure, double one, double other, DoubleUnaryOperator second) {
         Uncertain nothing = new Uncertain(List.of());
         Study study = new Study(
                 "two",
@@ -68,8 +67,7 @@ class CompareFindingsTest {
     @Test
     void differencesOfEitherSignAreNotToldApart() {
         int[] n = {0};
-        CompareFindings findings =
-                compared(RideMeasure.SEAT_RMS, 1, 2, x -> x + (n[0]++ % 2 == 0 ? 0.3 : -0.2));
+        CompareFindings findings = compared(RideMeasure.SEAT_RMS, 1, 2, x -> x + (n[0]++ % 2 == 0 ? 0.3 : -0.2));
 
         int other = 1 - findings.best(0, 0);
         assertThat(findings.isWorse(other, 0, 0)).isFalse();

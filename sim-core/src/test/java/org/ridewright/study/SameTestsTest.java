@@ -31,7 +31,9 @@ class SameTestsTest {
 
         assertThat(same.rows()).containsExactly(test("", "", "low", "8 km/h"), test("", "", "high", "8 km/h"));
         assertThat(same.place(0, 1)).containsExactly(0, 1);
-        assertThat(same.place(0, 4)).as("the saloon on the high road beside the dray on it").containsExactly(1, 1);
+        assertThat(same.place(0, 4))
+                .as("the saloon on the high road beside the dray on it")
+                .containsExactly(1, 1);
         assertThat(same.place(0, 3)).isNull();
         assertThat(same.leftOut())
                 .containsExactly(

@@ -166,7 +166,8 @@ class SensitivityTest {
             }
         }
         double mean = Arrays.stream(effects).average().orElseThrow();
-        double squares = Arrays.stream(effects).map(e -> (e - mean) * (e - mean)).sum();
+        double squares =
+                Arrays.stream(effects).map(e -> (e - mean) * (e - mean)).sum();
 
         assertThat(effects(2, x -> x[0] * x[1], trajectories).deviation(1).value())
                 .isCloseTo(Math.sqrt(squares / (trajectories - 1)), within(1e-12));
