@@ -70,15 +70,11 @@ final class FactorReader {
             return Optional.empty();
         }
         String name = name(part, paths);
-        Optional<Multiple> timesFrom;
-        Optional<Multiple> timesTo;
-        try {
-            timesFrom = Multiple.parse(from.get());
-            timesTo = Multiple.parse(to.get());
-        } catch (UnfitValueException none) {
-            noMultiple(part, part.node(isMultiple(from.get()) ? "to" : "from").orElseThrow(), none);
+        if (!isReadable(part, part.node("from").orElseThrow()) || !isReadable(part, part.node("to").orElseThrow())) {
             return Optional.empty();
         }
+        Optional<Multiple> timesFrom = Multiple.parse(from.get());
+        Optional<Multiple> timesTo = Multiple.parse(to.get());
         if (timesFrom.isPresent() || timesTo.isPresent()) {
             return multiples(part, name, paths, timesFrom, timesTo, byRatio);
         }
@@ -136,22 +132,21 @@ final class FactorReader {
                 new Factor.Multiple(name, paths, from.get().factor(), to.get().factor(), byRatio));
     }
 
-    private static boolean isMultiple(String text) {
+    /** Whether what begins as a multiple is one. */
+    private static boolean isReadable(Part part, Node node) {
         try {
-            return Multiple.parse(text).isPresent();
-        } catch (UnfitValueException malformed) {
+            Multiple.parse(((Node.Scalar) node).text());
+            return true;
+        } catch (UnfitValueException none) {
+            part.reading()
+                    .problem(
+                            node,
+                            "",
+                            VariantReader.oneLine(none),
+                            "a multiple such as × 1.2",
+                            "write one number behind the sign");
             return false;
         }
-    }
-
-    private static void noMultiple(Part part, Node node, UnfitValueException none) {
-        part.reading()
-                .problem(
-                        node,
-                        "",
-                        VariantReader.oneLine(none),
-                        "a multiple such as × 1.2",
-                        "write one number behind the sign");
     }
 
     /** Whether the file takes whole numbers alone there: a seed, a count. */
@@ -235,15 +230,11 @@ final class FactorReader {
         }
         String name = name(part, paths);
         Optional<NamedValue> value = valueIfAny(paths.get(0));
-        List<Multiple> multiples = new ArrayList<>();
-        for (int i = 0; i < words.size(); i++) {
-            try {
-                Multiple.parse(words.get(i)).ifPresent(multiples::add);
-            } catch (UnfitValueException none) {
-                noMultiple(part, items.get(i), none);
-                return Optional.empty();
-            }
+        if (!items.stream().allMatch(item -> isReadable(part, item))) {
+            return Optional.empty();
         }
+        List<Multiple> multiples =
+                words.stream().map(Multiple::parse).flatMap(Optional::stream).toList();
         if (multiples.size() == words.size()) {
             return listedMultiples(part, name, paths, items, multiples);
         }
