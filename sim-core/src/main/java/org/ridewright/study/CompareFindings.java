@@ -19,6 +19,8 @@ public final class CompareFindings extends Findings {
     private SameTests same;
     private double[][][] values = new double[0][][];
     private QuantileSketch[][][] spreads = new QuantileSketch[0][][];
+    /** The same of those draws alone in which every thing has an answer. */
+    private QuantileSketch[][][] common = new QuantileSketch[0][][];
     /** By thing, thing after it, row and question: the later one's answer less the earlier one's. */
     private QuantileSketch[][][][] differences = new QuantileSketch[0][][][];
 
@@ -63,9 +65,11 @@ public final class CompareFindings extends Findings {
         int rows = same.rows().size();
         values = empty();
         spreads = new QuantileSketch[n][][];
+        common = new QuantileSketch[n][][];
         differences = new QuantileSketch[n][n][][];
         for (int th = 0; th < n; th++) {
             spreads[th] = sketches(rows);
+            common[th] = sketches(rows);
             for (int later = th + 1; later < n; later++) {
                 differences[th][later] = sketches(rows);
             }
@@ -136,12 +140,23 @@ public final class CompareFindings extends Findings {
             for (int r = 0; r < same.rows().size(); r++) {
                 for (int q = 0; q < questionCount(); q++) {
                     spreads[th][r][q].add(now[th][r][q]);
+                    common[th][r][q].add(haveAll(now, r, q) ? now[th][r][q] : Double.NaN);
                     for (int later = th + 1; later < now.length; later++) {
                         differences[th][later][r][q].add(now[later][r][q] - now[th][r][q]);
                     }
                 }
             }
         }
+    }
+
+    private static boolean haveAll(double[][][] now, int row, int question) {
+        return Arrays.stream(now).allMatch(thing -> Double.isFinite(thing[row][question]));
+    }
+
+    /** The median of what all things went through, so that none is judged by draws which another could not ride; of all draws if there are none such. */
+    private double median(int thing, int row, int question) {
+        QuantileSketch own = common[thing][row][question];
+        return (own.count() > 0 ? own : spreads[thing][row][question]).quantile(0.5);
     }
 
     /** The method. */
@@ -176,7 +191,7 @@ public final class CompareFindings extends Findings {
     public int best(int row, int question) {
         return best(
                 question,
-                th -> method.draws() > 0 ? spreads[th][row][question].quantile(0.5) : values[th][row][question]);
+                th -> method.draws() > 0 ? median(th, row, question) : values[th][row][question]);
     }
 
     /** The same as written, which draws of what is not known, such as the seed of a road, may contradict. */

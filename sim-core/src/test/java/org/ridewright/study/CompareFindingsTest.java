@@ -64,6 +64,19 @@ class CompareFindingsTest {
         assertThat(findings.isWorse(1, 0, 0)).as("the best itself").isFalse();
     }
 
+    /** The other thing answers in the easy half of the draws alone, a little worse than the one. */
+    @Test
+    void drawsThatOneThingCouldNotRideDoNotJudgeTheOther() {
+        CompareFindings findings =
+                compared(RideMeasure.SEAT_RMS, 1, 2, x -> x < 10.4 ? x + 0.01 : Double.NaN);
+
+        assertThat(findings.spread(1, 0, 0).quantile(0.5))
+                .as("its own median is lower")
+                .isLessThan(findings.spread(0, 0, 0).quantile(0.5));
+        assertThat(findings.best(0, 0)).isZero();
+        assertThat(findings.difference(1, 0, 0).count()).isPositive();
+    }
+
     @Test
     void differencesOfEitherSignAreNotToldApart() {
         int[] n = {0};
