@@ -72,7 +72,7 @@ public abstract class Findings implements Finished.Taker {
         }
         if (outcome.hasFailed()) {
             failed++;
-            if (reasons.size() < 3) {
+            if (reasons.size() < 3 && !reasons.contains(outcome.reason())) {
                 reasons.add(outcome.reason());
             }
         }
@@ -144,7 +144,7 @@ public abstract class Findings implements Finished.Taker {
         return failed;
     }
 
-    /** Reasons of the first few of them. */
+    /** Some of their reasons, unlike. */
     public List<String> reasons() {
         return List.copyOf(reasons);
     }
