@@ -55,7 +55,7 @@ class ArrowsTest {
                         "calibration",
                         "bounce ringdown fieldwork ride comfort measurement solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments("narrowing", "modal ride comfort dynamics suspension wheel road vehicle quantity"),
-                arguments("why", "study uncertainty ride comfort dynamics vehicle road quantity"),
+                arguments("why", "study uncertainty ride standing comfort dynamics vehicle road quantity"),
                 arguments(
                         "io", "why study uncertainty fieldwork comfort measurement ride road vehicle quantity signal"));
     }

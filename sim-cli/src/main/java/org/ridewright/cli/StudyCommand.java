@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.BitSet;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.function.BooleanSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ridewright.io.ResultFolder;
@@ -123,7 +122,7 @@ final class StudyCommand implements Callable<Integer> {
     /** @return whether all runs of the part are done */
     private boolean ride(Study study, Part which, BitSet done, StudyJournals journals, int crew) throws IOException {
         try (Journal journal = Journal.open(journals.of(which), study.name());
-                Watch watch = new Watch()) {
+                RunWatch watch = new RunWatch(spec.commandLine())) {
             return Runs.ride(study, which, done, journal, crew, watch.progress(), watch.stop());
         } catch (FileSystemException toldWithItsFile) {
             throw toldWithItsFile;
@@ -162,7 +161,7 @@ final class StudyCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         SearchRun.Result result;
         try (Journal journal = Journal.open(journals.of(Part.WHOLE), study.name());
-                Watch watch = new Watch()) {
+                RunWatch watch = new RunWatch(spec.commandLine())) {
             result = new SearchRun(study, journals.of(Part.WHOLE), journal, watch.progress(), watch.stop()).run(crew);
         } catch (SearchRun.Stopped stopped) {
             return ExitCode.FAILED_RUN;
@@ -201,41 +200,5 @@ final class StudyCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--threads must be 1 to 1024, got " + count);
         }
         return count;
-    }
-
-    /** Shows progress at a terminal and listens for Ctrl-C while runs are under way. */
-    private final class Watch implements AutoCloseable {
-        private final ProgressLine line = new ProgressLine(spec.commandLine().getOut(), System::nanoTime);
-        private final boolean terminal = Boolean.getBoolean(Main.AT_TERMINAL);
-        private final Interruption interruption = new Interruption(this::tellInterrupted);
-        private volatile long done;
-        private volatile long of;
-
-        Runs.Progress progress() {
-            return (now, all) -> {
-                done = now;
-                of = all;
-                if (terminal) {
-                    line.at(now, all);
-                }
-            };
-        }
-
-        BooleanSupplier stop() {
-            return interruption::isStopping;
-        }
-
-        private void tellInterrupted() {
-            line.clear();
-            PrintWriter err = spec.commandLine().getErr();
-            err.println("Interrupted: " + done + " of " + of + " runs are kept; the same command goes on from there.");
-            err.flush();
-        }
-
-        @Override
-        public void close() {
-            interruption.close();
-            line.clear();
-        }
     }
 }

@@ -2,6 +2,9 @@ package org.ridewright.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,11 +25,13 @@ import org.ridewright.report.WhyFigures;
 import org.ridewright.report.WhyJson;
 import org.ridewright.report.WhyPage;
 import org.ridewright.report.WhyWords;
+import org.ridewright.ride.RideRunner;
+import org.ridewright.study.Part;
 import org.ridewright.study.Question;
 import org.ridewright.study.RideMeasure;
-import org.ridewright.study.Runs;
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.why.Choices;
+import org.ridewright.why.KeptRides;
 import org.ridewright.why.Swap;
 import org.ridewright.why.UsualRide;
 import org.ridewright.why.UsualSwaps;
@@ -85,9 +90,15 @@ final class WhyCommand implements Callable<Integer> {
             names = "--swap",
             paramLabel = "SWAP",
             description =
-                    "An alternative of your own, as 'NAME: PATH = VALUE; PATH = VALUE', such as 'friction: axles[*].springs[*].friction.share of "
-                            + "load = × 0.5'. It takes the place of the usual one of that name, or is one more. May be given several times.")
+                    "An alternative of your own, as \"NAME (WORDS): PATH = VALUE; PATH = VALUE\", such as \"friction (half of it): "
+                            + "axles[*].springs[*].friction.share of load = x 0.5\". It takes the place of the usual one of that name, or is one more. May be given several times.")
     private List<String> own = new ArrayList<>();
+
+    @Option(
+            names = "--swaps",
+            paramLabel = "FILE",
+            description = "A text file of such alternatives, one a line; lines that begin with # are not looked at.")
+    private Path ownFile;
 
     @Option(
             names = "--without",
@@ -132,8 +143,8 @@ final class WhyCommand implements Callable<Integer> {
         VehicleDocument document = VehicleDocument.read(file);
         Vehicle vehicle = document.asWritten();
         Asked asked = asked(document, vehicle, file);
-        UsualSwaps swaps = UsualSwaps.of(vehicle, document.values(), asked.load())
-                .with(own.stream().map(Swap::parse).toList(), without);
+        UsualSwaps swaps = UsualSwaps.of(asked.vehicle(), SwapDocument.values(document, asked.ride()), asked.load())
+                .with(own(), without);
         SwapDocument rides = new SwapDocument(document, swaps.swaps(), asked.ride());
         if (whole && swaps.swaps().size() > Choices.MOST_WHOLE) {
             throw new ParameterException(
@@ -141,7 +152,7 @@ final class WhyCommand implements Callable<Integer> {
                     "--whole takes up to " + Choices.MOST_WHOLE + " swaps; leave some out with --without");
         }
         try (ResultFolder results = ResultFolder.begin(target, "why " + vehicle.name())) {
-            WhyFindings findings = ridden(rides);
+            WhyFindings findings = ridden(rides, vehicle.name(), target);
             WhyBasis basis = new WhyBasis(
                     vehicle.name(),
                     file.getFileName().toString(),
@@ -150,6 +161,7 @@ final class WhyCommand implements Callable<Integer> {
                     asked.load(),
                     String.join("", new Version().getVersion()),
                     swaps.skipped(),
+                    remarks(rides),
                     whole);
             List<FigureGroup> groups = WhyFigures.of(findings, basis);
             List<FigureFiles> drawn = new FigureWriter()
@@ -160,12 +172,39 @@ final class WhyCommand implements Callable<Integer> {
             PrintWriter out = spec.commandLine().getOut();
             swaps.skipped().forEach(s -> out.println("Left as it is: " + s.name() + " (" + s.reason() + ")"));
             WhyWords.answers(findings).forEach(out::println);
+        } catch (WhyRun.Stopped stopped) {
+            return ExitCode.FAILED_RUN;
         }
         spec.commandLine().getOut().println(ReportLine.of(target));
         return ExitCode.DONE;
     }
 
-    private record Asked(SwapDocument.Ride ride, String load, String words, String road) {}
+    /** On the vehicle and its ride as they are written. */
+    private static List<String> remarks(SwapDocument rides) {
+        return RideRunner.run(rides.ride(-1, new double[rides.uncertainValues()], 0), ridden -> {}).stream()
+                .flatMap(ridden -> ridden.remarks().stream())
+                .distinct()
+                .toList();
+    }
+
+    /** Those of the file, then those of options. */
+    private List<Swap> own() throws IOException {
+        List<Swap> swaps = new ArrayList<>();
+        if (ownFile != null) {
+            try {
+                swaps.addAll(Swap.parse(ownFile.toString(), Files.readAllLines(ownFile)));
+            } catch (CharacterCodingException notText) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "--swaps: " + ownFile + " is no text file in UTF-8; save it as plain text",
+                        notText);
+            }
+        }
+        own.stream().map(Swap::parse).forEach(swaps::add);
+        return swaps;
+    }
+
+    private record Asked(SwapDocument.Ride ride, Vehicle vehicle, String load, String words, String road) {}
 
     private Asked asked(VehicleDocument document, Vehicle vehicle, Path file) {
         if (scenario != null) {
@@ -173,19 +212,24 @@ final class WhyCommand implements Callable<Integer> {
             OwnRide ride = OwnRide.of(found, file, Optional.ofNullable(load));
             return new Asked(
                     ride,
+                    ride.vehicle(),
                     ride.load(),
-                    "the ride of " + found.getFileName() + " ("
-                            + ride.document().asWritten().name() + ")",
-                    WhyBasis.OWN_ROAD);
+                    "the roads of " + found.getFileName() + " ("
+                            + ride.document().asWritten().name() + ")"
+                            + (ride.times() > 1
+                                    ? ", in which the vehicle stands " + ride.times() + " times, as it does there first"
+                                    : ""),
+                    WhyBasis.ownRoad(ride));
         }
         String carried = OwnRide.load(vehicle, List.of(), Optional.ofNullable(load));
         UsualRide ride =
                 new UsualRide(carried, speed == null ? UsualRide.of(vehicle).speed() : speed());
         return new Asked(
-                (draw, texts) -> ride.scenario(
+                (draw, texts, none) -> ride.scenario(
                         texts.isEmpty() ? vehicle : document.with(texts),
                         file.getFileName().toString(),
                         draw),
+                vehicle,
                 carried,
                 WhyBasis.usual(ride),
                 WhyBasis.usualRoad(ride, draws));
@@ -203,13 +247,19 @@ final class WhyCommand implements Callable<Integer> {
         }
     }
 
-    private WhyFindings ridden(SwapDocument rides) {
-        ProgressLine line = new ProgressLine(spec.commandLine().getOut(), System::nanoTime);
-        Runs.Progress progress = Boolean.getBoolean(Main.AT_TERMINAL) ? line : Runs.Progress.SILENT;
+    private WhyFindings ridden(SwapDocument rides, String name, Path target) throws IOException {
         List<Question> questions =
                 ASKED.stream().map(m -> new Question(m, Optional.empty())).toList();
-        WhyFindings findings = WhyRun.run(rides, questions, draws, whole, progress);
-        line.clear();
-        return findings;
+        Path journal = StudyJournals.beside(target).of(Part.WHOLE);
+        String ground = String.join("", new Version().getVersion()) + ASKED;
+        try (KeptRides kept = KeptRides.open(journal, "why " + name, ground);
+                RunWatch watch = new RunWatch(spec.commandLine())) {
+            return WhyRun.run(rides, questions, draws, whole, watch.progress(), kept, watch.stop());
+        } catch (UncheckedIOException full) {
+            throw new IOException(
+                    full.getCause().getMessage() + "; the runs that were finished are kept in " + journal
+                            + ", and the same command goes on from there",
+                    full);
+        }
     }
 }

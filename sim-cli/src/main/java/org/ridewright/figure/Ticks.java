@@ -27,6 +27,9 @@ record Ticks(List<Mark> marks, List<Double> fine, int exponent) {
     /** Wider decades are numbered at 1, 2 and 5 (pt). */
     private static final double ROOMY_DECADE = 66;
 
+    /** So are narrower ones where fewer than two lie on the axis. */
+    private static final double LEAST_ROOMY_DECADE = 44;
+
     /**
      * Names in place of numbers, one at 0, 1, 2 …
      *
@@ -124,6 +127,7 @@ record Ticks(List<Mark> marks, List<Double> fine, int exponent) {
         int first = (int) Math.floor(Math.log10(scale.min()));
         int last = (int) Math.ceil(Math.log10(scale.max()));
         int every = (int) Math.max(1, Math.ceil(22 / perDecade));
+        boolean roomy = perDecade > (logSpan < 2 ? LEAST_ROOMY_DECADE : ROOMY_DECADE);
         boolean plain = first >= -3 && last <= 4;
         List<Mark> marks = new ArrayList<>();
         List<Double> fine = new ArrayList<>();
@@ -134,9 +138,8 @@ record Ticks(List<Mark> marks, List<Double> fine, int exponent) {
                 if (!scale.holds(at)) {
                     continue;
                 }
-                boolean numbered = digit == 1
-                        ? Math.floorMod(power, every) == 0
-                        : perDecade > ROOMY_DECADE && plain && (digit == 2 || digit == 5);
+                boolean numbered =
+                        digit == 1 ? Math.floorMod(power, every) == 0 : roomy && plain && (digit == 2 || digit == 5);
                 if (numbered) {
                     marks.add(new Mark(at, plain ? number(value, Math.max(0, -power)) : raised(digit, power)));
                 } else if (perDecade > 30) {

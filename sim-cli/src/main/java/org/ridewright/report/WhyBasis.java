@@ -1,6 +1,8 @@
 package org.ridewright.report;
 
 import java.util.List;
+import org.ridewright.io.OwnRide;
+import org.ridewright.study.RideMeasure;
 import org.ridewright.why.Choices;
 import org.ridewright.why.Skipped;
 import org.ridewright.why.UsualRide;
@@ -17,6 +19,7 @@ import org.ridewright.why.WhyRun;
  * @param load name of the load case
  * @param program with its version
  * @param skipped ingredients that stayed as they are
+ * @param remarks on the ride as it is, of the vehicle as written
  * @param whole whether every choice was ridden in every draw
  */
 public record WhyBasis(
@@ -27,12 +30,11 @@ public record WhyBasis(
         String load,
         String program,
         List<Skipped> skipped,
+        List<String> remarks,
         boolean whole) {
-    /** Of a scenario of the user's. */
-    public static final String OWN_ROAD = "Every draw rode the roads of the scenario as written.";
-
     public WhyBasis {
         skipped = List.copyOf(skipped);
+        remarks = List.copyOf(remarks);
     }
 
     /** The usual ride. */
@@ -43,6 +45,19 @@ public record WhyBasis(
                 + Numbers.of(ride.gravelLength(), 3)
                 + " m of gravel (spectrum after J. Y. Wong, from memory; both tracks "
                 + "as on isotropic ground), at " + ride.speedWords();
+    }
+
+    /** What draws do to the ride of a scenario of the user's. */
+    public static String ownRoad(OwnRide ride) {
+        int own = ride.spread().size();
+        return (own == 0
+                        ? "Nothing in the scenario has a tolerance: every draw rode its roads as written."
+                        : "Of the scenario itself " + own + (own == 1 ? " value was" : " values were")
+                                + " drawn with them.")
+                + " Roads of chance kept their seeds, so that intervals say nothing of other stretches."
+                + (ride.instead().isEmpty()
+                        ? ""
+                        : " Cushions and occupants are those that the scenario gives the vehicle.");
     }
 
     /** What draws do to the road of the usual ride. */
@@ -59,6 +74,8 @@ public record WhyBasis(
         String all = swaps <= Choices.MOST_WHOLE ? "all " + (1 << swaps) + " combinations" : "each alone and in pairs";
         return List.of(
                 "The ride of the " + vehicle + " (" + file + "), load '" + load + "', was simulated over " + ride
+                        + ", with a model of rigid masses, springs with dry friction, and wheels that can leave the ground, solved from event to event by "
+                        + program
                         + ". Each ingredient was exchanged for its stated alternative, alone, in pairs and all together"
                         + (whole ? ", and in every combination" : "; the vehicle as written in " + all) + ".",
                 "The " + findings.uncertainValues()
@@ -71,20 +88,31 @@ public record WhyBasis(
                                         + " draws of which no such vehicle can be were replaced by others")
                         + (lost == 0
                                 ? ""
-                                : ", of which " + lost
-                                        + " had to be left out, since one of their combinations could not be ridden")
+                                : "; " + lost
+                                        + " draws had to be left out, since one of their combinations could not be ridden")
                         + ". " + road,
                 "A contribution is the difference that an exchange makes to a number, over that number before it, both of the same draw; "
-                        + "intervals hold nine tenths of the draws. They say what the tolerances leave open, and nothing of what the model leaves out.",
+                        + "intervals are from the 5 % to the 95 % quantile of the draws (r/(n + 1) for the r-th smallest of n). They say what the "
+                        + "tolerances leave open, and nothing of what the model leaves out.",
                 "The interaction of two exchanges is what both together do less what each does alone. The share of an exchange is its mean "
                         + "effect over all orders in which the exchanges could be made (Shapley 1953); shares add up to what all do together.",
-                "Weighted r.m.s. and vibration dose value are of ISO 2631-1:1997 (W_k, vertical, at the seat, the worst of the occupied seats); heave, "
-                        + "jolt and buzz are the unweighted r.m.s. below 3 Hz, from 3 to 10 Hz and above 10 Hz; the peak is unweighted.");
+                measures(findings));
+    }
+
+    private static String measures(WhyFindings findings) {
+        boolean seated = findings.questions().stream().anyMatch(q -> q.measure() == RideMeasure.SEAT_RMS);
+        return (seated
+                        ? "Weighted r.m.s. and vibration dose value are of ISO 2631-1:1997 (W_k, vertical, at the seat, the worst of the occupied seats); "
+                                + "heave, jolt and buzz are the unweighted r.m.s. there below 3 Hz, from 3 to 10 Hz and above 10 Hz. "
+                        : "")
+                + "The peak is the greatest unweighted vertical acceleration at "
+                + (seated ? "these seats." : "the places read off.");
     }
 
     /** A line for a list of references. */
     String citation(int draws) {
-        return program + ": ./ridewright why " + file + ", " + draws + " draws, seed " + WhyRun.SEED + ", load '" + load
-                + "'; vibration after ISO 2631-1:1997.";
+        return program + ": ./ridewright why " + file + ", over " + ride + ", load '" + load + "', " + draws
+                + " draws, seed " + WhyRun.SEED + (whole ? ", every combination" : "")
+                + ". Model and methods: docs/model.md and docs/why.md of the same version.";
     }
 }

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.ridewright.study.Question;
-import org.ridewright.why.Part;
+import org.ridewright.why.Contribution;
 import org.ridewright.why.Swap;
 import org.ridewright.why.WhyFindings;
 import org.ridewright.why.WhyRun;
@@ -72,7 +72,7 @@ public final class WhyJson {
         part(node.putObject("all together"), findings.together(t, q));
     }
 
-    private static void part(ObjectNode node, Part part) {
+    private static void part(ObjectNode node, Contribution part) {
         JsonNumbers.put(node, "as written", part.asWritten());
         JsonNumbers.put(node, "5 %", part.interval().low());
         JsonNumbers.put(node, "median", part.interval().median());

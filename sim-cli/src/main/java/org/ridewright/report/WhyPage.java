@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.study.Question;
 import org.ridewright.uncertainty.Interval;
-import org.ridewright.why.Part;
+import org.ridewright.why.Contribution;
 import org.ridewright.why.Swap;
 import org.ridewright.why.WhyFindings;
 
@@ -28,11 +29,16 @@ public final class WhyPage {
         page.put("groups", Templates.groups(groups, drawn));
         page.put("swaps", swaps(findings));
         page.put("skipped", basis.skipped());
+        page.put("remarks", basis.remarks());
+        page.put(
+                "unanswered", findings.unanswered().stream().map(Question::name).collect(Collectors.joining(", ")));
         List<String> heads = new ArrayList<>(List.of("Ride", "Ingredient"));
         findings.questions().forEach(q -> heads.add(q.name()));
         page.put("heads", heads);
         page.put("rows", rows(findings));
         page.put("shares", shares(findings));
+        page.put("whole", basis.whole());
+        page.put("first", first(findings));
         page.put("pairs", pairs(findings));
         page.put("pairHeads", List.of("Ride", "Exchanged together", "Of " + first(findings), "90 % interval"));
         page.put("methods", basis.methods(findings));
@@ -89,7 +95,7 @@ public final class WhyPage {
                 + Numbers.of(interval.high(), 3) + ")";
     }
 
-    private static String cell(Part part) {
+    private static String cell(Contribution part) {
         Interval interval = part.interval();
         return WhyWords.plus(part.asWritten(), WhyWords.decimals(interval)) + " % (" + WhyWords.signed(interval) + ")";
     }
@@ -99,13 +105,16 @@ public final class WhyPage {
         List<List<String>> rows = new ArrayList<>();
         for (int t = 0; t < findings.tests().size() && !findings.questions().isEmpty(); t++) {
             for (int i : WhyWords.ranked(findings, t)) {
-                Part share = findings.share(t, 0, i);
+                Contribution share = findings.share(t, 0, i);
                 if (Double.isFinite(share.asWritten())) {
-                    rows.add(List.of(
+                    List<String> row = new ArrayList<>(List.of(
                             findings.tests().get(t),
                             findings.swaps().get(i).name(),
-                            WhyWords.plus(share.asWritten(), 1) + " %",
-                            share.hasInterval() ? WhyWords.signed(share.interval()) : "–"));
+                            WhyWords.plus(share.asWritten(), 1) + " %"));
+                    if (share.hasInterval()) {
+                        row.add(WhyWords.signed(share.interval()));
+                    }
+                    rows.add(row);
                 }
             }
         }
@@ -117,7 +126,7 @@ public final class WhyPage {
         for (int t = 0; t < findings.tests().size() && !findings.questions().isEmpty(); t++) {
             for (WhyWords.Pair pair :
                     WhyWords.pairs(findings, t, 0).stream().limit(MOST_PAIRS).toList()) {
-                Part part = findings.interaction(t, 0, pair.i(), pair.j());
+                Contribution part = findings.interaction(t, 0, pair.i(), pair.j());
                 rows.add(List.of(
                         findings.tests().get(t),
                         findings.swaps().get(pair.i()).name() + " and "

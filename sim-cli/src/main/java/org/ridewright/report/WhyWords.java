@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import org.ridewright.study.Question;
 import org.ridewright.study.RideMeasure;
 import org.ridewright.uncertainty.Interval;
-import org.ridewright.why.Part;
-import org.ridewright.why.Part.Verdict;
+import org.ridewright.why.Contribution;
+import org.ridewright.why.Contribution.Verdict;
 import org.ridewright.why.Swap;
 import org.ridewright.why.WhyFindings;
 
@@ -18,6 +18,12 @@ public final class WhyWords {
     private static final double SURE = 0.95;
     /** Interactions that are told. */
     private static final int MOST_PAIRS = 3;
+
+    /** Rises larger than this are told as a multiple (parts). */
+    private static final double MANIFOLD = 1;
+
+    /** What is given or taken is at least so much (parts). */
+    private static final double WORTH = 0.05;
 
     private WhyWords() {}
 
@@ -37,20 +43,25 @@ public final class WhyWords {
             interactions(findings, t).forEach(answers::add);
         }
         answers.addAll(trades(findings));
+        IntStream.range(0, findings.swaps().size())
+                .filter(findings::isVoid)
+                .mapToObj(i -> "The exchange of " + findings.swaps().get(i).name()
+                        + " changes no number at all: what it changes is not in use on this ride.")
+                .forEach(answers::add);
         return answers;
     }
 
     private static String leading(WhyFindings findings, int t) {
         List<Integer> order = ranked(findings, t);
-        int first = order.get(0);
-        Part most = findings.alone(t, 0, first);
+        int first = lead(findings, t);
+        Contribution most = findings.alone(t, 0, first);
         String number = number(findings.questions().get(0));
         if (!told(most)) {
             return "none of the exchanges can be told to change " + number + ": the largest of them, "
                     + findings.swaps().get(first).name() + ", would change it by " + signed(most.interval()) + ".";
         }
         List<Integer> level = order.stream()
-                .skip(1)
+                .filter(i -> i != first)
                 .filter(i -> most.largerThan(findings.alone(t, 0, i)) < SURE)
                 .toList();
         String does = swap(findings, first) + " " + effect(most, number);
@@ -61,8 +72,7 @@ public final class WhyWords {
         }
         return level.isEmpty()
                 ? "of all exchanges one does most: " + does + "."
-                : does + ", which leads; that it is more than " + joined(rivals, "or")
-                        + (rivals.size() > 1 ? " do" : " does") + " cannot be told.";
+                : does + ", which leads; whether it does more than " + joined(rivals, "or") + " cannot be told.";
     }
 
     /** By the size of what they do to the first number, the largest first. */
@@ -74,17 +84,32 @@ public final class WhyWords {
                 .toList();
     }
 
+    /** The largest of those of which can be told whether they raise or lower the first number, or, if there is none, of all. */
+    private static int lead(WhyFindings findings, int t) {
+        List<Integer> order = ranked(findings, t);
+        return order.stream()
+                .filter(i -> told(findings.alone(t, 0, i)))
+                .findFirst()
+                .orElse(order.get(0));
+    }
+
     private static List<String> others(WhyFindings findings, int t) {
-        List<Integer> order = ranked(findings, t).stream().skip(1).toList();
+        int lead = lead(findings, t);
+        List<Integer> order =
+                ranked(findings, t).stream().filter(i -> i != lead).toList();
         List<String> told = new ArrayList<>();
         List<String> untold = new ArrayList<>();
         List<String> nothing = new ArrayList<>();
         for (int i : order) {
-            Part part = findings.alone(t, 0, i);
+            Contribution part = findings.alone(t, 0, i);
             switch (part.verdict()) {
                 case LOWERS, RAISES -> told.add(swap(findings, i) + " " + effect(part, "it"));
                 case UNTOLD -> untold.add(findings.swaps().get(i).name() + " (" + signed(part.interval()) + ")");
-                case NOTHING -> nothing.add(findings.swaps().get(i).name());
+                case NOTHING -> {
+                    if (!findings.isVoid(i)) {
+                        nothing.add(findings.swaps().get(i).name());
+                    }
+                }
             }
         }
         List<String> sentences = new ArrayList<>();
@@ -96,7 +121,7 @@ public final class WhyWords {
         }
         if (!nothing.isEmpty()) {
             sentences.add(RideFigures.upperFirst(joined(nothing, "and")) + (nothing.size() > 1 ? " change" : " changes")
-                    + " it by less than 0.05 %.");
+                    + " it by less than 1 %.");
         }
         return sentences;
     }
@@ -108,7 +133,7 @@ public final class WhyWords {
                 .toList();
         List<String> sentences = new ArrayList<>();
         for (Pair pair : pairs) {
-            Part part = findings.interaction(t, 0, pair.i(), pair.j());
+            Contribution part = findings.interaction(t, 0, pair.i(), pair.j());
             sentences.add(findings.swaps().get(pair.i()).name() + " and "
                     + findings.swaps().get(pair.j()).name() + " by " + sized(part.interval()) + " "
                     + (part.verdict() == Verdict.RAISES ? "higher" : "lower"));
@@ -145,8 +170,14 @@ public final class WhyWords {
                 List<String> raised = new ArrayList<>();
                 List<String> lowered = new ArrayList<>();
                 for (int q : kinds) {
-                    Part part = findings.alone(t, q, i);
-                    String words = findings.questions().get(q).measure().word() + " by " + sized(part.interval());
+                    Contribution part = findings.alone(t, q, i);
+                    String word = findings.questions().get(q).measure().word();
+                    String words = part.interval().low() >= MANIFOLD
+                            ? word + " to " + times(part.interval()) + " what it is"
+                            : word + " by " + sized(part.interval());
+                    if (Math.abs(part.interval().median()) < WORTH) {
+                        continue;
+                    }
                     if (part.verdict() == Verdict.RAISES) {
                         raised.add(words);
                     } else if (part.verdict() == Verdict.LOWERS) {
@@ -162,13 +193,16 @@ public final class WhyWords {
         return sentences;
     }
 
-    private static boolean told(Part part) {
+    private static boolean told(Contribution part) {
         return part.verdict() == Verdict.LOWERS || part.verdict() == Verdict.RAISES;
     }
 
-    private static String effect(Part part, String number) {
-        return "would " + (part.verdict() == Verdict.RAISES ? "raise " : "lower ") + number + " by "
-                + sized(part.interval());
+    private static String effect(Contribution part, String number) {
+        Interval interval = part.interval();
+        return interval.low() >= MANIFOLD
+                ? "would raise " + number + " to " + times(interval) + " what it is now"
+                : "would " + (part.verdict() == Verdict.RAISES ? "raise " : "lower ") + number + " by "
+                        + sized(interval);
     }
 
     private static String swap(WhyFindings findings, int i) {
@@ -182,6 +216,13 @@ public final class WhyWords {
             case SEAT_VDV -> "the vibration dose";
             default -> "the " + question.name();
         };
+    }
+
+    /** {@code 3.9 to 5.3 times}. */
+    private static String times(Interval interval) {
+        String low = Numbers.of(1 + interval.low(), 2);
+        String high = Numbers.of(1 + interval.high(), 2);
+        return (low.equals(high) ? low : low + " to " + high) + " times";
     }
 
     /** An interval on one side of 0, without its sign. */

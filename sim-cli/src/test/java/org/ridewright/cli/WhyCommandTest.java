@@ -83,7 +83,7 @@ class WhyCommandTest {
         assertThat(Files.readString(folder.resolve("out/report.html")))
                 .contains("Methods, for print")
                 .contains("JCGM 100:2008")
-                .contains("20 draws, seed 1, load 'laden'".replace("'", "&#39;"));
+                .contains("load 'laden', 20 draws, seed 1".replace("'", "&#39;"));
         assertThat(folder.resolve("out/figures/why.png")).exists();
     }
 
@@ -126,5 +126,32 @@ class WhyCommandTest {
     void tooFewDrawsAndASpeedBesideAScenarioAreMisunderstood() {
         assertThat(why("--draws", "3")).isEqualTo(2);
         assertThat(why("--ride", "x", "--speed", "3 m/s")).isEqualTo(2);
+    }
+
+    @Test
+    void alternativesStandInATextFileWithWordsOfTheirOwn() throws IOException {
+        Path mine = Files.writeString(
+                folder.resolve("mine.txt"),
+                "# mine\nspring (a coil half as stiff): axles[0].springs[0].rate = x 0.5\n");
+        int code = why("--ride", folder.resolve("plank").toString(), "--swaps", mine.toString());
+        assertThat(code).as(err.toString()).isEqualTo(ExitCode.DONE);
+        assertThat(out.toString()).containsIgnoringCase("a coil half as stiff would ");
+        assertThat(Files.readString(folder.resolve("out/report.html")))
+                .contains("Of the scenario itself 1 value was drawn with them.")
+                .contains("Left out: a_w, VDV");
+        Files.writeString(mine, "\nspring half as stiff\n");
+        assertThat(why("--swaps", mine.toString())).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("mine.txt:2: 'spring half as stiff' is no swap");
+    }
+
+    @Test
+    void whatWasRiddenIsKeptBesideTheResultsAndNotRiddenAgain() throws IOException {
+        assertThat(why("--ride", folder.resolve("plank").toString())).isEqualTo(ExitCode.DONE);
+        Path journal = folder.resolve("out.runs/whole.journal");
+        String first = Files.readString(journal);
+        String metrics = metrics().toString();
+        assertThat(why("--ride", folder.resolve("plank").toString())).isEqualTo(ExitCode.DONE);
+        assertThat(Files.readString(journal)).isEqualTo(first);
+        assertThat(metrics()).hasToString(metrics);
     }
 }

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.ridewright.quantity.JointSpread;
+import org.ridewright.quantity.NamedValue;
 import org.ridewright.quantity.UnfitValueException;
 import org.ridewright.ride.Scenario;
 import org.ridewright.ride.Scenario.Entrant;
@@ -71,12 +73,63 @@ public record OwnRide(ScenarioDocument document, int entrant, String load) imple
         }
     }
 
+    /** How often the vehicle's file stands in the scenario; the first is ridden. */
+    public int times() {
+        List<Entrant> entrants = document.asWritten().entrants();
+        return (int) entrants.stream()
+                .filter(e -> e.file().equals(entrants.get(entrant).file()))
+                .count();
+    }
+
     @Override
-    public Scenario of(int draw, Map<String, String> texts) {
-        Map<String, String> ofEntrant = new LinkedHashMap<>();
-        texts.forEach((path, text) -> ofEntrant.put(ScenarioDocument.vehiclePath(entrant, path), text));
-        Scenario whole = ofEntrant.isEmpty() ? document.asWritten() : document.with(ofEntrant);
-        Entrant own = whole.entrants().get(entrant);
+    public JointSpread spread() {
+        return document.ownSpread();
+    }
+
+    /** Other seats that the scenario gives the vehicle, put into the vehicle itself, where they can be exchanged. */
+    @Override
+    public Map<String, String> instead() {
+        Map<String, String> instead = new LinkedHashMap<>();
+        int seats = vehicle().seats().size();
+        for (int s = 0; s < seats; s++) {
+            String seat = "seats[" + s + "].";
+            said("cushions").ifPresent(text -> {
+                instead.put(seat + "stages", "");
+                instead.put(seat + "cushion", text);
+            });
+            said("occupants").ifPresent(text -> instead.put(seat + "occupant", text));
+        }
+        return instead;
+    }
+
+    /** The vehicle that rides, as the scenario seats it. */
+    public Vehicle vehicle() {
+        return document.asWritten().entrants().get(entrant).vehicle();
+    }
+
+    private Optional<String> said(String key) {
+        String path = ofEntrant(key);
+        return document.values().stream()
+                .filter(v -> v.path().equals(path))
+                .map(NamedValue::written)
+                .findFirst();
+    }
+
+    private String ofEntrant(String key) {
+        return "vehicles[" + entrant + "]." + key;
+    }
+
+    @Override
+    public Scenario of(int draw, Map<String, String> texts, Map<String, String> drawn) {
+        Map<String, String> all = new LinkedHashMap<>(drawn);
+        texts.forEach((path, text) -> all.put(ScenarioDocument.vehiclePath(entrant, path), text));
+        for (String key : List.of("cushions", "occupants")) {
+            if (said(key).isPresent()) {
+                all.put(ofEntrant(key), "");
+            }
+        }
+        Scenario whole = all.isEmpty() ? document.asWritten() : document.with(all);
+        Entrant own = named(whole.entrants().get(entrant));
         return new Scenario(
                 whole.name(),
                 whole.about(),
@@ -89,5 +142,14 @@ public record OwnRide(ScenarioDocument document, int entrant, String load) imple
                 whole.braked(),
                 whole.points().isEmpty() ? UsualRide.standIn(own.vehicle(), load) : whole.points(),
                 whole.ridingADay());
+    }
+
+    /** By the name that it has in the scenario, by which points to read off may ask for it. */
+    private Entrant named(Entrant seated) {
+        return new Entrant(
+                seated.vehicle().seated(vehicle().name(), seated.vehicle().seats()),
+                seated.file(),
+                seated.loadCases(),
+                seated.speeds());
     }
 }

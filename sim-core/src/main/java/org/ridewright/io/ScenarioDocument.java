@@ -94,6 +94,11 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
         return files;
     }
 
+    /** What is known of its own values that have a tolerance, those of its vehicles left out. */
+    JointSpread ownSpread() {
+        return own;
+    }
+
     /** Path of the values of entrant {@code index}. */
     public static String vehiclePath(int index, String path) {
         return "vehicles[" + index + "].vehicle." + path;

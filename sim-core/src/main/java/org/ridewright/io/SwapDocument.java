@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.ridewright.quantity.JointSpread;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.Multiple;
+import org.ridewright.quantity.NamedValue;
 import org.ridewright.quantity.Spread;
 import org.ridewright.quantity.UnfitValueException;
 import org.ridewright.ride.Scenario;
@@ -26,6 +27,8 @@ public final class SwapDocument implements SwappedRides {
     private final List<Swap> swaps;
     private final List<List<Exchange>> exchanges = new ArrayList<>();
     private final Ride ride;
+    private final JointSpread ofRide;
+    private final int ownFrom;
     private final int uncertain;
 
     /** Puts a vehicle on its ride. */
@@ -34,8 +37,19 @@ public final class SwapDocument implements SwappedRides {
         /**
          * @param draw number of the draw, −1 as written
          * @param texts exchanges by path of the vehicle's file
+         * @param own values of the ride itself that were drawn, by its own paths
          */
-        Scenario of(int draw, Map<String, String> texts);
+        Scenario of(int draw, Map<String, String> texts, Map<String, String> own);
+
+        /** What is known of values of the ride itself. */
+        default JointSpread spread() {
+            return JointSpread.independent(List.of());
+        }
+
+        /** What the ride puts in place of values of the vehicle file, by their path there. */
+        default Map<String, String> instead() {
+            return Map.of();
+        }
     }
 
     /**
@@ -56,17 +70,47 @@ public final class SwapDocument implements SwappedRides {
         this.joint = vehicle.spread();
         this.swaps = List.copyOf(swaps);
         this.ride = ride;
+        ofRide = ride.spread();
         int next = joint.size();
         Map<String, String> takenBy = new LinkedHashMap<>();
         for (Swap swap : swaps) {
             List<Exchange> own = exchanges(swap, next);
             next += (int) own.stream().filter(e -> e.own() >= 0).count();
             for (Exchange exchange : own) {
+                refuseUnused(exchange.path(), swap.name());
                 claim(canonical(exchange.path()), swap.name(), takenBy);
             }
             exchanges.add(own);
         }
-        uncertain = next;
+        ownFrom = next;
+        uncertain = next + ofRide.size();
+    }
+
+    /** The values of the vehicle's file, those of the ride in their place. */
+    public static List<NamedValue> values(VehicleDocument vehicle, Ride ride) {
+        List<NamedValue> values = new ArrayList<>();
+        for (NamedValue value : vehicle.values()) {
+            if (ride.instead().keySet().stream().noneMatch(path -> within(value.path(), path))) {
+                values.add(value);
+            }
+        }
+        ride.instead().forEach((path, text) -> {
+            if (!text.isEmpty()) {
+                values.add(new NamedValue(path, text, Optional.empty()));
+            }
+        });
+        return values;
+    }
+
+    private void refuseUnused(String path, String swap) {
+        ride.instead().forEach((instead, text) -> {
+            if (within(path, instead) && !path.equals(instead)) {
+                throw new UnfitValueException("the swap '" + swap + "' cannot be made: the scenario has "
+                        + (text.isEmpty() ? "other seats than" : "'" + text + "' in place of")
+                        + " what the vehicle file says there, so that " + path
+                        + " is not used; swap " + instead + " as a whole, or take the key out of the scenario");
+            }
+        });
     }
 
     private List<Exchange> exchanges(Swap swap, int from) {
@@ -140,17 +184,23 @@ public final class SwapDocument implements SwappedRides {
         boolean drawn = draw >= 0;
         Map<String, String> texts = drawn ? new LinkedHashMap<>(joint.texts(base)) : new LinkedHashMap<>();
         List<Double> values = joint.values(base);
+        // a group comes after the values that were drawn inside it, or they would be put into it
+        ride.instead().forEach((path, text) -> {
+            texts.remove(path);
+            texts.put(path, text);
+        });
         for (int i = 0; i < exchanges.size(); i++) {
             if ((choice & 1 << i) == 0) {
                 continue;
             }
             for (Exchange exchange : exchanges.get(i)) {
-                // put in anew, so that a group comes after the values that were drawn inside it
                 texts.remove(exchange.path());
                 texts.put(exchange.path(), text(exchange, w, values, drawn));
             }
         }
-        return ride.of(draw, texts);
+        Map<String, String> own =
+                drawn ? ofRide.texts(Arrays.copyOfRange(w, ownFrom, uncertain)) : Map.<String, String>of();
+        return ride.of(draw, texts, own);
     }
 
     private String text(Exchange exchange, double[] w, List<Double> values, boolean drawn) {

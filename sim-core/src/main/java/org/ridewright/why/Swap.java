@@ -2,6 +2,8 @@ package org.ridewright.why;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.ridewright.quantity.UnfitValueException;
 
@@ -17,8 +19,12 @@ public record Swap(String name, String alternative, List<Change> changes) {
         changes = List.copyOf(changes);
     }
 
+    /** {@code wheel size (wheels of 60 cm)}. */
+    private static final Pattern WORDED = Pattern.compile("([^()]+)\\((.+)\\)");
+
     /**
-     * Reads a swap as an option of the command writes it: {@code friction: axles[*].springs[*].friction.share of load = × 0.3; ...}.
+     * Reads a swap as an option of the command writes it: {@code friction: axles[*].springs[*].friction.share of load = × 0.3; ...}, where
+     * wanted with words of its own for the alternative, {@code friction (rollers in place of shackles): ...}.
      *
      * @throws UnfitValueException if it is written otherwise
      */
@@ -37,8 +43,36 @@ public record Swap(String name, String alternative, List<Change> changes) {
                     part.substring(0, equals).strip(),
                     part.substring(equals + 1).strip()));
         }
+        Matcher worded = WORDED.matcher(name);
+        if (worded.matches()) {
+            return new Swap(worded.group(1).strip(), worded.group(2).strip(), changes);
+        }
         String words = changes.stream().map(Change::words).collect(Collectors.joining("; "));
         return new Swap(name, name + " with " + words, changes);
+    }
+
+    /**
+     * Reads a text file of swaps, one a line, written as for {@link #parse}; empty lines and those that begin with {@code #} are not looked at.
+     *
+     * @param file its name, for who made a mistake in it
+     * @throws UnfitValueException if a line is no swap
+     */
+    public static List<Swap> parse(String file, List<String> lines) {
+        List<Swap> swaps = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i).strip();
+            if (!line.isEmpty() && !line.startsWith("#")) {
+                try {
+                    swaps.add(parse(line));
+                } catch (UnfitValueException none) {
+                    UnfitValueException refusal =
+                            new UnfitValueException(file + ":" + (i + 1) + ": " + none.getMessage());
+                    refusal.initCause(none);
+                    throw refusal;
+                }
+            }
+        }
+        return swaps;
     }
 
     /** All changes, as options of the command write them. */

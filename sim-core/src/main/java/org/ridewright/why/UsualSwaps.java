@@ -2,25 +2,25 @@ package org.ridewright.why;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.ridewright.quantity.NamedValue;
 import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.standing.Standing;
+import org.ridewright.standing.StandingVehicle;
+import org.ridewright.standing.WheelLoad;
 import org.ridewright.vehicle.Connection;
 import org.ridewright.vehicle.LoadCase.Aboard;
-import org.ridewright.vehicle.Seat;
 import org.ridewright.vehicle.Tyre;
 import org.ridewright.vehicle.Vehicle;
 
 /**
  * The ingredients of a vehicle with the alternatives of those who state none. The alternatives are choices of this program: large enough to
- * be felt, and within what vehicles have. Rates of tyres are common practice, with tolerances to match.
+ * be felt, and within what vehicles have. Rates of tyres are common practice, with tolerances to match: an iron tyre 3 MN/m, a pneumatic one so
+ * that it sinks 25 mm under its load.
  *
  * @param swaps of ingredients that the vehicle has
  * @param skipped those that it has not
@@ -35,7 +35,12 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
     /** The same mass at 0.7 of the radius. */
     private static final String SMALLER_INERTIA = "× 0.49";
 
+    /** How far a pneumatic tyre sinks under the load that stands on it (m); common practice. */
+    private static final double SINKS = 0.025;
+
     private static final String STIFFER = "× 10";
+    private static final String GOOD = "in good condition";
+    private static final String HARD = "gone hard";
     private static final String WORN = "× 0.3";
     /** A load this close to the middle is there already (m). */
     private static final double THERE = 0.02;
@@ -94,11 +99,8 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
         UsualSwaps all() {
             add(
                     NAMES.get(0),
-                    "0.3 of the friction, as of springs cleaned and oiled,",
-                    scaled(
-                            "(axles\\[\\d+]\\.springs\\[\\d+]|connections\\[\\d+]\\.tips\\[\\d+])\\.friction\\."
-                                    + "(share of load|half loop height|constant)",
-                            OILED),
+                    "0.3 of the springs' friction (as if cleaned and oiled)",
+                    friction(),
                     "none of its springs has dry friction");
             List<Change> smaller = new ArrayList<>(scaled("axles\\[\\d+]\\.wheels?\\.diameter", SMALLER));
             smaller.addAll(scaled("axles\\[\\d+]\\.wheels?\\.spin inertia", SMALLER_INERTIA));
@@ -129,48 +131,79 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     .toList();
         }
 
-        private Set<String> matching(String pattern) {
-            Pattern paths = Pattern.compile(pattern);
-            Set<String> found = new LinkedHashSet<>();
-            for (NamedValue value : written) {
-                Matcher matcher = paths.matcher(value.path());
-                if (matcher.matches()) {
-                    found.add(matcher.group(1));
+        private List<Change> friction() {
+            StringBuilder springs =
+                    new StringBuilder("axles\\[\\d+]\\.springs\\[\\d+]|connections\\[\\d+]\\.tips\\[\\d+]");
+            for (int c = 0; c < vehicle.connections().size(); c++) {
+                if (!(vehicle.connections().get(c) instanceof Connection.UndercarriageTwist)) {
+                    springs.append("|connections\\[").append(c).append(']');
                 }
             }
-            return found;
+            return scaled("(" + springs + ")\\.friction\\.(share of load|half loop height|constant)", OILED);
+        }
+
+        private boolean isWritten(String start) {
+            return written.stream()
+                    .anyMatch(v -> v.path().equals(start)
+                            || v.path().startsWith(start + ".")
+                            || v.path().startsWith(start + "["));
+        }
+
+        /** Of an axle; the file may use the group of another one again, which then has its values there alone. */
+        private String wheels(int axle) {
+            String own = "axles[" + axle + "].wheel";
+            boolean single = isWritten(own) || !isWritten(own + "s") && isWritten("axles[0].wheel");
+            return own + (single ? "" : "s");
         }
 
         private void tyres() {
+            List<Standing> standings = StandingVehicle.of(vehicle);
+            Standing standing = standings.get(
+                    vehicle.loadCases().indexOf(vehicle.loadCase(load).orElseThrow()));
             boolean hard = vehicle.axles().stream().anyMatch(a -> a.wheel().tyre() != Tyre.PNEUMATIC);
-            Set<String> wheels = matching("(axles\\[\\d+]\\.wheels?)\\.tyre");
+            List<Change> changes = new ArrayList<>();
+            for (int a = 0; a < vehicle.axles().size(); a++) {
+                if (!hard) {
+                    changes.addAll(tyre(wheels(a), "iron", "disc", "3 MN/m ± 50 %", "0.15 ± 50 %"));
+                } else if (vehicle.axles().get(a).wheel().tyre() != Tyre.PNEUMATIC) {
+                    changes.addAll(tyre(
+                            wheels(a),
+                            "pneumatic",
+                            "disc and footprint",
+                            Math.round(meanLoad(standing, a) / SINKS / 1e3) + " kN/m ± 25 %",
+                            "0.05 ± 50 %"));
+                }
+            }
             add(
                     NAMES.get(2),
-                    hard ? "pneumatic tyres on the same wheels" : "iron tyres on the same wheels",
-                    each(
-                            wheels,
-                            wheel -> hard
-                                    ? List.of(
-                                            new Change(wheel + ".tyre", "pneumatic"),
-                                            new Change(wheel + ".path", "disc and footprint"),
-                                            new Change(wheel + ".footprint", ""),
-                                            new Change(wheel + ".contact rate", "0.18 MN/m ± 25 %"),
-                                            new Change(wheel + ".contact damping", ""),
-                                            new Change(wheel + ".restitution", ""),
-                                            new Change(wheel + ".contact damping ratio", "0.05 ± 50 %"))
-                                    : List.of(
-                                            new Change(wheel + ".tyre", "iron"),
-                                            new Change(wheel + ".path", "disc"),
-                                            new Change(wheel + ".footprint", ""),
-                                            new Change(wheel + ".contact rate", "3 MN/m ± 50 %"),
-                                            new Change(wheel + ".contact damping", ""),
-                                            new Change(wheel + ".restitution", ""),
-                                            new Change(wheel + ".contact damping ratio", "0.15 ± 50 %"))),
+                    hard
+                            ? "pneumatic tyres (25 mm of deflection) on wheels of the same size"
+                            : "iron tyres (3 kN/mm) on wheels of the same size",
+                    changes,
                     "no tyre is written");
         }
 
-        private static List<Change> each(Set<String> places, Function<String, List<Change>> changes) {
-            return places.stream().flatMap(p -> changes.apply(p).stream()).toList();
+        /** On a wheel of an axle as the vehicle stands (N). */
+        private static double meanLoad(Standing standing, int axle) {
+            return standing.wheels().stream()
+                    .filter(w -> w.axle() == axle)
+                    .mapToDouble(WheelLoad::load)
+                    .average()
+                    .orElseThrow();
+        }
+
+        private List<Change> tyre(String wheel, String kind, String path, String rate, String ratio) {
+            List<Change> changes = new ArrayList<>(List.of(
+                    new Change(wheel + ".tyre", kind),
+                    new Change(wheel + ".path", path),
+                    new Change(wheel + ".contact rate", rate),
+                    new Change(wheel + ".contact damping ratio", ratio)));
+            for (String key : List.of("footprint", "contact damping", "restitution")) {
+                if (written.stream().anyMatch(v -> v.path().matches("axles\\[\\d+]\\.wheels?\\." + key))) {
+                    changes.add(new Change(wheel + "." + key, ""));
+                }
+            }
+            return changes;
         }
 
         private void twist() {
@@ -194,27 +227,39 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                 skipped.add(new Skipped(name, "nobody sits on it"));
                 return;
             }
-            Set<String> sprung = matching("(seats\\[\\d+]\\.cushion)(?:\\..*)?");
-            Set<String> staged = matching("(seats\\[\\d+]\\.stages)\\[.*");
-            if (!sprung.isEmpty()) {
-                boolean hard = sprung.stream()
-                        .allMatch(path -> written.stream()
-                                .anyMatch(v -> v.path().equals(path)
-                                        && v.written().strip().equals("gone hard")));
-                String other = hard ? "in good condition" : "gone hard";
-                add(name, "cushions " + other, each(sprung, path -> List.of(new Change(path, other))), "");
-            } else if (staged.isEmpty()) {
-                List<Change> changes = new ArrayList<>();
-                for (int s = 0; s < vehicle.seats().size(); s++) {
-                    Seat seat = vehicle.seats().get(s);
-                    if (seat.stages().isEmpty()) {
-                        changes.add(new Change("seats[" + s + "].cushion", "in good condition"));
-                    }
-                }
-                add(name, "cushions in good condition in place of none", changes, "it has no seats");
-            } else {
-                skipped.add(new Skipped(name, "its seats have stages, for which there is no usual alternative"));
+            List<Integer> sprung = IntStream.range(0, vehicle.seats().size())
+                    .filter(s -> !vehicle.seats().get(s).stages().isEmpty())
+                    .boxed()
+                    .toList();
+            if (sprung.isEmpty()) {
+                add(
+                        name,
+                        "cushions in good condition (30 kN/m) in place of none",
+                        IntStream.range(0, vehicle.seats().size())
+                                .mapToObj(s -> new Change("seats[" + s + "].cushion", GOOD))
+                                .toList(),
+                        "it has no seats");
+                return;
             }
+            boolean hard = sprung.stream()
+                    .allMatch(s -> written.stream()
+                            .anyMatch(v -> v.path().equals("seats[" + s + "].cushion")
+                                    && v.written().strip().equals(HARD)));
+            boolean staged = false;
+            List<Change> changes = new ArrayList<>();
+            for (int s : sprung) {
+                if (isWritten("seats[" + s + "].stages")) {
+                    staged = true;
+                    changes.add(new Change("seats[" + s + "].stages", ""));
+                }
+                changes.add(new Change("seats[" + s + "].cushion", hard ? GOOD : HARD));
+            }
+            add(
+                    name,
+                    (hard ? "cushions in good condition (30 kN/m)" : "cushions gone hard (200 kN/m)")
+                            + (staged ? " in place of sprung seats" : ""),
+                    changes,
+                    "");
         }
 
         private List<Aboard> aboard() {
@@ -236,7 +281,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     String path = "load cases[" + at + "].aboard[" + a + "].at.";
                     if (Math.abs(thing.place().behindFrontAxle().value() - middle) > THERE) {
                         changes.add(new Change(path + "ahead of front axle", ""));
-                        changes.add(new Change(path + "behind front axle", middle + " m"));
+                        changes.add(new Change(path + "behind front axle", Math.round(1e4 * middle) / 1e4 + " m"));
                     }
                 }
             }
@@ -255,12 +300,11 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
         }
 
         private void dampers() {
-            boolean any = vehicle.axles().stream().anyMatch(a -> !a.dampers().isEmpty());
             add(
                     NAMES.get(6),
                     "dampers worn to 0.3 of their damping",
-                    scaled("axles\\[\\d+]\\.dampers\\[\\d+]\\.(damping|bump|rebound)", WORN),
-                    any ? "its dampers are tables, for which there is no usual alternative" : "it has no dampers");
+                    scaled("axles\\[\\d+]\\.dampers\\[\\d+]\\.(damping|bump|rebound|table\\[\\d+]\\[1])", WORN),
+                    "it has no dampers; to try some: --swap \"dampers (1.5 kN s/m at each spring): axles[*].springs[*].damping = 1.5 kN s/m\"");
         }
     }
 }

@@ -1,5 +1,6 @@
 package org.ridewright.why;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.ridewright.study.Question;
@@ -13,6 +14,7 @@ public final class WhyFindings {
     private final List<Swap> swaps;
     private final List<String> tests;
     private final List<Question> questions;
+    private final List<Question> unanswered;
     private final Known asWritten;
     private final List<Known> draws;
     private final int replaced;
@@ -30,6 +32,7 @@ public final class WhyFindings {
             List<Swap> swaps,
             List<String> tests,
             List<Question> questions,
+            List<Question> unanswered,
             Known asWritten,
             List<Known> draws,
             int replaced,
@@ -38,6 +41,7 @@ public final class WhyFindings {
         this.swaps = List.copyOf(swaps);
         this.tests = List.copyOf(tests);
         this.questions = List.copyOf(questions);
+        this.unanswered = List.copyOf(unanswered);
         this.asWritten = asWritten;
         this.draws = List.copyOf(draws);
         this.replaced = replaced;
@@ -58,6 +62,11 @@ public final class WhyFindings {
     /** What was asked of each; what has no answer as written was left out. */
     public List<Question> questions() {
         return questions;
+    }
+
+    /** What was asked, too, and has no answer on this ride, or the answer 0, of which nothing is a part. */
+    public List<Question> unanswered() {
+        return unanswered;
     }
 
     /** Draws that count. */
@@ -86,8 +95,8 @@ public final class WhyFindings {
     }
 
     /** The number now, by draw, as an interval's values (unit of the question). */
-    public Part nowDrawn(int test, int question) {
-        return new Part(
+    public Contribution nowDrawn(int test, int question) {
+        return new Contribution(
                 now(test, question),
                 draws.stream()
                         .mapToDouble(known -> effects(known, test, question).base())
@@ -95,27 +104,40 @@ public final class WhyFindings {
     }
 
     /** What swap i does by itself. */
-    public Part alone(int test, int question, int i) {
+    public Contribution alone(int test, int question, int i) {
         return part(test, question, e -> e.alone(i));
     }
 
     /** By how much swaps i and j together do more than the sum of each alone. */
-    public Part interaction(int test, int question, int i, int j) {
+    public Contribution interaction(int test, int question, int i, int j) {
         return part(test, question, e -> e.interaction(i, j));
     }
 
     /** What all swaps do together. */
-    public Part together(int test, int question) {
+    public Contribution together(int test, int question) {
         return part(test, question, Effects::together);
     }
 
     /** Share of swap i in what all do together; of draws only where every choice was ridden. */
-    public Part share(int test, int question, int i) {
+    public Contribution share(int test, int question, int i) {
         return part(test, question, e -> e.share(i));
     }
 
-    private Part part(int test, int question, ToDoubleFunction<Effects> of) {
-        return new Part(
+    /** Whether swap i changes no bit of any number in any draw: what it changes is not in use. */
+    public boolean isVoid(int i) {
+        for (int t = 0; t < tests.size(); t++) {
+            for (int q = 0; q < questions.size(); q++) {
+                Contribution alone = alone(t, q, i);
+                if (alone.asWritten() != 0 || Arrays.stream(alone.draws()).anyMatch(d -> d != 0)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private Contribution part(int test, int question, ToDoubleFunction<Effects> of) {
+        return new Contribution(
                 relative(asWritten, test, question, of),
                 draws.stream()
                         .mapToDouble(known -> relative(known, test, question, of))

@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.ride.Measured;
 import org.ridewright.ride.RideBench;
 import org.ridewright.ride.Scenario;
 import org.ridewright.ride.Wanted;
+import org.ridewright.study.Outcome;
 import org.ridewright.study.Question;
 import org.ridewright.study.Runs;
 import org.ridewright.uncertainty.NormalDraws;
@@ -31,16 +34,30 @@ public final class WhyRun {
     /** Draws that may be replaced however few there are. */
     private static final int FEWEST_TRIES = 10;
 
+    /** How many draws may have to be replaced for each that serves: one vehicle in five must be possible. */
+    private static final int MOST_REPLACED = 4;
+
+    private static final List<String> NOT_LABELLED = List.of("", "", "", "");
+
     private final SwappedRides source;
     private final List<Question> questions;
     private final Set<Wanted> wanted = EnumSet.noneOf(Wanted.class);
     private final Runs.Progress progress;
+    private final KeptRides kept;
+    private final BooleanSupplier stop;
     private final AtomicLong done = new AtomicLong();
     private long of;
     private final int k;
     private int replaced;
 
-    private WhyRun(SwappedRides source, List<Question> questions, Runs.Progress progress) {
+    private WhyRun(
+            SwappedRides source,
+            List<Question> questions,
+            Runs.Progress progress,
+            KeptRides kept,
+            BooleanSupplier stop) {
+        this.kept = kept;
+        this.stop = stop;
         this.source = source;
         this.questions = questions;
         this.progress = progress;
@@ -48,21 +65,35 @@ public final class WhyRun {
         k = source.swaps().size();
     }
 
+    /** Was stopped before all was ridden. */
+    public static final class Stopped extends RuntimeException {
+        private static final long serialVersionUID = 1;
+    }
+
     /**
      * Rides.
      *
      * @param draws N, ≥ 2
      * @param whole whether draws, too, are ridden in every choice, which gives shares intervals
+     * @param kept what was ridden before, and where rides go
+     * @param stop asked before each ride; once it says so no more are begun
+     * @throws Stopped if it was
      * @throws UnfitValueException if there is no swap, or too many, if a swap as written makes no vehicle, or too many draws do not
      * @throws RideException if a choice as written cannot be ridden
      */
     public static WhyFindings run(
-            SwappedRides source, List<Question> questions, int draws, boolean whole, Runs.Progress progress) {
+            SwappedRides source,
+            List<Question> questions,
+            int draws,
+            boolean whole,
+            Runs.Progress progress,
+            KeptRides kept,
+            BooleanSupplier stop) {
         int k = source.swaps().size();
         if (k < 1 || k > Choices.MOST) {
             throw new UnfitValueException("there must be from 1 to " + Choices.MOST + " swaps, got " + k);
         }
-        return new WhyRun(source, questions, progress).ride(draws, whole);
+        return new WhyRun(source, questions, progress, kept, stop).ride(draws, whole);
     }
 
     private WhyFindings ride(int draws, boolean whole) {
@@ -79,6 +110,9 @@ public final class WhyRun {
         Set<Integer> lost = ConcurrentHashMap.newKeySet();
         ConcurrentHashMap<Integer, String> why = new ConcurrentHashMap<>();
         IntStream.range(0, draws * drawn.length).parallel().forEach(task -> {
+            if (stop.getAsBoolean()) {
+                return;
+            }
             int d = task / drawn.length;
             int choice = drawn[task % drawn.length];
             try {
@@ -89,6 +123,7 @@ public final class WhyRun {
             }
             count();
         });
+        refuseStopped();
         if (lost.size() > MOST_LOST * draws) {
             throw new UnfitValueException("of " + draws + " draws within the tolerances, " + lost.size()
                     + " cannot be ridden with every swap; make the tolerances narrower or leave a swap out. One was refused so: "
@@ -121,10 +156,10 @@ public final class WhyRun {
             return true;
         } catch (UnfitValueException unfit) {
             replaced++;
-            if (replaced > Math.max(FEWEST_TRIES, draws)) {
-                UnfitValueException refusal = new UnfitValueException(
-                        "of the vehicles drawn within the tolerances more than half cannot be; make the tolerances narrower. The last was refused so: "
-                                + unfit.getMessage());
+            if (replaced > Math.max(FEWEST_TRIES, MOST_REPLACED * draws)) {
+                UnfitValueException refusal = new UnfitValueException("of " + (replaced + draw)
+                        + " vehicles drawn within the tolerances, " + replaced
+                        + " cannot be; make the tolerances narrower. The last was refused so: " + unfit.getMessage());
                 refusal.initCause(unfit);
                 throw refusal;
             }
@@ -137,14 +172,23 @@ public final class WhyRun {
         // by itself first: who is refused must be told which swap did it
         for (int choice : choices) {
             if (Integer.bitCount(choice) < 2) {
+                refuseStopped();
                 named(asWritten, choice, central);
             }
         }
         Arrays.stream(choices)
                 .parallel()
                 .filter(choice -> Integer.bitCount(choice) >= 2)
+                .filter(choice -> !stop.getAsBoolean())
                 .forEach(choice -> named(asWritten, choice, central));
+        refuseStopped();
         return central;
+    }
+
+    private void refuseStopped() {
+        if (stop.getAsBoolean()) {
+            throw new Stopped();
+        }
     }
 
     private void named(double[] w, int choice, WhyFindings.Known into) {
@@ -186,14 +230,33 @@ public final class WhyRun {
     /** Each writes to its own place. */
     private void ride(int draw, double[] w, int choice, WhyFindings.Known into) {
         Scenario scenario = source.ride(draw, w, choice);
-        RideBench bench = new RideBench();
-        List<RideBench.Test> tests = RideBench.tests(scenario);
-        for (int t = 0; t < tests.size(); t++) {
-            var measured = bench.measure(scenario, tests.get(t), wanted);
+        long run = (draw + 1L) << k | choice;
+        Outcome outcome = kept.of(run, scenario, () -> ridden(scenario));
+        if (outcome.hasFailed()) {
+            throw new RideException(outcome.reason());
+        }
+        for (int t = 0; t < outcome.tests().size(); t++) {
             for (int q = 0; q < questions.size(); q++) {
-                into.y()[t][q][choice] = questions.get(q).of(measured);
+                into.y()[t][q][choice] = outcome.answer(t, q);
             }
         }
+    }
+
+    private Outcome ridden(Scenario scenario) {
+        RideBench bench = new RideBench();
+        List<Outcome.Line> lines = new ArrayList<>();
+        try {
+            for (RideBench.Test test : RideBench.tests(scenario)) {
+                Measured measured = bench.measure(scenario, test, wanted);
+                lines.add(new Outcome.Line(
+                        NOT_LABELLED,
+                        questions.stream().map(q -> q.of(measured)).toList(),
+                        ""));
+            }
+        } catch (RideException gaveUp) {
+            return Outcome.failed(String.valueOf(gaveUp.getMessage()));
+        }
+        return new Outcome(lines, "");
     }
 
     private static List<String> tests(Scenario scenario) {
@@ -221,6 +284,10 @@ public final class WhyRun {
                 source.swaps(),
                 tests,
                 answered.stream().map(questions::get).toList(),
+                IntStream.range(0, questions.size())
+                        .filter(q -> !answered.contains(q))
+                        .mapToObj(questions::get)
+                        .toList(),
                 only(central, answered),
                 draws,
                 replaced,

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.ridewright.io.OwnRide;
@@ -35,7 +36,7 @@ class WhyRunTest {
         return new SwapDocument(
                 document,
                 swaps,
-                (draw, texts) -> onlyPlank(
+                (draw, texts, none) -> onlyPlank(
                         ride.scenario(texts.isEmpty() ? document.asWritten() : document.with(texts), "", draw)));
     }
 
@@ -55,7 +56,8 @@ class WhyRunTest {
     }
 
     private static WhyFindings found(Path file, Swap... swaps) {
-        return WhyRun.run(rides(file, List.of(swaps)), ASKED, 2, true, Runs.Progress.SILENT);
+        return WhyRun.run(
+                rides(file, List.of(swaps)), ASKED, 2, true, Runs.Progress.SILENT, KeptRides.none(), () -> false);
     }
 
     @Test
@@ -68,7 +70,7 @@ class WhyRunTest {
             assertThat(findings.alone(0, q, 0).draws()).containsOnly(0);
             assertThat(findings.interaction(0, q, 0, 1).draws()).containsOnly(0);
             assertThat(findings.share(0, q, 0).draws()).containsOnly(0);
-            assertThat(findings.alone(0, q, 0).verdict()).isEqualTo(Part.Verdict.NOTHING);
+            assertThat(findings.alone(0, q, 0).verdict()).isEqualTo(Contribution.Verdict.NOTHING);
             assertThat(findings.alone(0, q, 1).draws()).doesNotContain(0);
         }
     }
@@ -207,5 +209,97 @@ class WhyRunTest {
                 .isInstanceOf(UnfitValueException.class)
                 .hasMessageContaining("has no vehicle phaeton.yaml")
                 .hasMessageContaining("vehicles/dray.yaml");
+    }
+
+    private static final String QUARTER = """
+            vehicle: Quarter
+            layout: quarter
+            body: {mass: 300 kg}
+            axles:
+              - unsprung mass: 40 kg
+                wheels: {diameter: 0.6 m, tyre: pneumatic, path: disc, contact rate: 180 kN/m, contact damping: 300 N s/m}
+                springs: [{name: coil, kind: coil, rate: 20 kN/m ± 8 %}]
+                dampers: [{name: strut, bump: 1200 N s/m, rebound: 1200 N s/m}]
+            load cases: [{name: two aboard, aboard: []}]
+            """;
+
+    private static final Swap HEAVIER = Swap.parse("masses: body.mass = × 2; axles[0].unsprung mass = × 2");
+    private static final Swap STIFFER = Swap.parse(
+            "rates: axles[0].wheels.contact rate = × 2; axles[0].wheels.contact damping = × 2; "
+                    + "axles[0].springs[0].rate = × 2; axles[0].dampers[0].bump = × 2; axles[0].dampers[0].rebound = × 2");
+
+    /** All masses and all forces twice as large: {@code M q̈ = f} is the same equation, lifting off included. */
+    @Test
+    void twiceTheMassOnTwiceTheRatesRidesAsBeforeThoughEachAloneDoesNot(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(folder.resolve("quarter.yaml"), QUARTER);
+        WhyFindings findings = found(file, HEAVIER, STIFFER);
+        for (int q = 0; q < findings.questions().size(); q++) {
+            double masses = findings.alone(0, q, 0).asWritten();
+            double rates = findings.alone(0, q, 1).asWritten();
+            assertThat(Math.abs(masses)).isGreaterThan(0.05);
+            assertThat(findings.together(0, q).asWritten()).isEqualTo(0, within(1e-6));
+            assertThat(findings.interaction(0, q, 0, 1).asWritten()).isEqualTo(-masses - rates, within(1e-6));
+            assertThat(findings.share(0, q, 0).asWritten())
+                    .isEqualTo(-findings.share(0, q, 1).asWritten(), within(1e-6));
+        }
+    }
+
+    /** The effects of small changes add up: what two do together beyond their sum is of second order. */
+    @Test
+    void exchangesAFifthAsLargeInteractATwentyFifthAsMuch(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(folder.resolve("quarter.yaml"), QUARTER);
+        double[] sizes = {0.02, 0.004};
+        double[] alone = new double[2];
+        double[] interaction = new double[2];
+        for (int i = 0; i < 2; i++) {
+            WhyFindings findings = found(
+                    file,
+                    Swap.parse("rate: axles[0].springs[0].rate = × " + (1 + sizes[i])),
+                    Swap.parse("damping: axles[0].dampers[0].bump = × " + (1 + sizes[i])));
+            alone[i] = findings.alone(0, 0, 0).asWritten();
+            interaction[i] = findings.interaction(0, 0, 0, 1).asWritten();
+        }
+        assertThat(alone[1] / alone[0]).isEqualTo(0.2, within(0.01));
+        assertThat(interaction[1] / interaction[0]).isEqualTo(0.04, within(0.004));
+    }
+
+    @Test
+    void anExchangeOfWhatIsNotRiddenIsToldAsVoid(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(
+                folder.resolve("quarter.yaml"),
+                QUARTER.replace("aboard: []}]", "aboard: []}, {name: laden, aboard: [{cargo: sand, mass: 90 kg}]}]"));
+        WhyFindings findings = found(file, HEAVIER, Swap.parse("sand: load cases[1].aboard[0].mass = × 2"));
+        assertThat(findings.isVoid(0)).isFalse();
+        assertThat(findings.isVoid(1)).isTrue();
+    }
+
+    @Test
+    void whoIsInterruptedGoesOnFromWhatWasRiddenToTheSameNumbers(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(folder.resolve("quarter.yaml"), QUARTER);
+        Path journal = folder.resolve("runs").resolve("whole.journal");
+        SwapDocument rides = rides(file, List.of(HEAVIER, STIFFER));
+        AtomicLong ridden = new AtomicLong();
+        try (KeptRides kept = KeptRides.open(journal, "why", "this program")) {
+            assertThatThrownBy(() -> WhyRun.run(
+                            rides, ASKED, 4, true, (done, of) -> ridden.set(done), kept, () -> ridden.get() >= 7))
+                    .isInstanceOf(WhyRun.Stopped.class);
+        }
+        int before = Files.readAllLines(journal).size();
+        assertThat(before).isBetween(8, 12);
+        WhyFindings resumed;
+        try (KeptRides kept = KeptRides.open(journal, "why", "this program")) {
+            resumed = WhyRun.run(rides, ASKED, 4, true, Runs.Progress.SILENT, kept, () -> false);
+        }
+        // a head, and 5 vehicles in 4 choices each once
+        assertThat(Files.readAllLines(journal).size()).isEqualTo(1 + 5 * 4);
+        WhyFindings whole = WhyRun.run(rides, ASKED, 4, true, Runs.Progress.SILENT, KeptRides.none(), () -> false);
+        assertThat(resumed.alone(0, 0, 1).draws())
+                .isEqualTo(whole.alone(0, 0, 1).draws());
+        assertThat(resumed.share(0, 0, 1).draws())
+                .isEqualTo(whole.share(0, 0, 1).draws());
+        try (KeptRides kept = KeptRides.open(journal, "why", "another program")) {
+            WhyRun.run(rides, ASKED, 4, true, Runs.Progress.SILENT, kept, () -> false);
+        }
+        assertThat(Files.readAllLines(journal).size()).isEqualTo(1 + 2 * 5 * 4);
     }
 }
