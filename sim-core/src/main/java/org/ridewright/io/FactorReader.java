@@ -70,7 +70,8 @@ final class FactorReader {
             return Optional.empty();
         }
         String name = name(part, paths);
-        if (!isReadable(part, part.node("from").orElseThrow()) || !isReadable(part, part.node("to").orElseThrow())) {
+        if (!isReadable(part, part.node("from").orElseThrow())
+                || !isReadable(part, part.node("to").orElseThrow())) {
             return Optional.empty();
         }
         Optional<Multiple> timesFrom = Multiple.parse(from.get());

@@ -189,9 +189,7 @@ public final class CompareFindings extends Findings {
      * answer.
      */
     public int best(int row, int question) {
-        return best(
-                question,
-                th -> method.draws() > 0 ? median(th, row, question) : values[th][row][question]);
+        return best(question, th -> method.draws() > 0 ? median(th, row, question) : values[th][row][question]);
     }
 
     /** The same as written, which draws of what is not known, such as the seed of a road, may contradict. */

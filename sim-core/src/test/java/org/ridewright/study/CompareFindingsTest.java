@@ -67,8 +67,7 @@ class CompareFindingsTest {
     /** The other thing answers in the easy half of the draws alone, a little worse than the one. */
     @Test
     void drawsThatOneThingCouldNotRideDoNotJudgeTheOther() {
-        CompareFindings findings =
-                compared(RideMeasure.SEAT_RMS, 1, 2, x -> x < 10.4 ? x + 0.01 : Double.NaN);
+        CompareFindings findings = compared(RideMeasure.SEAT_RMS, 1, 2, x -> x < 10.4 ? x + 0.01 : Double.NaN);
 
         assertThat(findings.spread(1, 0, 0).quantile(0.5))
                 .as("its own median is lower")
