@@ -45,8 +45,8 @@ class ArrowsTest {
                 arguments("ringdown", "measurement signal math"),
                 arguments("fieldwork", "measurement vehicle quantity signal math"),
                 arguments("ride", "comfort solver dynamics suspension wheel vehicle road quantity signal math"),
-                arguments("uncertainty", "ride dynamics vehicle road quantity signal"),
-                arguments("study", "ride comfort dynamics road vehicle quantity math"),
+                arguments("uncertainty", "ride dynamics vehicle road quantity signal math"),
+                arguments("study", "ride comfort dynamics road vehicle quantity signal math"),
                 arguments("bounce", "modal solver dynamics suspension wheel vehicle road quantity signal math"),
                 arguments(
                         "friction",

@@ -63,7 +63,7 @@ final class StudyCommand implements Callable<Integer> {
     @Option(names = "--join", description = "Rides nothing, and makes the report of what all parts have ridden.")
     private boolean join;
 
-    @Option(names = "--afresh", description = "Forgets all finished runs first.")
+    @Option(names = "--afresh", description = "Forgets all finished runs first; with --part, those of that part.")
     private boolean afresh;
 
     @Spec
@@ -71,10 +71,23 @@ final class StudyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        try {
+            return study();
+        } catch (OutOfMemoryError full) {
+            spec.commandLine()
+                    .getErr()
+                    .println(
+                            "The memory did not suffice. Lower --threads, ask for fewer answers or steps, or give Java more with "
+                                    + "JAVA_TOOL_OPTIONS=-Xmx4g. The runs that were finished are kept, and the same command goes on from there.");
+            return ExitCode.FAILED_RUN;
+        }
+    }
+
+    private int study() throws IOException {
         Part which = part();
         int crew = threads();
         Path file = ScenarioPath.resolve(named);
-        Study study = StudyFile.read(file, String.join("", new Version().getVersion()));
+        Study study = StudyFile.read(file, String.join("", new Version().getVersion()) + " " + ProgramDigest.ofThis());
         Path target = folder != null ? folder : Path.of("results", ScenarioPath.stem(file));
         StudyJournals journals = StudyJournals.beside(target);
         boolean search = study.method() instanceof Method.Search;
@@ -85,12 +98,13 @@ final class StudyCommand implements Callable<Integer> {
                             + (join ? "--join" : "--part"));
         }
         if (afresh) {
-            journals.remove();
+            journals.forget(which);
         }
         if (search) {
             return search(study, target, journals, crew);
         }
-        Finished finished = new Finished(study, journals.all());
+        boolean partAfresh = afresh && !which.isWhole();
+        Finished finished = new Finished(study, partAfresh ? List.of() : journals.all());
         BitSet done = finished.runs();
         if (!join && !ride(study, which, done, journals, crew)) {
             return ExitCode.FAILED_RUN;
@@ -124,7 +138,7 @@ final class StudyCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         List<Path> all = journals.all();
         Finished finished = new Finished(study, all);
-        BitSet done = finished.runs();
+        BitSet done = finished.runsWithDefects();
         long runs = study.schedule().size();
         if (done.cardinality() < runs) {
             spec.commandLine()

@@ -6,13 +6,16 @@ import java.util.List;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.figure.FigureWriter;
 import org.ridewright.io.ResultFolder;
+import org.ridewright.report.BandsCsv;
 import org.ridewright.report.FigureGroup;
 import org.ridewright.report.RunsCsv;
 import org.ridewright.report.StudyFigures;
 import org.ridewright.report.StudyJson;
 import org.ridewright.report.StudyPage;
+import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Findings;
 import org.ridewright.study.Finished;
+import org.ridewright.study.Outcome;
 import org.ridewright.study.SearchRun;
 import org.ridewright.study.Study;
 
@@ -28,12 +31,16 @@ final class StudyFiles {
         Study study = findings.study();
         try (RunsCsv csv = new RunsCsv(
                 results.path().resolve(TABLE), study, study.schedule().heads())) {
-            finished.inOrder((trial, outcome) -> {
+            finished.inOrder((trial, ridden) -> {
+                Outcome outcome = findings.matched(trial, ridden);
                 csv.add(trial, outcome);
                 findings.take(trial, outcome);
             });
         }
         results.write(NUMBERS, utf8(StudyJson.render(findings)));
+        if (findings instanceof CompareFindings compare && BandsCsv.isAsked(compare)) {
+            results.write("bands.csv", utf8(BandsCsv.render(compare)));
+        }
         List<FigureGroup> groups = StudyFigures.of(findings);
         List<FigureFiles> drawn = draw(results, groups);
         results.write("report.html", utf8(StudyPage.render(findings, groups, drawn)));

@@ -1,8 +1,11 @@
 package org.ridewright.cli;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -34,22 +37,52 @@ record StudyJournals(Path folder) {
                 part.isWhole() ? "whole" + ENDING : "part-" + part.number() + "-of-" + part.of() + ENDING);
     }
 
-    /** All that are there. */
+    /** All in which there is something. */
     List<Path> all() throws IOException {
         if (!Files.isDirectory(folder)) {
             return List.of();
         }
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(f -> f.getFileName().toString().endsWith(ENDING))
+                    .filter(f -> f.toFile().length() > 0)
                     .sorted(Comparator.comparing(Path::toString))
                     .toList();
         }
     }
 
-    /** Forgets all runs. */
-    void remove() throws IOException {
-        for (Path journal : all()) {
-            Files.delete(journal);
+    /**
+     * Forgets all runs, or those of a part's own journal. Journals are emptied rather than deleted, since another process may be about to open one.
+     *
+     * @throws IOException if another process is using one of them; then all are left as they are
+     */
+    void forget(Part part) throws IOException {
+        List<Path> journals =
+                part.isWhole() ? all() : all().stream().filter(of(part)::equals).toList();
+        List<FileChannel> locked = new ArrayList<>();
+        try {
+            for (Path journal : journals) {
+                FileChannel channel = FileChannel.open(journal, StandardOpenOption.WRITE);
+                locked.add(channel);
+                if (!isFree(channel)) {
+                    throw new IOException(
+                            journal + " is in use by another process, and nothing was removed; wait for it to end");
+                }
+            }
+            for (FileChannel channel : locked) {
+                channel.truncate(0);
+            }
+        } finally {
+            for (FileChannel channel : locked) {
+                channel.close();
+            }
+        }
+    }
+
+    private static boolean isFree(FileChannel channel) throws IOException {
+        try {
+            return channel.tryLock() != null;
+        } catch (OverlappingFileLockException inThisProcess) {
+            return false;
         }
     }
 

@@ -15,11 +15,10 @@ final class StudyTable {
     private StudyTable() {}
 
     static List<String> lines(Findings findings) {
-        List<String> lines = lines(StudySummary.of(findings));
         List<String> answer = StudySummary.answer(findings);
+        List<String> lines = lines(StudySummary.of(findings), answer.isEmpty());
         if (!answer.isEmpty()) {
             // below the numbers, where a terminal ends
-            lines.add("");
             lines.addAll(answer);
         }
         if (findings.failed() > 0) {
@@ -31,7 +30,7 @@ final class StudyTable {
     }
 
     static List<String> lines(Study study, SearchRun.Result result) {
-        List<String> lines = lines(StudySummary.of(study, result));
+        List<String> lines = lines(StudySummary.of(study, result), true);
         List<String> answer = StudySummary.answer(study, result);
         if (!answer.isEmpty()) {
             lines.add("");
@@ -40,7 +39,8 @@ final class StudyTable {
         return lines;
     }
 
-    private static List<String> lines(StudySummary summary) {
+    /** @param told whether the sentences that the program makes by itself stand below the table */
+    private static List<String> lines(StudySummary summary, boolean told) {
         TextTable table = new TextTable(summary.words());
         table.row(summary.heads());
         summary.rows().stream().limit(MOST).forEach(table::row);
@@ -49,7 +49,9 @@ final class StudyTable {
             lines.add("  … and " + (summary.rows().size() - MOST) + " more rows in the report");
         }
         lines.add("");
-        summary.sentences().stream().limit(8).forEach(lines::add);
+        if (told) {
+            summary.sentences().stream().limit(8).forEach(lines::add);
+        }
         return lines;
     }
 }

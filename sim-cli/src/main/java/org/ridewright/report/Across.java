@@ -24,6 +24,11 @@ final class Across {
         return this;
     }
 
+    /** A single point; what is no number is left out. */
+    Across mark(double value, double at) {
+        return Double.isFinite(value) ? point(value, at) : this;
+    }
+
     /** A box; what has no ends is left out. */
     Across box(double low, double high, double at, double half) {
         if (Double.isFinite(low) && Double.isFinite(high)) {

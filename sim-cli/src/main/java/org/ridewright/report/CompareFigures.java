@@ -22,18 +22,16 @@ final class CompareFigures {
     private CompareFigures() {}
 
     static List<FigureGroup> of(CompareFindings findings) {
-        List<FigureGroup> groups = new ArrayList<>();
+        List<Figure> figures = new ArrayList<>();
         for (int q = 0; q < findings.study().questions().size(); q++) {
             Question question = findings.study().questions().get(q);
-            List<Figure> figures = new ArrayList<>();
-            for (int from = 0; from < findings.rows().size(); from += PANELS) {
-                figures.add(figure(findings, question, q, from));
-            }
-            if (!figures.isEmpty()) {
-                groups.add(new FigureGroup(StudyFigures.heading(question), figures));
+            if (question.band().isEmpty()) {
+                for (int from = 0; from < findings.rows().size(); from += PANELS) {
+                    figures.add(figure(findings, question, q, from));
+                }
             }
         }
-        return groups;
+        return figures.isEmpty() ? List.of() : List.of(new FigureGroup("Side by side", figures));
     }
 
     private static Figure figure(CompareFindings findings, Question question, int q, int from) {
@@ -56,12 +54,15 @@ final class CompareFigures {
         int columns = Math.min(2, panels.size());
         int rows = (panels.size() + columns - 1) / columns;
         boolean drawn = findings.method().draws() > 0;
-        String title = RideFigures.upperFirst(question.title()) + ", side by side";
+        String title = StudyFigures.heading(question);
         return new Figure(
                 StudyFigures.file("compare", question) + (from == 0 ? "" : "-" + (from / PANELS + 1)),
                 title,
-                title + ". Bars: as written."
-                        + (drawn ? " Lines: 90 % of " + findings.method().draws() + " draws from the tolerances." : ""),
+                drawn
+                        ? "Bars: as written. Lines: "
+                                + DrawnShare.counted(findings.method().draws())
+                                + ", with their median, by which the best is told. It is in another colour where the draws tell it from all others."
+                        : "The best is in another colour.",
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,
@@ -75,7 +76,8 @@ final class CompareFigures {
         double[] bestY = new double[n];
         Across intervals = new Across();
         List<String> names = new ArrayList<>();
-        int best = findings.best(r, q);
+        Across medians = new Across();
+        int best = findings.isClear(r, q) ? findings.best(r, q) : -1;
         for (int th = 0; th < n; th++) {
             double value = findings.value(th, r, q);
             double at = n - 1.0 - th;
@@ -84,6 +86,7 @@ final class CompareFigures {
             bestY[th] = th == best ? at : Double.NaN;
             QuantileSketch spread = findings.spread(th, r, q);
             intervals.whisker(spread.quantile(0.05), spread.quantile(0.95), at);
+            medians.mark(spread.quantile(0.5), at);
             names.add(0, findings.things().get(th));
         }
         List<Series> series = new ArrayList<>();
@@ -95,7 +98,8 @@ final class CompareFigures {
             series.add(box.series("the best", Tone.TEAL, Trace.DEEP_AREA));
         }
         if (!intervals.isEmpty()) {
-            series.add(intervals.series("90 % of the draws", Tone.INK, Trace.LINE));
+            series.add(intervals.series(DrawnShare.of(findings.method().draws()), Tone.INK, Trace.LINE));
+            series.add(medians.series("their median", Tone.INK, Trace.MARKS));
         }
         return Panel.of(findings.rows().get(r), axis, AxisSpec.named("", names), series.toArray(Series[]::new))
                 .withLegend(LegendPlace.SHARED);

@@ -47,7 +47,7 @@ final class RankFigures {
                         findings,
                         question,
                         t,
-                        "How far each value moves the " + question.title(),
+                        "Effect of each value: " + question.title(),
                         "Twice the mean size of the change when a value jumps over half of its range, or over half of what its tolerance "
                                 + "lets it be, with 90 % intervals: Morris screening with " + findings.trajectories()
                                 + " trajectories."
@@ -101,7 +101,7 @@ final class RankFigures {
                         findings,
                         question,
                         t,
-                        "What the uncertainty comes from: " + question.title(),
+                        "Share of each value: " + question.title(),
                         "Sobol' indices with 90 % intervals. First order: share of the variance that would go if that value alone were known. "
                                 + "Total: share that would stay if all others were known. Their difference acts together with other values."
                                 + left(ranked.length, findings.factors().size()),

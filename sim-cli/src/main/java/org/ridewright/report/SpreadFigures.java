@@ -21,7 +21,6 @@ import org.ridewright.study.UncertaintyFindings;
 
 /** How far tolerances let an answer be known: bands of quantiles along a value, or boxes of the ride tests. */
 final class SpreadFigures {
-    private static final String WIDE = "90 % of the draws";
     private static final String NARROW = "half of the draws";
     private static final String MEDIAN = "median";
     private static final String AS_WRITTEN = "as written";
@@ -32,19 +31,22 @@ final class SpreadFigures {
         this.findings = findings;
     }
 
+    private String wide() {
+        return DrawnShare.of(findings.method().draws());
+    }
+
     static List<FigureGroup> of(UncertaintyFindings findings) {
         SpreadFigures figures = new SpreadFigures(findings);
-        List<FigureGroup> groups = new ArrayList<>();
+        List<Figure> all = new ArrayList<>();
         for (int q = 0; q < findings.study().questions().size(); q++) {
             Question question = findings.study().questions().get(q);
             int asked = q;
-            Figure figure = findings.method()
+            all.add(findings.method()
                     .along()
                     .map(along -> figures.bands(question, asked, along))
-                    .orElseGet(() -> figures.boxes(question, asked));
-            groups.add(new FigureGroup(StudyFigures.heading(question), List.of(figure)));
+                    .orElseGet(() -> figures.boxes(question, asked)));
         }
-        return groups;
+        return List.of(new FigureGroup("As far as tolerances let it be known", all));
     }
 
     private Figure bands(Question question, int q, Method.Swept along) {
@@ -59,7 +61,7 @@ final class SpreadFigures {
                 continue;
             }
             List<Series> series = new ArrayList<>();
-            series.add(band(WIDE, x, t, q, 0.05, 0.95, Trace.AREA));
+            series.add(band(wide(), x, t, q, 0.05, 0.95, Trace.AREA));
             series.add(band(NARROW, x, t, q, 0.25, 0.75, Trace.DEEP_AREA));
             double[] median = quantiles(t, q, 0.5);
             series.add(new Series(MEDIAN, x, median, LineStyle.SOLID, Tone.NAVY, Trace.LINE));
@@ -82,12 +84,11 @@ final class SpreadFigures {
         }
         int columns = panels.size() > 1 ? 2 : 1;
         int rows = (panels.size() + columns - 1) / columns;
-        String title = RideFigures.upperFirst(question.title()) + " against " + factor.name()
-                + ", as far as tolerances let it be known";
+        String title = StudyFigures.heading(question) + ", against " + factor.name();
         return new Figure(
                 StudyFigures.file("bands", question),
                 title,
-                title + ". " + findings.method().draws() + " draws at each of " + x.length + " values.",
+                findings.method().draws() + " draws at each of " + x.length + " values.",
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,
@@ -183,12 +184,12 @@ final class SpreadFigures {
         }
         List<Series> series = new ArrayList<>();
         if (!wide.isEmpty()) {
-            series.add(wide.series(WIDE, Tone.NAVY, Trace.AREA));
+            series.add(wide.series(wide(), Tone.NAVY, Trace.AREA));
             series.add(narrow.series(NARROW, Tone.NAVY, Trace.DEEP_AREA));
         }
         addMarks(series, MEDIAN, median, at, Tone.NAVY);
         addMarks(series, AS_WRITTEN, written, at, Tone.RUST);
-        String title = RideFigures.upperFirst(question.title()) + ", as far as tolerances let it be known";
+        String title = StudyFigures.heading(question);
         if (series.isEmpty()) {
             series.add(new Series(
                     "no ride", new double[] {0}, new double[] {Double.NaN}, LineStyle.SOLID, Tone.INK, Trace.MARKS));
@@ -199,7 +200,7 @@ final class SpreadFigures {
         return new Figure(
                 StudyFigures.file("spread", question),
                 title,
-                title + ". " + findings.method().draws() + " draws.",
+                findings.method().draws() + " draws.",
                 List.of(panel),
                 1,
                 Figure.PAGE_WIDTH_MM,

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.ridewright.signal.ThirdOctave;
 import org.ridewright.study.Answer;
 import org.ridewright.study.Estimate;
 import org.ridewright.study.Factor;
@@ -22,7 +23,19 @@ import org.ridewright.study.Tries;
  * that nothing sets apart, is not called one.
  */
 final class StudyAnswer {
-    static final String NOTHING = "(not ridden)";
+    static final String NOTHING = ChangeWords.NOTHING;
+    private static final String ALIKE = "neither clearly lower nor higher";
+
+    private static final Map<String, String> MULTIPLES = Map.of(
+            "0.10", "a tenth of",
+            "0.20", "a fifth of",
+            "0.25", "a quarter of",
+            "0.50", "half",
+            "2", "twice",
+            "3", "three times",
+            "4", "four times",
+            "5", "five times",
+            "10", "ten times");
 
     private final List<Question> questions;
     private final Tries tries;
@@ -75,7 +88,7 @@ final class StudyAnswer {
         } else if (telling instanceof Telling.First first) {
             return first(tries.first(first.above(), first.bound(), t, first.question()));
         }
-        return order((Telling.Order) telling, t);
+        return telling instanceof Telling.Bands bands ? bands(bands, t) : order((Telling.Order) telling, t);
     }
 
     private String unit(int question) {
@@ -88,7 +101,9 @@ final class StudyAnswer {
             return NOTHING;
         }
         String text = Numbers.of(e.value(), 2) + unit(question);
-        return tries.isDrawn() ? text + " (" + Numbers.of(e.low(), 2) + " to " + Numbers.of(e.high(), 2) + ")" : text;
+        return tries.isDrawn() && e.low() < e.high()
+                ? text + " (" + Numbers.brief(e.low()) + " to " + Numbers.brief(e.high()) + ")"
+                : text;
     }
 
     private String change(Telling.Change change, int t) {
@@ -99,50 +114,25 @@ final class StudyAnswer {
         } else if (from == to) {
             return "the same";
         }
-        if (change.inUnits()) {
-            Estimate difference = tries.difference(from, to, t, change.question());
-            String unit = unit(change.question());
-            return said(difference, tries.isDrawn(), x -> Numbers.of(Math.abs(x), 2), unit);
+        int q = change.question();
+        return change.inUnits()
+                ? ChangeWords.ofDifference(tries.difference(from, to, t, q), tries.isDrawn(), unit(q))
+                : ChangeWords.ofRatio(tries.ratio(from, to, t, q), tries.isDrawn());
+    }
+
+    private String bands(Telling.Bands asked, int t) {
+        int from = tries.thing(asked.from(), t, asked.question());
+        int to = tries.thing(asked.to(), t, asked.question());
+        List<ThirdOctave> bands = new ArrayList<>();
+        List<Estimate> ratios = new ArrayList<>();
+        for (int q : asked.questions()) {
+            Estimate ratio = from < 0 || to < 0 ? null : tries.ratio(from, to, t, q);
+            if (ratio != null && Double.isFinite(ratio.value())) {
+                bands.add(questions.get(q).band().orElseThrow());
+                ratios.add(ratio);
+            }
         }
-        Estimate ratio = tries.ratio(from, to, t, change.question());
-        if (ratio.low() > 2) {
-            return times(ratio);
-        }
-        Estimate less = new Estimate(ratio.value() - 1, ratio.low() - 1, ratio.high() - 1);
-        return said(less, tries.isDrawn(), x -> Numbers.of(100 * Math.abs(x), 2), " %");
-    }
-
-    private String times(Estimate ratio) {
-        String text = Numbers.of(ratio.value(), 2) + " times as high";
-        return tries.isDrawn()
-                ? text + " (" + Numbers.of(ratio.low(), 2) + " to " + Numbers.of(ratio.high(), 2) + " times)"
-                : text;
-    }
-
-    /** How a number is written. */
-    @FunctionalInterface
-    private interface Writing {
-        String of(double value);
-    }
-
-    private static String said(Estimate e, boolean drawn, Writing number, String unit) {
-        if (!Double.isFinite(e.value())) {
-            return NOTHING;
-        } else if (!drawn) {
-            return e.value() == 0 ? "the same" : number.of(e.value()) + unit + side(e.value());
-        } else if (e.low() > 0 || e.high() < 0) {
-            boolean up = e.low() > 0;
-            return number.of(e.value()) + unit + side(e.value()) + " (" + number.of(up ? e.low() : e.high()) + " to "
-                    + number.of(up ? e.high() : e.low()) + unit + ")";
-        } else if (e.low() == 0 && e.high() == 0) {
-            return "the same";
-        }
-        return "not told apart (" + number.of(e.low()) + unit + (e.low() < 0 ? " lower" : "") + " to "
-                + number.of(e.high()) + unit + (e.high() > 0 ? " higher" : "") + ")";
-    }
-
-    private static String side(double value) {
-        return value < 0 ? " lower" : " higher";
+        return new BandWords(bands, ratios, tries.isDrawn()).text();
     }
 
     private String best(Tries.Band band) {
@@ -150,16 +140,26 @@ final class StudyAnswer {
         if (band.best() < 0) {
             return NOTHING;
         } else if (band.low() == 0 && band.high() == last) {
-            return "none: the answer is flat, nothing from " + level(0) + " to " + level(last) + " is told apart from "
+            return "none: the answer is flat, nothing from " + level(0) + " to " + level(last) + " can be told from "
                     + level(band.best());
         }
-        String like = band.low() == band.high()
-                ? ""
-                : ", from which nothing between " + level(band.low()) + " and " + level(band.high()) + " is told apart";
+        String like = like(band);
         if (band.best() == 0 || band.best() == last) {
             return "none within what was tried: it is best at the end, " + level(band.best()) + like;
         }
         return level(band.best()) + like;
+    }
+
+    /** Which neighbours cannot be told from the best; empty if all can. */
+    private String like(Tries.Band band) {
+        if (band.low() < band.best() && band.high() > band.best()) {
+            return ", though nothing from " + level(band.low()) + " to " + level(band.high()) + " can be told from it";
+        } else if (band.low() == band.high()) {
+            return "";
+        }
+        int other = band.low() < band.best() ? band.low() : band.high();
+        String way = other < band.best() - 1 ? "anything down to " : other > band.best() + 1 ? "anything up to " : "";
+        return ", which cannot be told from " + way + level(other);
     }
 
     private String level(int level) {
@@ -167,7 +167,15 @@ final class StudyAnswer {
     }
 
     private String spoken(double at) {
-        return along.map(a -> a.spoken(at)).orElse(Numbers.of(at));
+        return along.map(a -> a.isMultiple() ? multiple(at, a.name()) : a.spoken(at))
+                .orElse(Numbers.of(at));
+    }
+
+    /** A multiple of what stands in the files as somebody says it who never saw them. */
+    private static String multiple(double of, String name) {
+        return Math.abs(of - 1) < 1e-9
+                ? "the " + name + " as it is"
+                : MULTIPLES.getOrDefault(Numbers.brief(of), Numbers.brief(of) + " times") + " the " + name;
     }
 
     private String first(Tries.Passing passing) {
@@ -179,16 +187,42 @@ final class StudyAnswer {
             return level(0) + " or less";
         }
         if (!tries.isDrawn()) {
-            return spoken(at.value());
+            return Double.isNaN(at.value())
+                    ? NOTHING
+                    : between(at.value(), passing.after().value());
         } else if (at.high() == tries.at(0)) {
             return "less than " + level(0);
         }
         String low = passing.atOnce() >= 0.05 ? "less than " + level(0) : spoken(at.low());
-        String high = Double.isNaN(at.high()) ? "more than " + end : spoken(at.high());
+        String high = Double.isNaN(passing.after().high())
+                ? "more than " + end
+                : spoken(passing.after().high());
         String middle = passing.atOnce() > 0.5
                 ? "less than " + level(0)
-                : Double.isNaN(at.value()) ? "more than " + end : spoken(at.value());
-        return middle + " (" + low + " to " + high + ")";
+                : Double.isNaN(passing.after().value())
+                        ? "more than " + end
+                        : between(at.value(), passing.after().value());
+        int unit = middle.lastIndexOf(' ');
+        String same = unit < 0 || along.filter(Factor::isMultiple).isPresent() ? "" : middle.substring(unit);
+        boolean shared = !same.isEmpty() && low.endsWith(same) && high.endsWith(same);
+        String left = passing.left() > 0
+                ? "; " + Numbers.brief(100 * passing.left()) + " % of the draws could not be ridden that far"
+                : "";
+        return middle + " (" + (shared ? low.substring(0, low.length() - same.length()) : low) + " to " + high + left
+                + ")";
+    }
+
+    /** One place, or two between which it lies. */
+    private String between(double from, double to) {
+        String last = spoken(to);
+        if (from == to) {
+            return last;
+        }
+        String first = spoken(from);
+        int unit = last.lastIndexOf(' ');
+        boolean shared =
+                unit >= 0 && along.filter(Factor::isMultiple).isEmpty() && first.endsWith(last.substring(unit));
+        return "between " + (shared ? first.substring(0, first.lastIndexOf(' ')) : first) + " and " + last;
     }
 
     private String order(Telling.Order order, int t) {
@@ -198,17 +232,13 @@ final class StudyAnswer {
                 .boxed()
                 .sorted(Comparator.comparingDouble(th -> tries.value(th, t, q).value()))
                 .toList();
-        StringBuilder text = new StringBuilder();
+        List<String> parts = new ArrayList<>();
         for (int i = 0; i < sorted.size(); i++) {
-            if (i > 0) {
-                text.append(
-                        tries.isDrawn() && tries.isLike(sorted.get(i - 1), sorted.get(i), t, q)
-                                ? ", not told apart from it "
-                                : ", then ");
-            }
-            text.append(name(sorted.get(i))).append(' ').append(value(tries.value(sorted.get(i), t, q), q));
+            String value = value(tries.value(sorted.get(i), t, q), q);
+            boolean alike = i > 0 && tries.isDrawn() && tries.isLike(sorted.get(i - 1), sorted.get(i), t, q);
+            parts.add(name(sorted.get(i)) + " " + (alike ? value.replaceFirst("\\)?$", "; not clearly more)") : value));
         }
-        return sorted.isEmpty() ? NOTHING : text.toString();
+        return parts.isEmpty() ? NOTHING : listed(parts);
     }
 
     private String name(int thing) {
@@ -230,7 +260,7 @@ final class StudyAnswer {
         int all = lower.size() + higher.size() + alike.size();
         add(parts, "lower", lower, all);
         add(parts, "higher", higher, all);
-        add(parts, "not told apart", alike, all);
+        add(parts, ALIKE, alike, all);
         return parts.isEmpty() ? NOTHING : String.join(", ", parts);
     }
 
@@ -240,7 +270,8 @@ final class StudyAnswer {
         }
     }
 
-    private static String listed(List<String> words) {
+    /** With commas, and an "and" before the last. */
+    static String listed(List<String> words) {
         int last = words.size() - 1;
         return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }

@@ -1,5 +1,7 @@
 package org.ridewright.report;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.ridewright.figure.AxisSpec;
 import org.ridewright.study.CompareFindings;
@@ -25,7 +27,9 @@ public final class StudyFigures {
         if (findings instanceof SweepFindings sweep) {
             return SweepFigures.of(sweep);
         } else if (findings instanceof CompareFindings compare) {
-            return CompareFigures.of(compare);
+            List<FigureGroup> groups = new ArrayList<>(BandFigures.of(compare));
+            groups.addAll(CompareFigures.of(compare));
+            return groups;
         } else if (findings instanceof UncertaintyFindings uncertainty) {
             return SpreadFigures.of(uncertainty);
         } else if (findings instanceof ScreeningFindings screening) {
@@ -48,7 +52,16 @@ public final class StudyFigures {
     static AxisSpec axis(Factor factor) {
         AxisSpec axis = AxisSpec.of(
                 RideFigures.upperFirst(factor.name()), factor.isMultiple() ? "times as written" : unit(factor.unit()));
-        return factor.isByRatio() ? axis.logarithmic() : axis;
+        return factor.isByRatio() || isWide(factor) ? axis.logarithmic() : axis;
+    }
+
+    /** Whether listed multiples reach so far that equal steps would crowd the low ones. */
+    private static boolean isWide(Factor factor) {
+        if (!(factor instanceof Factor.Listed listed) || !factor.isMultiple()) {
+            return false;
+        }
+        double least = Collections.min(listed.shown());
+        return least > 0 && Collections.max(listed.shown()) / least >= 10;
     }
 
     /** Name of an answer as figures print it: a symbol stays as it is, with its index below the line. */
@@ -69,6 +82,11 @@ public final class StudyFigures {
 
     /** Name of a file. */
     static String file(String kind, Question question) {
-        return kind + "-" + RideName.slug(question.name());
+        return file(kind, question.name());
+    }
+
+    /** Name of a file. */
+    static String file(String kind, String of) {
+        return kind + "-" + RideName.slug(of);
     }
 }

@@ -150,6 +150,10 @@ public final class StudyJson {
                 } else {
                     node.putNull("best");
                 }
+                int written = compare.bestAsWritten(r, q);
+                if (compare.method().draws() > 0 && written >= 0) {
+                    node.put("best as written", compare.things().get(written));
+                }
                 ArrayNode things = node.putArray("values");
                 for (int th = 0; th < compare.things().size(); th++) {
                     ObjectNode thing = JsonNumbers.value(

@@ -3,8 +3,10 @@ package org.ridewright.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Correlated;
@@ -12,8 +14,8 @@ import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
 import org.ridewright.study.IndexFindings;
 import org.ridewright.study.Method;
+import org.ridewright.study.Places;
 import org.ridewright.study.Question;
-import org.ridewright.study.RideMeasure;
 import org.ridewright.study.ScreeningFindings;
 import org.ridewright.study.SearchRun;
 import org.ridewright.study.Study;
@@ -36,7 +38,14 @@ public final class StudyPage {
         model.put("reasons", findings.reasons());
         model.put("own", StudyAnswer.of(findings));
         model.put("drawn", true);
+        if (findings instanceof CompareFindings compare) {
+            BandTable bands = BandTable.of(compare);
+            model.put("bandHeads", bands.heads());
+            model.put("bandRows", bands.rows());
+        }
         model.put("asked", asked(findings));
+        int draws = DrawnShare.draws(findings);
+        model.put("held", draws > 0 ? DrawnShare.of(draws) : "");
         model.put("note", note(findings) + leftOut(findings));
         return Templates.render(TEMPLATE, model);
     }
@@ -107,11 +116,15 @@ public final class StudyPage {
         model.put("words", summary.words());
         model.put("groups", Templates.groups(groups, figures));
         List<List<String>> questions = new ArrayList<>();
+        Set<String> families = new HashSet<>();
         for (Question question : study.questions()) {
+            if (!families.add(question.family())) {
+                continue;
+            }
             questions.add(List.of(
-                    question.name(),
+                    question.family(),
                     RideFigures.upperFirst(question.title())
-                            + (question.place().isEmpty() && question.measure().places() != RideMeasure.Places.VEHICLE
+                            + (question.place().isEmpty() && question.measure().places() != Places.VEHICLE
                                     ? ", the worst "
                                             + question.measure().places().called()
                                     : ""),
@@ -123,7 +136,11 @@ public final class StudyPage {
 
     private static String asked(Findings findings) {
         String answers = String.join(
-                ", ", findings.study().questions().stream().map(Question::name).toList());
+                ", ",
+                findings.study().questions().stream()
+                        .map(Question::family)
+                        .distinct()
+                        .toList());
         if (findings instanceof SweepFindings sweep) {
             return "How " + answers + " depends on "
                     + String.join(
@@ -134,7 +151,7 @@ public final class StudyPage {
                                     .toList())
                     + ".";
         } else if (findings instanceof CompareFindings compare) {
-            return "How " + String.join(", ", compare.things()) + " compare in " + answers + ".";
+            return "How " + StudyAnswer.listed(compare.things()) + " compare in " + answers + ".";
         } else if (findings instanceof UncertaintyFindings uncertainty) {
             return "How well " + answers + " can be known, "
                     + uncertainty.method().uncertain().paths().size()
@@ -183,13 +200,13 @@ public final class StudyPage {
 
     private static String note(Findings findings) {
         if (findings instanceof CompareFindings compare) {
-            return "★ marks the best as written."
-                    + (compare.method().draws() > 0
-                            ? " In brackets: 90 % interval of the difference from the best one, over "
-                                    + compare.method().draws()
-                                    + " draws from the tolerances. Values of one path, such as those of the road or of one vehicle that is compared with "
-                                    + "itself, are drawn alike for all, so that what is common cancels."
-                            : "");
+            int draws = compare.method().draws();
+            return draws == 0
+                    ? "★ marks the best."
+                    : "★ marks the best by the median of the draws where they tell it from all others, ☆ where they do not; numbers are as written. In brackets: the difference from the best one in "
+                            + DrawnShare.counted(draws)
+                            + " from the tolerances. Values of one file, such as those of one vehicle that is compared with itself, are drawn alike for "
+                            + "all, so that what is common cancels.";
         } else if (findings instanceof UncertaintyFindings) {
             return "A tolerance is taken as one standard deviation: of lengths, angles and what is not positive as they are, of everything else by factors. "
                     + "Values that were calibrated together are drawn together.";

@@ -3,8 +3,8 @@ package org.ridewright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.ridewright.study.CompareFindings;
-import org.ridewright.study.Estimate;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
 import org.ridewright.study.IndexFindings;
@@ -43,6 +43,13 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
 
     /** Of all methods but a search. */
     public static StudySummary of(Findings findings) {
+        StudySummary told = told(findings);
+        List<String> sentences = new ArrayList<>(remarks(findings));
+        sentences.addAll(told.sentences());
+        return new StudySummary(told.heads(), told.rows(), told.words(), sentences);
+    }
+
+    private static StudySummary told(Findings findings) {
         if (findings instanceof SweepFindings sweep) {
             return sweep(sweep);
         } else if (findings instanceof CompareFindings compare) {
@@ -50,9 +57,9 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         } else if (findings instanceof UncertaintyFindings uncertainty) {
             return uncertainty(uncertainty);
         } else if (findings instanceof ScreeningFindings screening) {
-            return screening(screening);
+            return RankSummary.of(screening);
         }
-        return indices((IndexFindings) findings);
+        return RankSummary.of((IndexFindings) findings);
     }
 
     /** A number with its unit. */
@@ -141,6 +148,9 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         List<String> sentences = new ArrayList<>();
         for (int q = 0; q < compare.study().questions().size(); q++) {
             Question question = compare.study().questions().get(q);
+            if (question.band().isPresent()) {
+                continue;
+            }
             int[] wins = new int[compare.things().size()];
             int judged = 0;
             for (int r = 0; r < compare.rows().size(); r++) {
@@ -166,7 +176,7 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
     private static String cell(CompareFindings compare, int th, int r, int q, int best, Question question) {
         String value = with(compare.value(th, r, q), question);
         if (th == best) {
-            return "★ " + value;
+            return (compare.isClear(r, q) ? "★ " : "☆ ") + value;
         }
         QuantileSketch difference = compare.difference(th, r, q);
         return difference.count() == 0
@@ -178,36 +188,57 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         return (value > 0 ? "+" : "") + Numbers.of(value, 2);
     }
 
+    /** Which thing is best, in how many tests, and in how many of these the draws tell it from all others. */
     private static String verdict(CompareFindings compare, int q, Question question, int[] wins, int judged) {
         List<String> parts = new ArrayList<>();
         for (int th = 0; th < wins.length; th++) {
+            int thing = th;
             if (wins[th] > 0) {
-                parts.add(
-                        compare.things().get(th) + (judged == 1 ? "" : " in " + wins[th] + " of " + judged + " tests"));
+                long clear = IntStream.range(0, compare.rows().size())
+                        .filter(r -> compare.best(r, q) == thing && compare.isClear(r, q))
+                        .count();
+                String sure = compare.method().draws() == 0 || clear == wins[th]
+                        ? ""
+                        : clear == 0 ? ", not told from all others" : ", told from all others in " + clear;
+                parts.add(compare.things().get(th)
+                        + (judged == 1 ? "" : " in " + wins[th] + " of " + judged + " tests")
+                        + sure);
             }
         }
-        String text = "Best in " + question.title() + ": " + String.join(", ", parts) + ".";
-        int sure = 0;
-        int all = 0;
-        for (int r = 0; r < compare.rows().size(); r++) {
-            for (int th = 0; th < wins.length; th++) {
-                QuantileSketch difference = compare.difference(th, r, q);
-                if (difference.count() > 0) {
-                    all++;
-                    sure += difference.quantile(0.05) * difference.quantile(0.95) > 0 ? 1 : 0;
-                }
-            }
-        }
-        return all == 0
+        String text = RideFigures.upperFirst(question.title()) + ": best is " + String.join("; ", parts) + ".";
+        long otherwise = IntStream.range(0, compare.rows().size())
+                .filter(r -> compare.best(r, q) >= 0
+                        && compare.bestAsWritten(r, q) >= 0
+                        && compare.bestAsWritten(r, q) != compare.best(r, q))
+                .count();
+        return otherwise == 0
                 ? text
-                : text + " Of " + all + (all == 1 ? " difference" : " differences") + " from the best, " + sure
-                        + (sure == 1 ? " is" : " are") + " beyond what the tolerances leave open (90 %).";
+                : text + " As written, another one is best"
+                        + (judged == 1 ? "" : " in " + otherwise + " of " + judged + " tests")
+                        + "; the files as written are one case among many.";
+    }
+
+    /** What no table shows: that the base fails, or that something has nothing beside it. */
+    private static List<String> remarks(Findings findings) {
+        List<String> remarks = new ArrayList<>();
+        if (!findings.baseFailure().isEmpty() && findings.failed() < findings.runs()) {
+            remarks.add("As written, the base cannot be ridden in full, though other runs can: "
+                    + findings.baseFailure().replaceFirst("\\.?\\s*$", "."));
+        }
+        if (findings instanceof CompareFindings compare && !compare.leftOut().isEmpty()) {
+            List<String> left = compare.leftOut();
+            remarks.add("Left out, since nothing else goes through the same test: "
+                    + String.join("; ", left.subList(0, Math.min(6, left.size())))
+                    + (left.size() > 6 ? "; and " + (left.size() - 6) + " more" : "") + ".");
+        }
+        return remarks;
     }
 
     private static StudySummary uncertainty(UncertaintyFindings findings) {
         List<List<String>> rows = new ArrayList<>();
         List<String> sentences = new ArrayList<>();
         boolean along = findings.method().along().isPresent();
+        boolean few = DrawnShare.isFew(findings.method().draws());
         for (int q = 0; q < findings.study().questions().size(); q++) {
             Question question = findings.study().questions().get(q);
             for (int t = 0; t < findings.tests().size() && !findings.base().isEmpty(); t++) {
@@ -230,7 +261,10 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
                     QuantileSketch spread = findings.spread(0, t, q);
                     sentences.add(String.format(
                             Locale.ROOT,
-                            "%s%s is between %s and %s with 90 %% probability, as far as the tolerances go; as written %s.",
+                            few
+                                    ? "%s%s is between %s and %s in all "
+                                            + findings.method().draws() + " draws; as written %s."
+                                    : "%s%s is between %s and %s with 90 %% probability, as far as the tolerances go; as written %s.",
                             RideFigures.upperFirst(question.title()),
                             findings.tests().size() > 1 ? " (" + test + ")" : "",
                             with(spread.quantile(0.05), question),
@@ -242,10 +276,13 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         List<String> heads = new ArrayList<>(List.of("Answer", "Ride test"));
         if (along) {
             heads.add("At");
-            sentences.add("At each " + findings.method().along().get().factor().name()
-                    + ", 90 % of the draws lie within the wide band.");
+            sentences.add("At each " + findings.method().along().get().factor().name() + ", "
+                    + DrawnShare.of(findings.method().draws()) + " lie within the wide band.");
         }
-        heads.addAll(along ? List.of("5 %", "Median", "95 %") : List.of("As written", "5 %", "Median", "95 %"));
+        if (!along) {
+            heads.add("As written");
+        }
+        heads.addAll(few ? List.of("Least", "Median", "Greatest") : List.of("5 %", "Median", "95 %"));
         return new StudySummary(heads, rows, 2, sentences);
     }
 
@@ -254,138 +291,6 @@ public record StudySummary(List<String> heads, List<List<String>> rows, int word
         return at(factor, findings.axis()[slot])
                 .substring(factor.name().length())
                 .strip();
-    }
-
-    private static StudySummary screening(ScreeningFindings findings) {
-        List<List<String>> rows = new ArrayList<>();
-        List<String> sentences = new ArrayList<>();
-        for (int q = 0; q < findings.study().questions().size(); q++) {
-            Question question = findings.study().questions().get(q);
-            for (int t = 0; t < findings.tests().size() && !findings.base().isEmpty(); t++) {
-                int test = t;
-                int asked = q;
-                if (!findings.effects(t, q).isTold()) {
-                    long left = findings.effects(t, q).left();
-                    sentences.add(untold(
-                            question,
-                            findings.tests().get(t),
-                            left,
-                            left + findings.effects(t, q).used(),
-                            "jumps lead to or from"));
-                    continue;
-                }
-                int[] ranked = RankFigures.ranked(
-                        findings.factors().size(),
-                        f -> findings.effects(test, asked).size(f));
-                for (int f : ranked) {
-                    Estimate size = findings.effects(t, q).size(f);
-                    rows.add(List.of(
-                            question.name(),
-                            findings.tests().get(t),
-                            findings.factors().get(f).name(),
-                            with(size.value(), question),
-                            interval(size),
-                            Numbers.of(findings.effects(t, q).mean(f).value()),
-                            Numbers.of(findings.effects(t, q).deviation(f).value())));
-                }
-                Estimate first = findings.effects(t, q).size(ranked[0]);
-                sentences.add(strongest(
-                        question,
-                        findings.tests().size() > 1 ? findings.tests().get(t) : "",
-                        findings.factors(),
-                        ranked,
-                        first,
-                        ranked.length > 1 ? findings.effects(t, q).size(ranked[1]) : first,
-                        "moves"));
-            }
-        }
-        return new StudySummary(
-                List.of("Answer", "Ride test", "Value", "μ*, mean size of effect", "90 % of it", "μ, mean effect", "σ"),
-                rows,
-                3,
-                sentences);
-    }
-
-    private static String untold(Question question, String test, long left, long all, String what) {
-        return "What moves " + question.name() + " (" + test + ") is not told: " + left + " of " + all + " " + what
-                + " a run that gave no such answer, and with more than a tenth left out the rest says too little of the whole.";
-    }
-
-    private static String strongest(
-            Question question,
-            String test,
-            List<Factor> factors,
-            int[] ranked,
-            Estimate first,
-            Estimate second,
-            String verb) {
-        if (!(first.value() > 0)) {
-            return "Nothing that varied " + verb + " " + question.name() + (test.isEmpty() ? "." : " (" + test + ").");
-        }
-        boolean clear = ranked.length == 1 || first.low() > second.high();
-        return RideFigures.upperFirst(factors.get(ranked[0]).name()) + " " + verb + " " + question.name()
-                + (test.isEmpty() ? "" : " (" + test + ")") + " most"
-                + (clear
-                        ? "."
-                        : ", but not by more than the intervals leave open: "
-                                + factors.get(ranked[1]).name() + " may matter as much.");
-    }
-
-    private static String interval(Estimate estimate) {
-        return Numbers.of(estimate.low()) + " to " + Numbers.of(estimate.high());
-    }
-
-    private static StudySummary indices(IndexFindings findings) {
-        List<List<String>> rows = new ArrayList<>();
-        List<String> sentences = new ArrayList<>();
-        for (int q = 0; q < findings.study().questions().size(); q++) {
-            Question question = findings.study().questions().get(q);
-            for (int t = 0; t < findings.tests().size() && !findings.base().isEmpty(); t++) {
-                int test = t;
-                int asked = q;
-                if (!findings.indices(t, q).isTold()) {
-                    long left = findings.indices(t, q).left();
-                    sentences.add(untold(
-                            question,
-                            findings.tests().get(t),
-                            left,
-                            left + findings.indices(t, q).used(),
-                            "points need"));
-                    continue;
-                }
-                int[] ranked = RankFigures.ranked(
-                        findings.factors().size(),
-                        f -> findings.indices(test, asked).total(f));
-                for (int f : ranked) {
-                    Estimate total = findings.indices(t, q).total(f);
-                    Estimate first = findings.indices(t, q).first(f);
-                    rows.add(List.of(
-                            question.name(),
-                            findings.tests().get(t),
-                            findings.factors().get(f).name(),
-                            Numbers.of(first.value(), 2),
-                            Numbers.of(first.low(), 2) + " to " + Numbers.of(first.high(), 2),
-                            Numbers.of(total.value(), 2),
-                            Numbers.of(total.low(), 2) + " to " + Numbers.of(total.high(), 2)));
-                }
-                Estimate first = findings.indices(t, q).total(ranked[0]);
-                sentences.add(strongest(
-                                question,
-                                findings.tests().size() > 1 ? findings.tests().get(t) : "",
-                                findings.factors(),
-                                ranked,
-                                first,
-                                ranked.length > 1 ? findings.indices(t, q).total(ranked[1]) : first,
-                                "moves")
-                        + " All together leave it uncertain by "
-                        + with(findings.indices(t, q).deviation().value(), question) + " (one standard deviation).");
-            }
-        }
-        return new StudySummary(
-                List.of("Answer", "Ride test", "Value", "First order", "90 % of it", "Total", "90 % of it"),
-                rows,
-                3,
-                sentences);
     }
 
     /** Of a search. */

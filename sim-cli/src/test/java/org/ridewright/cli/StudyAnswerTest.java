@@ -94,10 +94,20 @@ class StudyAnswerTest {
         // the rate of the second is fixed where that of the first is drawn about it
         assertThat(answered(
                         "compare: {draws: 16, variants: [{called: drawn}, {called: fixed, with: {" + SOFT
-                                + ": × 1}}]}\n",
+                                + ": 20 kN/m}}]}\n",
                         "It is {fixed}; {same}.",
                         "fixed: {change: peak, from: drawn, to: fixed}, same: {change: swing, from: drawn, to: drawn}"))
-                .matches("It is not told apart \\(.* lower to .* higher\\); the same\\.");
+                .matches("It is neither clearly lower nor higher \\(.* lower to .* higher\\); the same\\.");
+    }
+
+    @Test
+    void onceTheDrawnValueIsTheSame() throws IOException {
+        assertThat(answered(
+                        "compare: {draws: 16, variants: [{called: drawn}, {called: once, with: {" + SOFT
+                                + ": × 1}}]}\n",
+                        "It is {once}.",
+                        "once: {change: peak, from: drawn, to: once}"))
+                .isEqualTo("It is the same.");
     }
 
     @Test
@@ -106,7 +116,7 @@ class StudyAnswerTest {
                         "sweep: {vary: " + SOFT + ", called: rate, from: × 0.5, to: × 2, steps: 4}\n",
                         "It is {best}.",
                         "best: {best: peak}"))
-                .isEqualTo("It is none within what was tried: it is best at the end, × 0.5.");
+                .isEqualTo("It is none within what was tried: it is best at the end, half the rate.");
     }
 
     @Test

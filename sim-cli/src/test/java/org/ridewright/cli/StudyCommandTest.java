@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ridewright.study.Journal;
 
 class StudyCommandTest {
     private static final String VEHICLE = """
@@ -156,6 +157,35 @@ class StudyCommandTest {
         assertThat(Files.readAllBytes(folder.resolve("results/runs.csv"))).isEqualTo(table);
         assertThat(study("results", "--afresh")).isZero();
         assertThat(Files.readAllBytes(folder.resolve("results/runs.csv"))).isEqualTo(table);
+    }
+
+    @Test
+    void aPartBegunAfreshLeavesTheOthersAlone() throws IOException {
+        study("joined", "--part", "1/2");
+        study("joined", "--part", "2/2");
+        byte[] other = Files.readAllBytes(folder.resolve("joined.runs/part-2-of-2.journal"));
+        byte[] own = Files.readAllBytes(folder.resolve("joined.runs/part-1-of-2.journal"));
+        assertThat(study("joined", "--part", "1/2", "--afresh", "--threads", "1"))
+                .isZero();
+
+        assertThat(folder.resolve("joined.runs/part-2-of-2.journal")).hasBinaryContent(other);
+        assertThat(Files.size(folder.resolve("joined.runs/part-1-of-2.journal")))
+                .isEqualTo(own.length);
+        assertThat(study("joined", "--join")).isZero();
+    }
+
+    @Test
+    void runsThatAnotherProcessIsWritingAreNotForgotten() throws IOException {
+        study("joined", "--part", "1/2");
+        Path busy = folder.resolve("joined.runs/part-2-of-2.journal");
+        try (Journal journal = Journal.open(busy, "Test")) {
+            byte[] first = Files.readAllBytes(folder.resolve("joined.runs/part-1-of-2.journal"));
+            assertThat(study("joined", "--afresh")).isEqualTo(ExitCode.NOT_WRITTEN);
+
+            assertThat(err.toString()).contains("part-2-of-2.journal", "in use by another process");
+            assertThat(folder.resolve("joined.runs/part-1-of-2.journal")).hasBinaryContent(first);
+            assertThat(journal).isNotNull();
+        }
     }
 
     @Test

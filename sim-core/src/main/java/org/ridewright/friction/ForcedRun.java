@@ -68,7 +68,7 @@ public final class ForcedRun {
         leaves = new ArrayList<>();
         for (int e = 0; e < equations.elements().size(); e++) {
             Element element = equations.elements().get(e);
-            stages.add(new boolean[element.law().stages().count()]);
+            stages.add(new boolean[element.law().allStages().count()]);
             if (Leaves.rubs(element)) {
                 leaves.add(e);
             }

@@ -12,6 +12,7 @@ import org.ridewright.ride.RideBench;
 import org.ridewright.ride.Scenario;
 import org.ridewright.study.Answer;
 import org.ridewright.study.Factor;
+import org.ridewright.study.Levels;
 import org.ridewright.study.Method;
 import org.ridewright.study.Question;
 import org.ridewright.study.StudyBench;
@@ -20,9 +21,11 @@ import org.ridewright.study.Variant;
 
 /** Reads the sentences that a study makes from its numbers, and what fills their blanks. */
 final class AnswerReader {
-    private static final String[] KINDS = {"value", "change", "best", "first", "order", "where", "found", "binding"};
+    private static final String[] KINDS = {
+        "value", "change", "best", "first", "order", "where", "bands", "found", "binding"
+    };
     private static final String[] KEYS = {
-        "value", "change", "best", "first", "order", "where", "found", "binding", "of", "from", "to", "against",
+        "value", "change", "best", "first", "order", "where", "bands", "found", "binding", "of", "from", "to", "against",
         "above", "below", "as", "on"
     };
     private static final Words<Boolean> LIMITS = Words.of("what may bind", List.of(true), limits -> "limits");
@@ -139,6 +142,11 @@ final class AnswerReader {
             case "best" -> onAxis(part, "best") ? Optional.of(new Telling.Best(q, on.get())) : Optional.empty();
             case "first" -> onAxis(part, "first") ? first(part, q, on.get()) : Optional.empty();
             case "order" -> Optional.of(new Telling.Order(q, on.get()));
+            case "bands" ->
+                thing(part, "from")
+                        .flatMap(from -> thing(part, "to")
+                                .map(to ->
+                                        new Telling.Bands(asked.bands(q), from, to, on.get())));
             default ->
                 thing(part, "of")
                         .flatMap(of -> thing(part, "against").map(than -> new Telling.Where(q, of, than, on.get())));
@@ -212,7 +220,7 @@ final class AnswerReader {
     private record Subjects(
             List<String> names, boolean isAxis, Optional<Method.Swept> swept, Optional<Method.Search> search) {
         /** More levels than these are not all kept. */
-        static final int MOST = 401;
+        static final int MOST = Levels.MOST;
 
         static Optional<Subjects> of(Method method, List<Variant> variants) {
             if (method instanceof Method.Compare compare) {

@@ -59,11 +59,34 @@ final class AskedReader {
         return RideBench.tests(scenario).stream().map(StudyBench::labels).toList();
     }
 
-    /** The number of the answer that a key names. */
+    /** The number of the answer that a key names; of a family of bands, which {@code bands} alone asks for, that of its first band. */
     Optional<Integer> question(Part part, String key) {
-        List<String> names = questions.stream().map(Question::name).toList();
+        boolean bands = key.equals("bands");
+        List<String> names = questions.stream()
+                .map(q -> bands && q.band().isPresent() ? q.family() : bands ? "" : q.name())
+                .toList();
+        List<String> known = names.stream().filter(n -> !n.isEmpty()).distinct().toList();
+        if (known.isEmpty()) {
+            part.reading()
+                    .problem(
+                            part.node(key).orElseThrow(),
+                            "",
+                            "needs an answer in third octaves",
+                            "'third octaves' or 'feet third octaves' among the answers",
+                            "add one of them to 'answers', or write 'change'");
+            return Optional.empty();
+        }
         return part.textIfAny(key, "one of the answers")
-                .flatMap(text -> one(part, key, names.indexOf(text), text, "is not among the answers", names));
+                .flatMap(text -> one(part, key, names.indexOf(text), text, "is not among the answers", known));
+    }
+
+    /** The numbers of the bands of an answer in third octaves, lowest first. */
+    List<Integer> bands(int question) {
+        String family = questions.get(question).family();
+        return IntStream.range(0, questions.size())
+                .filter(q -> questions.get(q).family().equals(family))
+                .boxed()
+                .toList();
     }
 
     /** The answer that {@code answer} names, the first unless it must be named, where {@code on} says; the worst of several tests counts. */

@@ -5,12 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.ridewright.quantity.Measure;
-import org.ridewright.quantity.Measures;
+import org.ridewright.quantity.Multiple;
 import org.ridewright.quantity.NamedValue;
-import org.ridewright.quantity.QuantityFormatException;
 import org.ridewright.quantity.QuantityKind;
 import org.ridewright.quantity.UnfitValueException;
 import org.ridewright.study.Factor;
@@ -18,8 +15,6 @@ import org.ridewright.study.Method;
 
 /** Reads what varies in a study, and checks that its base has it. */
 final class FactorReader {
-    private static final Pattern TIMES = Pattern.compile("[×x]\\s*([0-9.]+(?:[eE][-+]?[0-9]+)?)");
-    private static final Pattern AMOUNT = Pattern.compile("([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*([^0-9\\s].*)?");
     private static final Words<Boolean> SPACINGS =
             Words.of("a spacing of steps", List.of(false, true), byRatio -> byRatio ? "logarithmic" : "linear");
     private static final int MOST_STEPS = 10_000;
@@ -75,9 +70,13 @@ final class FactorReader {
             return Optional.empty();
         }
         String name = name(part, paths);
-        Matcher timesFrom = TIMES.matcher(from.get().strip());
-        Matcher timesTo = TIMES.matcher(to.get().strip());
-        if (timesFrom.matches() || timesTo.matches()) {
+        if (!isReadable(part, part.node("from").orElseThrow())
+                || !isReadable(part, part.node("to").orElseThrow())) {
+            return Optional.empty();
+        }
+        Optional<Multiple> timesFrom = Multiple.parse(from.get());
+        Optional<Multiple> timesTo = Multiple.parse(to.get());
+        if (timesFrom.isPresent() || timesTo.isPresent()) {
             return multiples(part, name, paths, timesFrom, timesTo, byRatio);
         }
         Optional<NamedValue> value = value(part, paths.get(0));
@@ -93,17 +92,22 @@ final class FactorReader {
         if (low.isEmpty() || high.isEmpty()) {
             return Optional.empty();
         }
-        Unit unit = Unit.of(from.get(), low.get()).same(Unit.of(to.get(), high.get()), kind);
+        AuthorsUnit unit = AuthorsUnit.of(from.get(), low.get()).same(AuthorsUnit.of(to.get(), high.get()), kind);
         return checked(
                 part,
                 new Factor.Range(name, unit.name(), paths, unit.of(low.get()), unit.of(high.get()), byRatio, false));
     }
 
     private Optional<Factor> multiples(
-            Part part, String name, List<String> paths, Matcher from, Matcher to, boolean byRatio) {
-        boolean both = from.matches() && to.matches();
+            Part part,
+            String name,
+            List<String> paths,
+            Optional<Multiple> from,
+            Optional<Multiple> to,
+            boolean byRatio) {
+        boolean both = from.isPresent() && to.isPresent();
         if (!both) {
-            Node node = part.node(from.matches() ? "to" : "from").orElseThrow();
+            Node node = part.node(from.isPresent() ? "to" : "from").orElseThrow();
             part.reading()
                     .problem(
                             node,
@@ -118,10 +122,32 @@ final class FactorReader {
                 return Optional.empty();
             }
         }
+        for (String end : List.of("from", "to")) {
+            Node node = part.node(end).orElseThrow();
+            if (!fits(part, node, paths, ((Node.Scalar) node).text())) {
+                return Optional.empty();
+            }
+        }
         return checked(
                 part,
-                new Factor.Multiple(
-                        name, paths, Double.parseDouble(from.group(1)), Double.parseDouble(to.group(1)), byRatio));
+                new Factor.Multiple(name, paths, from.get().factor(), to.get().factor(), byRatio));
+    }
+
+    /** Whether what begins as a multiple is one. */
+    private static boolean isReadable(Part part, Node node) {
+        try {
+            Multiple.parse(((Node.Scalar) node).text());
+            return true;
+        } catch (UnfitValueException none) {
+            part.reading()
+                    .problem(
+                            node,
+                            "",
+                            VariantReader.oneLine(none),
+                            "a multiple such as × 1.2",
+                            "write one number behind the sign");
+            return false;
+        }
     }
 
     /** Whether the file takes whole numbers alone there: a seed, a count. */
@@ -205,8 +231,13 @@ final class FactorReader {
         }
         String name = name(part, paths);
         Optional<NamedValue> value = valueIfAny(paths.get(0));
-        if (words.stream().allMatch(w -> TIMES.matcher(w.strip()).matches())) {
-            return listedMultiples(part, name, paths, words);
+        if (!items.stream().allMatch(item -> isReadable(part, item))) {
+            return Optional.empty();
+        }
+        List<Multiple> multiples =
+                words.stream().map(Multiple::parse).flatMap(Optional::stream).toList();
+        if (multiples.size() == words.size()) {
+            return listedMultiples(part, name, paths, items, multiples);
         }
         Optional<QuantityKind> kind = value.flatMap(NamedValue::measure).map(Measure::kind);
         if (kind.isPresent()) {
@@ -232,15 +263,19 @@ final class FactorReader {
                 : Optional.empty();
     }
 
-    private Optional<Method.Swept> listedMultiples(Part part, String name, List<String> paths, List<String> words) {
+    private Optional<Method.Swept> listedMultiples(
+            Part part, String name, List<String> paths, List<Node> items, List<Multiple> multiples) {
         for (String path : paths) {
             if (value(part, path).isEmpty()) {
                 return Optional.empty();
             }
         }
-        List<Double> numbers = words.stream()
-                .map(w -> Double.valueOf(w.strip().replaceFirst("^[×x]\\s*", "")))
-                .toList();
+        for (Node item : items) {
+            if (!fits(part, item, paths, ((Node.Scalar) item).text())) {
+                return Optional.empty();
+            }
+        }
+        List<Double> numbers = multiples.stream().map(Multiple::factor).toList();
         List<String> texts = numbers.stream().map(n -> "× " + n).toList();
         return Optional.of(
                 new Method.Swept(new Factor.Listed(name, "1", paths, texts, numbers), counting(numbers.size())));
@@ -259,11 +294,11 @@ final class FactorReader {
             measures.add(measure.get());
             words.add(((Node.Scalar) item).text());
         }
-        Unit unit = Unit.of(words.get(0), measures.get(0));
+        AuthorsUnit unit = AuthorsUnit.of(words.get(0), measures.get(0));
         for (int i = 1; i < words.size(); i++) {
-            unit = unit.same(Unit.of(words.get(i), measures.get(i)), kind);
+            unit = unit.same(AuthorsUnit.of(words.get(i), measures.get(i)), kind);
         }
-        Unit shown = unit;
+        AuthorsUnit shown = unit;
         return Optional.of(new Method.Swept(
                 new Factor.Listed(
                         name,
@@ -294,7 +329,7 @@ final class FactorReader {
                             item,
                             word,
                             "cannot be: " + VariantReader.oneLine(unfit),
-                            "a word that may stand at " + paths.get(0),
+                            "what may stand at " + paths.get(0),
                             "correct it");
             return false;
         }
@@ -356,37 +391,5 @@ final class FactorReader {
 
     private static Optional<Measure> measure(Part part, String key, QuantityKind kind) {
         return part.node(key).flatMap(node -> new Values(part.reading()).measure(node, kind));
-    }
-
-    /** The unit in which an author writes, so that figures and tables can too. */
-    private record Unit(String name, double inSi) {
-        static Unit of(String text, Measure measure) {
-            Matcher amount = AMOUNT.matcher(text.strip());
-            String unit = amount.matches() && amount.group(2) != null
-                    ? amount.group(2).strip()
-                    : "";
-            boolean plain = !unit.isEmpty() && !unit.matches(".*[±(\\[].*") && !unit.matches(".*\\d\\s.*");
-            return plain ? of(unit, measure.kind()) : ofSi(measure.kind());
-        }
-
-        private static Unit of(String unit, QuantityKind kind) {
-            try {
-                return new Unit(unit, Measures.parse("1 " + unit, kind).value());
-            } catch (QuantityFormatException none) {
-                return ofSi(kind);
-            }
-        }
-
-        private static Unit ofSi(QuantityKind kind) {
-            return new Unit(kind.siUnit(), 1);
-        }
-
-        Unit same(Unit other, QuantityKind kind) {
-            return equals(other) ? this : ofSi(kind);
-        }
-
-        double of(Measure measure) {
-            return measure.value() / inSi;
-        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Correlated;
 import org.ridewright.study.Draws;
 import org.ridewright.study.Factor;
@@ -135,15 +136,57 @@ final class MethodReader {
         int draws = part.count("draws", 2, 0);
         List<Uncertain> uncertain = new ArrayList<>();
         for (VariantReader.Base each : bases) {
-            uncertain.add(draws > 0 ? UncertainReader.chosen(part, each.document()) : new Uncertain(List.of()));
+            uncertain.add(draws > 0 ? UncertainReader.together(part, each.document()) : new Uncertain(List.of()));
         }
-        return Optional.of(new Method.Compare(
+        Method.Compare compare = new Method.Compare(
                 by,
                 draws,
                 part.wordIfAny("method", DRAWS).orElse(Draws.Kind.SOBOL),
                 part.seed(),
                 uncertain,
-                ranges(part)));
+                ranges(part));
+        boolean refused = tooMany(part, compare.dimensions(), 1)
+                || refuseExchangedVehicles(part, draws)
+                || refuseNothingInCommon(part, which.get(), by);
+        return refused ? Optional.empty() : Optional.of(compare);
+    }
+
+    /** Tolerances are those of the files that the base names. */
+    private boolean refuseExchangedVehicles(Part part, int draws) {
+        Optional<String> path = variants.stream()
+                .flatMap(v -> v.texts().keySet().stream())
+                .filter(p -> p.strip().matches("vehicles(\\[[^\\]]*](\\.file)?)?"))
+                .findFirst();
+        if (draws == 0 || path.isEmpty()) {
+            return false;
+        }
+        part.reading()
+                .problem(
+                        part.node("draws").orElseThrow(),
+                        Integer.toString(draws),
+                        "draws from the tolerances of the base's vehicle files, but " + path.get()
+                                + " puts another vehicle in its place",
+                        "variants that keep the vehicle, or have a base of their own",
+                        "write a scenario with the other vehicle and name it by 'base' in the variant");
+        return true;
+    }
+
+    private boolean refuseNothingInCommon(Part part, String key, Method.By by) {
+        if (part.reading().isSpoiltWithin(part.path()) || CompareFindings.haveTestsInCommon(variants, by)) {
+            return false;
+        }
+        part.reading()
+                .problem(
+                        part.node(key).orElseThrow(),
+                        "",
+                        "puts side by side what has no ride test in common",
+                        by == Method.By.LOAD_CASES
+                                ? "two load cases at least of one vehicle"
+                                : "two at least that go over the same road at the same speed, under load cases of the same name or one load case each",
+                        by == Method.By.LOAD_CASES
+                                ? "add a load case to the vehicle in the base"
+                                : "give them the same speeds and load cases in the base");
+        return true;
     }
 
     private Optional<Method> uncertainty(Part study) {
@@ -158,8 +201,9 @@ final class MethodReader {
                 return Optional.empty();
             }
         }
-        Uncertain uncertain = UncertainReader.chosen(part, base.document());
-        return tooMany(part, uncertain.dimensions(), 1)
+        Uncertain uncertain = UncertainReader.together(part, base.document());
+        List<Factor> ranges = ranges(part);
+        return tooMany(part, uncertain.dimensions() + ranges.size(), 1)
                 ? Optional.empty()
                 : Optional.of(new Method.Uncertainty(
                         along,
@@ -167,7 +211,7 @@ final class MethodReader {
                         part.wordIfAny("method", DRAWS).orElse(Draws.Kind.SOBOL),
                         part.seed(),
                         uncertain,
-                        ranges(part)));
+                        ranges));
     }
 
     private List<Factor> ranges(Part part) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.ridewright.quantity.QuantityKind;
 import org.ridewright.road.MeasuredProfile;
 import org.ridewright.road.Surface.Measured;
@@ -25,11 +26,16 @@ final class ProfileReader {
             Words.of("a treatment of spikes", List.of(false, true), removed -> removed ? "left out" : "kept");
 
     private final Path folder;
+    private final Consumer<Path> opened;
     private final Set<InputProblem> problems = new LinkedHashSet<>();
 
-    /** @param folder from which the names of profile files are reckoned */
-    ProfileReader(Path folder) {
+    /**
+     * @param folder from which the names of profile files are reckoned
+     * @param opened is told every file that is read
+     */
+    ProfileReader(Path folder, Consumer<Path> opened) {
         this.folder = folder;
+        this.opened = opened;
     }
 
     /** What is wrong with the profile files. */
@@ -80,6 +86,7 @@ final class ProfileReader {
             refuse(part, file, "is not there", fix);
             return Optional.empty();
         }
+        opened.accept(path);
         try {
             return Optional.of(ProfileFile.read(path, file, choice(part)));
         } catch (InputException broken) {

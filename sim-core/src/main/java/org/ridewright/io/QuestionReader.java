@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.ridewright.ride.RidePlaces;
 import org.ridewright.ride.Scenario;
+import org.ridewright.study.Places;
 import org.ridewright.study.Question;
 import org.ridewright.study.RideMeasure;
 
@@ -35,32 +36,28 @@ final class QuestionReader {
         Optional<RidePlaces> places = scenario.map(RidePlaces::of);
         Values values = new Values(study.reading());
         List<Question> questions = new ArrayList<>();
-        Set<Question> seen = new LinkedHashSet<>();
+        Set<String> seen = new LinkedHashSet<>();
         for (Node item : study.itemsOrOne("answers", "measures such as a_w, VDV or {measure: peak, at: driver}")) {
-            Optional<Question> question;
-            if (item instanceof Node.Mapping) {
-                Part part = Part.of(study.reading(), item, "an answer", "measure", "at");
-                question = part.has("measure")
-                        ? part.wordIfAny("measure", MEASURES)
-                                .map(m -> new Question(m, part.textIfAny("at", "the name of a place")))
-                        : Optional.empty();
-                if (!part.has("measure")) {
-                    part.missing("measure", MEASURES.called() + ": " + MEASURES.listed());
-                }
-                question.ifPresent(q -> places.ifPresent(p -> check(q, p, part)));
-            } else {
-                question = values.word(item, MEASURES).map(m -> new Question(m, Optional.empty()));
-            }
-            if (question.isPresent() && !seen.add(question.get())) {
+            List<Question> asked = asked(item, study, values, places);
+            if (!asked.isEmpty() && !seen.add(asked.get(0).family())) {
                 study.reading()
                         .problem(
                                 item,
-                                question.get().name(),
+                                asked.get(0).family(),
                                 "is asked twice",
                                 "each answer once",
                                 "remove one of them, or name another place with 'at'");
             }
-            question.ifPresent(questions::add);
+            if (!asked.isEmpty() && asked.get(0).measure().isInBands() && !study.has("compare")) {
+                study.reading()
+                        .problem(
+                                item,
+                                asked.get(0).family(),
+                                "are asked of a study that compares nothing",
+                                "third octaves in a study with 'compare', whose figure puts the bands of two things side by side",
+                                "ask for heave, jolt and buzz");
+            }
+            questions.addAll(asked);
         }
         if (study.has("answers") && questions.isEmpty() && !study.reading().isSpoiltWithin(study.path("answers"))) {
             study.reading()
@@ -72,6 +69,27 @@ final class QuestionReader {
                             "write answers: [a_w]");
         }
         return questions;
+    }
+
+    /** One, or one for each band; none if something is wrong, which is noted. */
+    private static List<Question> asked(Node item, Part study, Values values, Optional<RidePlaces> places) {
+        if (!(item instanceof Node.Mapping)) {
+            return values.word(item, MEASURES)
+                    .map(m -> Question.of(m, Optional.empty()))
+                    .orElse(List.of());
+        }
+        Part part = Part.of(study.reading(), item, "an answer", "measure", "at");
+        if (!part.has("measure")) {
+            part.missing("measure", MEASURES.called() + ": " + MEASURES.listed());
+            return List.of();
+        }
+        List<Question> asked = part.wordIfAny("measure", MEASURES)
+                .map(m -> Question.of(m, part.textIfAny("at", "the name of a place")))
+                .orElse(List.of());
+        if (!asked.isEmpty()) {
+            places.ifPresent(p -> check(asked.get(0), p, part));
+        }
+        return asked;
     }
 
     private static void check(Question question, RidePlaces places, Part part) {
@@ -92,7 +110,7 @@ final class QuestionReader {
         }
     }
 
-    private static Set<String> names(RideMeasure.Places kind, RidePlaces places) {
+    private static Set<String> names(Places kind, RidePlaces places) {
         Set<String> names = new LinkedHashSet<>();
         switch (kind) {
             case SEATS -> names.addAll(places.seats());

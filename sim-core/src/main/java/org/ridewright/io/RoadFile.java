@@ -46,7 +46,7 @@ public record RoadFile(String about, List<Road> roads) {
             return new RoadFile("", List.of(profile(file)));
         }
         Reading reading = new Reading(file.toString());
-        ProfileReader profiles = new ProfileReader(file.resolveSibling(""));
+        ProfileReader profiles = new ProfileReader(file.resolveSibling(""), opened -> {});
         Part top = Part.of(reading, TreeFile.read(file, reading), "a road file", KEYS);
         String about = top.textIfAny("about", "a text").orElse("");
         List<Road> roads = new RoadReader(new SurfaceReader(profiles)).read(top);

@@ -4,8 +4,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -27,7 +30,10 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
     private final Path file;
     private final ValueTree tree;
     private final Scenario scenario;
-    private final Map<Path, VehicleDocument> documents = new LinkedHashMap<>();
+    /** Of every vehicle file that was read, those that a change names included. */
+    private final Map<Path, VehicleDocument> documents = new ConcurrentHashMap<>();
+
+    private final Set<Path> roadFiles = ConcurrentHashMap.newKeySet();
     private final List<VehicleDocument> vehicles = new ArrayList<>();
     private final JointSpread own;
     private final Map<VehicleDocument, JointSpread> spreads = new LinkedHashMap<>();
@@ -36,11 +42,16 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
         this.file = file;
         Reading reading = new Reading(file.toString());
         TreeEdit.locate(top, reading);
-        scenario = ScenarioFile.described(top, reading, file, (index, path) -> {
-            VehicleDocument document = documents.computeIfAbsent(path, VehicleDocument::read);
-            vehicles.add(document);
-            return document.asWritten();
-        });
+        scenario = ScenarioFile.described(
+                top,
+                reading,
+                file,
+                (index, path) -> {
+                    VehicleDocument document = documents.computeIfAbsent(path, VehicleDocument::read);
+                    vehicles.add(document);
+                    return document.asWritten();
+                },
+                roadFiles::add);
         tree = new ValueTree(top, reading);
         own = JointSpread.independent(tree.values().stream()
                 .filter(value -> value.measure().filter(m -> m.tolerance() > 0).isPresent())
@@ -67,6 +78,20 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
     /** The files of its vehicles, in the order of the scenario. */
     public List<VehicleDocument> vehicles() {
         return List.copyOf(vehicles);
+    }
+
+    /** Where it stands. */
+    Path file() {
+        return file;
+    }
+
+    /** Every file that was read so far: its own, and those that it or a change to it names. */
+    Set<Path> files() {
+        Set<Path> files = new LinkedHashSet<>();
+        files.add(file);
+        files.addAll(documents.keySet());
+        files.addAll(roadFiles);
+        return files;
     }
 
     /** What is known of its own values that have a tolerance, those of its vehicles left out. */
@@ -124,6 +149,17 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
     }
 
     @Override
+    public List<String> meant(String path) {
+        Matcher ofVehicle = OF_VEHICLE.matcher(path.strip());
+        return ofVehicle.matches()
+                ? entrants(ofVehicle.group(1)).stream()
+                        .flatMap(i -> vehicles.get(i).meant(ofVehicle.group(2)).stream()
+                                .map(p -> vehiclePath(i, p)))
+                        .toList()
+                : tree.meant(path);
+    }
+
+    @Override
     public Scenario with(Map<String, String> texts) {
         Map<String, String> own = new LinkedHashMap<>();
         List<Map<String, String>> ofVehicles = IntStream.range(0, vehicles.size())
@@ -140,7 +176,7 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
         Node edited = tree.with(own);
         Reading reading = new Reading(file.toString());
         TreeEdit.locate(edited, reading);
-        return ScenarioFile.described(edited, reading, file, (i, path) -> vehicle(i, path, ofVehicles));
+        return ScenarioFile.described(edited, reading, file, (i, path) -> vehicle(i, path, ofVehicles), roadFiles::add);
     }
 
     @Override
@@ -170,10 +206,7 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
 
     /** Of the file that the scenario named from the first, unless the change names another. */
     private Vehicle vehicle(int index, Path path, List<Map<String, String>> changes) {
-        VehicleDocument known = documents.get(path);
-        if (known == null) {
-            known = VehicleDocument.read(path);
-        }
+        VehicleDocument known = documents.computeIfAbsent(path, VehicleDocument::read);
         Map<String, String> changed = index < changes.size() ? changes.get(index) : Map.of();
         return changed.isEmpty() ? known.asWritten() : known.with(changed);
     }

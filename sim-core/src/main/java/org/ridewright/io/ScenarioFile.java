@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.ridewright.ride.Scenario;
 import org.ridewright.ride.ScenarioCheck;
 
@@ -20,7 +21,8 @@ public final class ScenarioFile {
      */
     public static Scenario read(Path file) {
         Reading reading = new Reading(file.toString());
-        return described(tree(file, reading), reading, file, (index, vehicle) -> VehicleFile.read(vehicle));
+        return described(
+                tree(file, reading), reading, file, (index, vehicle) -> VehicleFile.read(vehicle), opened -> {});
     }
 
     /** @throws InputException if the file cannot be read, or is a vehicle file */
@@ -47,10 +49,14 @@ public final class ScenarioFile {
         return top;
     }
 
-    /** @throws InputException if the tree and the files that it names describe no scenario */
-    static Scenario described(Node top, Reading reading, Path file, EntrantReader.Source vehicles) {
+    /**
+     * @param opened is told every file of a measured road that is read
+     * @throws InputException if the tree and the files that it names describe no scenario
+     */
+    static Scenario described(
+            Node top, Reading reading, Path file, EntrantReader.Source vehicles, Consumer<Path> opened) {
         EntrantReader entrants = new EntrantReader(file.resolveSibling(""), vehicles);
-        ProfileReader profiles = new ProfileReader(file.resolveSibling(""));
+        ProfileReader profiles = new ProfileReader(file.resolveSibling(""), opened);
         Scenario scenario = new ScenarioReader(entrants, profiles).read(top, reading);
         reading.faults(ScenarioCheck.faults(scenario));
         List<InputProblem> problems = new ArrayList<>(reading.problems());

@@ -57,7 +57,7 @@ public final class StudyFile {
                 methods.variants(),
                 questions,
                 method.orElseThrow(),
-                Fingerprint.of(program, file, top, variants.files()),
+                Fingerprint.of(program, file, variants.files()),
                 answer);
         MethodReader.refuseHuge(reading, top, study.schedule().size());
         reading.throwIfAny();

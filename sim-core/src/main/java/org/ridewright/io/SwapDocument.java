@@ -6,10 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.ridewright.quantity.JointSpread;
 import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.Multiple;
 import org.ridewright.quantity.NamedValue;
 import org.ridewright.quantity.Spread;
 import org.ridewright.quantity.UnfitValueException;
@@ -23,8 +22,6 @@ import org.ridewright.why.SwappedRides;
  * it, by itself.
  */
 public final class SwapDocument implements SwappedRides {
-    private static final Pattern FACTOR = Pattern.compile("[×x]\\s*([0-9.]+(?:[eE][-+]?[0-9]+)?)");
-
     private final VehicleDocument vehicle;
     private final JointSpread joint;
     private final List<Swap> swaps;
@@ -128,8 +125,8 @@ public final class SwapDocument implements SwappedRides {
             int next = from;
             for (Map.Entry<String, String> text : texts.entrySet()) {
                 Measure measure = said.get(text.getKey());
-                Matcher factor = FACTOR.matcher(text.getValue());
-                boolean times = factor.matches();
+                Optional<Multiple> multiple = Multiple.parse(text.getValue());
+                boolean times = multiple.isPresent();
                 boolean tolerated = !times && measure != null && measure.tolerance() > 0;
                 exchanges.add(new Exchange(
                         text.getKey(),
@@ -137,7 +134,7 @@ public final class SwapDocument implements SwappedRides {
                         tolerated ? next++ : -1,
                         tolerated ? Spread.of(measure) : null,
                         times ? joint.paths().indexOf(canonical(text.getKey())) : -1,
-                        times ? Double.parseDouble(factor.group(1)) : Double.NaN));
+                        times ? multiple.get().factor() : Double.NaN));
             }
             return exchanges;
         } catch (UnfitValueException unfit) {
@@ -211,8 +208,8 @@ public final class SwapDocument implements SwappedRides {
             return Spread.written(exchange.spread().kind(), exchange.spread().at(w[exchange.own()]));
         }
         if (drawn && exchange.drawnAs() >= 0) {
-            return Spread.written(
-                    joint.spreads().get(exchange.drawnAs()).kind(), values.get(exchange.drawnAs()) * exchange.factor());
+            return new Multiple(exchange.factor())
+                    .of(joint.spreads().get(exchange.drawnAs()).kind(), values.get(exchange.drawnAs()));
         }
         return exchange.text();
     }

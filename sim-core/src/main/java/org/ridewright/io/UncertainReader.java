@@ -1,5 +1,6 @@
 package org.ridewright.io;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,6 +14,8 @@ import org.ridewright.study.Uncertain;
 final class UncertainReader {
     /** More items than any list of a file. */
     private static final int MOST_ITEMS = 60;
+    /** Correlations are written to a few decimals. */
+    private static final double UNCORRELATED = 1e-6;
 
     private UncertainReader() {}
 
@@ -23,19 +26,18 @@ final class UncertainReader {
                 .filter(v -> !v.path().matches("vehicles\\[\\d+]\\.vehicle\\..*"))
                 .filter(v -> v.measure().filter(m -> m.tolerance() > 0).isPresent())
                 .toList();
-        add(blocks, "", JointSpread.independent(own));
+        add(blocks, document.file(), "", JointSpread.independent(own));
         for (int i = 0; i < document.vehicles().size(); i++) {
-            add(
-                    blocks,
-                    ScenarioDocument.vehiclePath(i, ""),
-                    document.vehicles().get(i).spread());
+            VehicleDocument vehicle = document.vehicles().get(i);
+            add(blocks, vehicle.file(), ScenarioDocument.vehiclePath(i, ""), vehicle.spread());
         }
         return new Uncertain(blocks);
     }
 
-    private static void add(List<Uncertain.Block> blocks, String prefix, JointSpread joint) {
+    private static void add(List<Uncertain.Block> blocks, Path file, String prefix, JointSpread joint) {
         if (joint.size() > 0) {
-            blocks.add(new Uncertain.Block(prefix, joint, new LinkedHashSet<>(joint.paths())));
+            blocks.add(new Uncertain.Block(
+                    file.toAbsolutePath().normalize().toString(), prefix, joint, new LinkedHashSet<>(joint.paths())));
         }
     }
 
@@ -65,10 +67,45 @@ final class UncertainReader {
             Set<String> chosen = new LinkedHashSet<>(block.joint().paths());
             chosen.removeIf(path -> !wanted.contains(block.prefix() + path));
             if (!chosen.isEmpty()) {
-                blocks.add(new Uncertain.Block(block.prefix(), block.joint(), chosen));
+                blocks.add(new Uncertain.Block(block.source(), block.prefix(), block.joint(), chosen));
             }
         }
         return new Uncertain(blocks);
+    }
+
+    /** The same, for values that are drawn together: those that were calibrated with others are known only together with them. */
+    static Uncertain together(Part part, ScenarioDocument document) {
+        Uncertain chosen = chosen(part, document);
+        for (Uncertain.Block block : part.has("of") ? chosen.blocks() : List.<Uncertain.Block>of()) {
+            Set<String> partners = partners(block);
+            if (!partners.isEmpty()) {
+                part.reading()
+                        .problem(
+                                part.node("of").orElseThrow(),
+                                "",
+                                "draws only some of the values that were calibrated together, and are correlated",
+                                "their partners too: " + Words.listed(List.copyOf(partners)),
+                                "add them to 'of', or leave 'of' out");
+                return chosen;
+            }
+        }
+        return chosen;
+    }
+
+    /** Values that are correlated with chosen ones, but not chosen. */
+    private static Set<String> partners(Uncertain.Block block) {
+        Set<String> partners = new LinkedHashSet<>();
+        List<String> paths = block.joint().paths();
+        for (int i = 0; i < paths.size(); i++) {
+            for (int j = 0; j < paths.size(); j++) {
+                boolean one =
+                        block.chosen().contains(paths.get(i)) && !block.chosen().contains(paths.get(j));
+                if (one && Math.abs(block.joint().correlation(i, j)) > UNCORRELATED) {
+                    partners.add(block.prefix() + paths.get(j));
+                }
+            }
+        }
+        return partners;
     }
 
     private static Set<String> found(Part part, Node item, String path, ScenarioDocument document, Uncertain all) {

@@ -5,11 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.Multiple;
 import org.ridewright.quantity.NamedValue;
-import org.ridewright.quantity.Spread;
 import org.ridewright.quantity.UnfitValueException;
 import org.ridewright.vehicle.check.NearestWord;
 
@@ -18,7 +17,6 @@ import org.ridewright.vehicle.check.NearestWord;
  * values go by the path of their first place, and change at all.
  */
 final class ValueTree {
-    private static final Pattern FACTOR = Pattern.compile("[×x]\\s*([0-9.]+(?:[eE][-+]?[0-9]+)?)");
     private static final Pattern MULTIPLE = Pattern.compile("(?:times|×)(?:\\s+the\\s+rate)?\\s*$");
 
     private final Node top;
@@ -64,6 +62,16 @@ final class ValueTree {
         return new TreePath(path).in(top);
     }
 
+    /** The same, each by the path under which its value goes. */
+    List<String> meant(String path) {
+        return places(path).stream()
+                .map(place -> scalars.containsKey(place)
+                        ? places.get(scalars.get(place).spot()).get(0)
+                        : place)
+                .distinct()
+                .toList();
+    }
+
     /** The text's place of a value. */
     Node.Scalar scalar(String path) {
         return scalars.get(path);
@@ -104,15 +112,15 @@ final class ValueTree {
     }
 
     private String absolute(String path, String text) {
-        Matcher factor = FACTOR.matcher(text.strip());
-        if (!factor.matches()) {
+        Optional<Multiple> multiple = Multiple.parse(text);
+        if (multiple.isEmpty()) {
             return text;
         }
         Measure measure = Optional.ofNullable(values.get(path))
                 .flatMap(NamedValue::measure)
                 .orElseThrow(() -> new UnfitValueException("'" + text + "' for " + path
                         + ": the file has no number there that could be multiplied; write the value itself"));
-        return Spread.written(measure.kind(), measure.value() * Double.parseDouble(factor.group(1)));
+        return multiple.get().of(measure.kind(), measure.value());
     }
 
     /** A locked rate may be a multiple, {@code 2 times}, and stays one. */

@@ -3,7 +3,6 @@ package org.ridewright.io;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -27,11 +26,11 @@ final class VariantReader {
     /** A variant with the document that it changes, and what becomes of it. */
     record Base(Variant variant, ScenarioDocument document, Scenario scenario) {}
 
-    /** The scenarios that were read. */
-    Collection<Fingerprint.ScenarioSource> files() {
-        return documents.entrySet().stream()
-                .map(e -> new Fingerprint.ScenarioSource(e.getKey(), e.getValue()))
-                .toList();
+    /** Every file that was read for a scenario. */
+    Set<Path> files() {
+        Set<Path> files = new LinkedHashSet<>();
+        documents.values().forEach(document -> files.addAll(document.files()));
+        return files;
     }
 
     /** The scenario of a required key {@code base}, with the changes of {@code with}; empty if it cannot be read. */

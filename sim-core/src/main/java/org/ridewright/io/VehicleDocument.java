@@ -76,6 +76,16 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
     }
 
     @Override
+    public List<String> meant(String path) {
+        return tree.meant(path);
+    }
+
+    /** Where it stands. */
+    Path file() {
+        return file;
+    }
+
+    @Override
     public Vehicle with(Map<String, String> texts) {
         Node edited = tree.with(texts);
         Reading reading = new Reading(file.toString());

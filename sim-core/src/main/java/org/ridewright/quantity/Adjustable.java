@@ -27,6 +27,15 @@ public interface Adjustable<D> {
     NamedValue value(String path);
 
     /**
+     * The paths with counted items that a path with names and stars means; of a part that the file uses again, by its first place.
+     *
+     * @throws UnfitValueException if it leads nowhere
+     */
+    default List<String> meant(String path) {
+        return List.of(path);
+    }
+
+    /**
      * The same description with other values at some paths; {@code this} stays as it is.
      *
      * @param texts from path to what is to stand there, in the words of the file ({@code 14.2 kN/m}, {@code iron})

@@ -1,7 +1,9 @@
 package org.ridewright.ride;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ridewright.comfort.Window;
@@ -66,6 +68,9 @@ final class LightRun {
         List<StepListener> listeners = new ArrayList<>();
         listeners.add(new TiltWatch(model));
         Optional<RangeRecorder> peaks = ranges(wanted, Wanted.PEAKS, accelerations(), listeners);
+        Optional<LevelMeter> levels = span.filter(s -> wanted.contains(Wanted.LEVELS))
+                .map(s -> new LevelMeter(accelerations(), s.from(), s.to()));
+        levels.ifPresent(listeners::add);
         Optional<RangeRecorder> loads = ranges(
                 wanted,
                 Wanted.WHEEL_LOADS,
@@ -111,7 +116,33 @@ final class LightRun {
                 solution.statistics(),
                 List.of(),
                 List.of());
-        return new Measured(result, swings.map(Swings::counted).orElse(List.of()));
+        return new Measured(
+                result,
+                swings.map(Swings::counted).orElse(List.of()),
+                levels.map(this::levels).orElse(Map.of()),
+                inBands(felt));
+    }
+
+    /** Of the vertical ones among {@link #accelerations}. */
+    private Map<String, Double> levels(LevelMeter meter) {
+        Map<String, Double> levels = new LinkedHashMap<>();
+        int next = 0;
+        for (SeatPlace seat : model.seats()) {
+            levels.put(seat.name(), meter.rms(next++));
+        }
+        for (Scenario.Point point : points) {
+            levels.put(point.name(), meter.rms(next + 2));
+            next += 3;
+        }
+        return levels;
+    }
+
+    private List<Measured.InBands> inBands(List<FeltMeters> felt) {
+        List<Measured.InBands> all = new ArrayList<>();
+        for (int i = 0; i < felt.size(); i++) {
+            all.addAll(felt.get(i).inBands(model.seats().get(i).name()));
+        }
+        return all;
     }
 
     private static Optional<RangeRecorder> ranges(

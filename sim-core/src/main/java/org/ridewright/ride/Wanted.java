@@ -10,10 +10,14 @@ public enum Wanted {
     FEET,
     /** Heave, jolt, buzz and jerk of the vertical motion at those places, which is three quarters of their work. */
     KINDS_OF_MOTION,
+    /** The vertical motion at those places in third octaves; goes with {@link #SEAT}. */
+    THIRD_OCTAVES,
     /** Backrest, rotations, floor below a sprung seat and motion sickness; goes with {@link #SEAT}. */
     WHOLE_RIDER,
     /** Extremes of the unweighted accelerations at seats and named points. */
     PEAKS,
+    /** R.m.s. of the unweighted vertical accelerations at the same places. */
+    LEVELS,
     /** Extremes of the wheels' loads. */
     WHEEL_LOADS,
     /** Extremes of travel and force of springs, dampers, bars and cushions. */

@@ -2,30 +2,27 @@ package org.ridewright.study;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
- * Things side by side on the same tests: each answer as written, which thing is best, and, where there are draws, how the difference of the others
- * from it is spread. The draws are the same for all, so that what they have in common cancels.
+ * Things side by side on the same tests: each answer as written, and, where there are draws, how it is spread, which thing is best, and how the
+ * differences of the others from it are spread. The draws are the same for all, so that what they have in common cancels.
  */
 public final class CompareFindings extends Findings {
     private final Method.Compare method;
-    private final List<String> things = new ArrayList<>();
-    private final List<List<String>> rows = new ArrayList<>();
-    /** Thing and row of each test of each variant. */
-    private final Map<List<Integer>, int[]> places = new LinkedHashMap<>();
-
-    private final List<List<Outcome.Line>> written = new ArrayList<>();
+    private final List<List<List<String>>> written = new ArrayList<>();
+    private final List<Outcome> asWritten = new ArrayList<>();
     private final List<Outcome> draw = new ArrayList<>();
+    private SameTests same;
     private double[][][] values = new double[0][][];
     private QuantileSketch[][][] spreads = new QuantileSketch[0][][];
-    private QuantileSketch[][][] differences = new QuantileSketch[0][][];
+    /** The same of those draws alone in which every thing has an answer. */
+    private QuantileSketch[][][] common = new QuantileSketch[0][][];
+    /** By thing, thing after it, row and question: the later one's answer less the earlier one's. */
+    private QuantileSketch[][][][] differences = new QuantileSketch[0][][][];
 
     private Optional<Tries> tries = Optional.empty();
     private int drawNumber;
@@ -33,13 +30,23 @@ public final class CompareFindings extends Findings {
     CompareFindings(Study study, Method.Compare method) {
         super(study);
         this.method = method;
+        same = new SameTests(method.by(), study.variants(), List.of());
+    }
+
+    /** Whether all that a study compares have a ride test in common. */
+    public static boolean haveTestsInCommon(List<Variant> variants, Method.By by) {
+        return !new SameTests(
+                        by, variants, variants.stream().map(TestLabels::of).toList())
+                .rows()
+                .isEmpty();
     }
 
     @Override
     void add(Trial trial, Outcome outcome) {
         int count = study().variants().size();
         if (trial.run() < count) {
-            written.add(outcome.tests());
+            written.add(testsAsWritten(trial.variant()));
+            asWritten.add(outcome);
             if (trial.run() == count - 1) {
                 arrange();
             }
@@ -53,66 +60,54 @@ public final class CompareFindings extends Findings {
     }
 
     private void arrange() {
-        Map<String, Integer> numbers = new LinkedHashMap<>();
-        for (int v = 0; v < written.size(); v++) {
-            for (int t = 0; t < written.get(v).size(); t++) {
-                String thing = thing(v, written.get(v).get(t).labels());
-                numbers.putIfAbsent(thing, numbers.size());
-            }
-        }
-        things.addAll(numbers.keySet());
-        List<List<Set<String>>> labels = new ArrayList<>();
-        for (int v = 0; v < written.size(); v++) {
-            Map<String, Integer> next = new LinkedHashMap<>();
-            for (int t = 0; t < written.get(v).size(); t++) {
-                List<String> of = written.get(v).get(t).labels();
-                int row = next.merge(thing(v, of), 1, Integer::sum) - 1;
-                while (labels.size() <= row) {
-                    labels.add(List.of(
-                            new LinkedHashSet<>(),
-                            new LinkedHashSet<>(),
-                            new LinkedHashSet<>(),
-                            new LinkedHashSet<>()));
-                }
-                for (int i = 0; i < of.size(); i++) {
-                    labels.get(row).get(i).add(of.get(i));
-                }
-                places.put(List.of(v, t), new int[] {numbers.get(thing(v, of)), row});
-            }
-        }
-        for (List<Set<String>> row : labels) {
-            rows.add(IntStream.range(0, row.size())
-                    .mapToObj(i -> isCompared(i) || row.get(i).size() != 1
-                            ? ""
-                            : row.get(i).iterator().next())
-                    .toList());
-        }
-        values = new double[things.size()][rows.size()][questionCount()];
-        spreads = new QuantileSketch[things.size()][rows.size()][questionCount()];
-        differences = new QuantileSketch[things.size()][rows.size()][questionCount()];
-        for (int th = 0; th < things.size(); th++) {
-            for (int r = 0; r < rows.size(); r++) {
-                for (int q = 0; q < questionCount(); q++) {
-                    values[th][r][q] = Double.NaN;
-                    spreads[th][r][q] = new QuantileSketch();
-                    differences[th][r][q] = new QuantileSketch();
-                }
+        same = new SameTests(method.by(), study().variants(), written);
+        int n = things().size();
+        int rows = same.rows().size();
+        values = empty();
+        spreads = new QuantileSketch[n][][];
+        common = new QuantileSketch[n][][];
+        differences = new QuantileSketch[n][n][][];
+        for (int th = 0; th < n; th++) {
+            spreads[th] = sketches(rows);
+            common[th] = sketches(rows);
+            for (int later = th + 1; later < n; later++) {
+                differences[th][later] = sketches(rows);
             }
         }
         for (int v = 0; v < written.size(); v++) {
-            fill(values, v, new Outcome(written.get(v), ""));
+            fill(values, v, asWritten.get(v));
         }
-        if (study().answer().isPresent()) {
-            tries = Optional.of(new Tries(study(), things, new double[0], rows, method.draws()));
+        asWritten.clear();
+        boolean inBands = !BandFamily.of(study().questions()).isEmpty();
+        if (study().answer().isPresent() || inBands) {
+            tries = Optional.of(new Tries(study(), things(), new double[0], same.rows(), method.draws()));
             if (method.draws() == 0) {
                 keep(values);
             }
         }
     }
 
+    private double[][][] empty() {
+        double[][][] all = new double[things().size()][same.rows().size()][questionCount()];
+        for (double[][] thing : all) {
+            for (double[] row : thing) {
+                Arrays.fill(row, Double.NaN);
+            }
+        }
+        return all;
+    }
+
+    private QuantileSketch[][] sketches(int rows) {
+        QuantileSketch[][] all = new QuantileSketch[rows][questionCount()];
+        for (QuantileSketch[] row : all) {
+            Arrays.setAll(row, q -> new QuantileSketch());
+        }
+        return all;
+    }
+
     private void keep(double[][][] now) {
-        for (int th = 0; tries.isPresent() && th < things.size(); th++) {
-            for (int r = 0; r < rows.size(); r++) {
+        for (int th = 0; tries.isPresent() && th < things().size(); th++) {
+            for (int r = 0; r < same.rows().size(); r++) {
                 for (int q = 0; q < questionCount(); q++) {
                     tries.get().put(th, r, q, drawNumber, now[th][r][q]);
                 }
@@ -126,22 +121,9 @@ public final class CompareFindings extends Findings {
         return tries;
     }
 
-    /** Whether a label says which thing it is, rather than which test. */
-    private boolean isCompared(int label) {
-        return (method.by() == Method.By.VEHICLES && label == 0) || (method.by() == Method.By.LOAD_CASES && label == 1);
-    }
-
-    private String thing(int variant, List<String> labels) {
-        return switch (method.by()) {
-            case VEHICLES -> labels.get(0);
-            case LOAD_CASES -> labels.get(1);
-            case VARIANTS -> study().variants().get(variant).name();
-        };
-    }
-
     private void fill(double[][][] to, int variant, Outcome outcome) {
         for (int t = 0; t < outcome.tests().size(); t++) {
-            int[] place = places.get(List.of(variant, t));
+            int[] place = same.place(variant, t);
             for (int q = 0; place != null && q < questionCount(); q++) {
                 to[place[0]][place[1]][q] = outcome.answer(t, q);
             }
@@ -149,27 +131,32 @@ public final class CompareFindings extends Findings {
     }
 
     private void drawn() {
-        double[][][] now = new double[things.size()][rows.size()][questionCount()];
-        for (double[][] thing : now) {
-            for (double[] row : thing) {
-                Arrays.fill(row, Double.NaN);
-            }
-        }
+        double[][][] now = empty();
         for (int v = 0; v < draw.size(); v++) {
             fill(now, v, draw.get(v));
         }
         keep(now);
-        for (int r = 0; r < rows.size(); r++) {
-            for (int q = 0; q < questionCount(); q++) {
-                int best = best(r, q);
-                for (int th = 0; th < things.size(); th++) {
+        for (int th = 0; th < now.length; th++) {
+            for (int r = 0; r < same.rows().size(); r++) {
+                for (int q = 0; q < questionCount(); q++) {
                     spreads[th][r][q].add(now[th][r][q]);
-                    if (best >= 0 && th != best) {
-                        differences[th][r][q].add(now[th][r][q] - now[best][r][q]);
+                    common[th][r][q].add(haveAll(now, r, q) ? now[th][r][q] : Double.NaN);
+                    for (int later = th + 1; later < now.length; later++) {
+                        differences[th][later][r][q].add(now[later][r][q] - now[th][r][q]);
                     }
                 }
             }
         }
+    }
+
+    private static boolean haveAll(double[][][] now, int row, int question) {
+        return Arrays.stream(now).allMatch(thing -> Double.isFinite(thing[row][question]));
+    }
+
+    /** The median of what all things went through, so that none is judged by draws which another could not ride; of all draws if there are none such. */
+    private double median(int thing, int row, int question) {
+        QuantileSketch own = common[thing][row][question];
+        return (own.count() > 0 ? own : spreads[thing][row][question]).quantile(0.5);
     }
 
     /** The method. */
@@ -179,12 +166,12 @@ public final class CompareFindings extends Findings {
 
     /** What is compared. */
     public List<String> things() {
-        return List.copyOf(things);
+        return same.things();
     }
 
     /** Names of the tests that all of them go through. */
     public List<String> rows() {
-        return TestNames.of(rows);
+        return TestNames.of(same.rows());
     }
 
     /** An answer as written; NaN where there is none. */
@@ -192,27 +179,54 @@ public final class CompareFindings extends Findings {
         return values[thing][row][question];
     }
 
-    /** The thing whose answer as written is best; −1 where neither is better, two are alike, or one alone has an answer. */
+    /** Labels of ride tests that one of the things alone goes through, which are left out. */
+    public List<String> leftOut() {
+        return same.leftOut().stream().map(labels -> String.join(", ", labels)).toList();
+    }
+
+    /**
+     * The thing whose answer is best, of draws by their median, else as written; −1 where neither is better, two are alike, or one alone has an
+     * answer.
+     */
     public int best(int row, int question) {
-        RideMeasure.Worse worse = study().questions().get(question).measure().worse();
+        return best(question, th -> method.draws() > 0 ? median(th, row, question) : values[th][row][question]);
+    }
+
+    /** The same as written, which draws of what is not known, such as the seed of a road, may contradict. */
+    public int bestAsWritten(int row, int question) {
+        return best(question, th -> values[th][row][question]);
+    }
+
+    private int best(int question, IntToDoubleFunction answer) {
+        Worse worse = study().questions().get(question).measure().worse();
         int best = -1;
         int answered = 0;
-        for (int th = 0; th < things.size(); th++) {
-            double value = values[th][row][question];
+        for (int th = 0; th < things().size(); th++) {
+            double value = answer.applyAsDouble(th);
             if (Double.isFinite(value)) {
                 answered++;
                 boolean better = best < 0
-                        || (worse == RideMeasure.Worse.LOW
-                                ? value > values[best][row][question]
-                                : value < values[best][row][question]);
+                        || (worse == Worse.LOW
+                                ? value > answer.applyAsDouble(best)
+                                : value < answer.applyAsDouble(best));
                 best = better ? th : best;
             }
         }
         int found = best;
         boolean tied = found >= 0
-                && IntStream.range(0, things.size())
-                        .anyMatch(th -> th != found && values[th][row][question] == values[found][row][question]);
-        return answered < 2 || tied || worse == RideMeasure.Worse.NEITHER ? -1 : best;
+                && IntStream.range(0, things().size())
+                        .anyMatch(th -> th != found && answer.applyAsDouble(th) == answer.applyAsDouble(found));
+        return answered < 2 || tied || worse == Worse.NEITHER ? -1 : best;
+    }
+
+    /** Whether the draws tell the best from all others, whose differences from it have intervals to one side; without draws, whether there is a best. */
+    public boolean isClear(int row, int question) {
+        int best = best(row, question);
+        return best >= 0
+                && IntStream.range(0, things().size())
+                        .filter(th ->
+                                th != best && difference(th, row, question).count() > 0)
+                        .allMatch(th -> isWorse(th, row, question));
     }
 
     /** How an answer is spread over the draws. */
@@ -220,8 +234,22 @@ public final class CompareFindings extends Findings {
         return spreads[thing][row][question];
     }
 
-    /** How its difference from the best one's is spread. */
+    /** How its difference from the best one's is spread, draw by draw; of the best itself, and where there is none, nothing. */
     public QuantileSketch difference(int thing, int row, int question) {
-        return differences[thing][row][question];
+        int best = best(row, question);
+        if (best < 0 || best == thing) {
+            return new QuantileSketch();
+        }
+        return best < thing
+                ? differences[best][thing][row][question]
+                : differences[thing][best][row][question].negated();
+    }
+
+    /** Whether an answer is worse than the best one's in more than 95 of a hundred draws. */
+    public boolean isWorse(int thing, int row, int question) {
+        QuantileSketch difference = difference(thing, row, question);
+        return study().questions().get(question).measure().worse() == Worse.LOW
+                ? difference.high() < 0
+                : difference.low() > 0;
     }
 }

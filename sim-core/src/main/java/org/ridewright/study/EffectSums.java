@@ -6,10 +6,10 @@ import java.util.function.ToDoubleFunction;
  * Elementary effects of one function of k values: its change over the whole range of a value, as told by a jump over half of it.
  *
  * <pre>
- *   μ* = ⟨|Δf|⟩/½,   μ = ⟨Δf⟩/½,   σ = √(⟨(Δf/½)²⟩ − μ²)
+ *   μ* = ⟨|Δf|⟩/½,   μ = ⟨Δf⟩/½,   σ = √(Σ(Δf/½ − μ)²/(r − 1))
  * </pre>
  *
- * Jumps to or from a run that failed are left out; where they are more than a tenth, nothing is told.
+ * over r jumps. Jumps to or from a run that failed are left out; where they are more than a tenth, nothing is told.
  *
  * <p>σ large beside μ* says that the value acts otherwise where others are otherwise, or not in proportion. Source: Morris (1991); μ* after Campolongo,
  * Cariboni, Saltelli (2007).
@@ -57,7 +57,7 @@ public final class EffectSums {
 
     /** σ of value {@code d}. */
     public Estimate deviation(int d) {
-        return told(d, s -> Math.sqrt(Math.max(0, s[3] / s[0] - s[1] * s[1] / (s[0] * s[0]))));
+        return told(d, s -> Math.sqrt(Math.max(0, (s[3] - s[1] * s[1] / s[0]) / (s[0] - 1))));
     }
 
     private Estimate told(int d, ToDoubleFunction<double[]> of) {

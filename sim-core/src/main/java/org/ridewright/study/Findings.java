@@ -1,13 +1,16 @@
 package org.ridewright.study;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What a method makes of the runs, which it takes in the order of their numbers. */
 public abstract class Findings implements Finished.Taker {
     private final Study study;
+    private final Map<Integer, TestMatch> matches = new HashMap<>();
     private final List<Outcome.Line> base = new ArrayList<>();
     private final List<String> reasons = new ArrayList<>();
     private long runs;
@@ -34,15 +37,42 @@ public abstract class Findings implements Finished.Taker {
         throw new IllegalArgumentException("a search finds its runs as it goes");
     }
 
+    /**
+     * An outcome with its ride tests in the order of the variant as written, each of which is taken for the one with its labels; a failure where a run has
+     * other ride tests. The first run of each variant is the one as written.
+     */
+    public Outcome matched(Trial trial, Outcome outcome) {
+        return matches.computeIfAbsent(trial.variant(), variant -> match(variant, outcome))
+                .arranged(outcome);
+    }
+
+    private TestMatch match(int variant, Outcome written) {
+        List<List<String>> tests = written.tests().isEmpty()
+                ? TestLabels.of(study.variants().get(variant))
+                : written.tests().stream().map(Outcome.Line::labels).toList();
+        return new TestMatch(tests, TestLabels.following(TestLabels.varied(study.method(), variant)));
+    }
+
+    /** Labels of a variant's ride tests as written. */
+    List<List<String>> testsAsWritten(int variant) {
+        return matches.get(variant).tests();
+    }
+
     @Override
-    public final void take(Trial trial, Outcome outcome) {
+    public final void take(Trial trial, Outcome ridden) {
+        Outcome outcome = matched(trial, ridden);
         runs++;
         if (trial.run() == 0) {
-            base.addAll(outcome.tests());
+            for (List<String> labels : testsAsWritten(0)) {
+                base.add(new Outcome.Line(labels, List.of(), outcome.failure()));
+            }
+            for (int t = 0; t < outcome.tests().size(); t++) {
+                base.set(t, outcome.tests().get(t));
+            }
         }
         if (outcome.hasFailed()) {
             failed++;
-            if (reasons.size() < 3) {
+            if (reasons.size() < 3 && !reasons.contains(outcome.reason())) {
                 reasons.add(outcome.reason());
             }
         }
@@ -57,9 +87,18 @@ public abstract class Findings implements Finished.Taker {
         return study;
     }
 
-    /** Ride tests of the first variant as written; empty if it cannot be ridden. */
+    /** Ride tests of the first variant as written, which may have failed; empty before it is taken. */
     public List<Outcome.Line> base() {
         return List.copyOf(base);
+    }
+
+    /** Why the first variant cannot be ridden as written, in one ride test at least, though others may; empty if it can. */
+    public String baseFailure() {
+        return base.stream()
+                .map(Outcome.Line::failure)
+                .filter(why -> !why.isEmpty())
+                .findFirst()
+                .orElse("");
     }
 
     /** Names of the ride tests, unlike; one, if the scenario could not be ridden as written. */
@@ -105,7 +144,7 @@ public abstract class Findings implements Finished.Taker {
         return failed;
     }
 
-    /** Reasons of the first few of them. */
+    /** Some of their reasons, unlike. */
     public List<String> reasons() {
         return List.copyOf(reasons);
     }

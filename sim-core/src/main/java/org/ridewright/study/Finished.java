@@ -23,12 +23,22 @@ public final class Finished {
         keys = new RunKeys(study);
     }
 
-    /** Which runs there are. */
+    /** Which runs there are; those that a defect of the program ended are to be ridden again. */
     public BitSet runs() throws IOException {
+        return runs(false);
+    }
+
+    /** Which runs there are, those that a defect ended included. */
+    public BitSet runsWithDefects() throws IOException {
+        return runs(true);
+    }
+
+    private BitSet runs(boolean withDefects) throws IOException {
         BitSet done = new BitSet();
         for (Path journal : journals) {
             Journal.read(journal, (run, key, outcome) -> {
-                if (run < schedule.size() && !done.get((int) run) && isOf(run, key)) {
+                boolean isNew = run < schedule.size() && !done.get((int) run) && isOf(run, key);
+                if (isNew && (withDefects || !outcome.get().isDefect())) {
                     done.set((int) run);
                 }
             });
@@ -60,7 +70,7 @@ public final class Finished {
                 Journal.read(journal, (run, key, outcome) -> {
                     if (run >= first
                             && run < first + length
-                            && stretch[(int) (run - first)] == null
+                            && (stretch[(int) (run - first)] == null || stretch[(int) (run - first)].isDefect())
                             && isOf(run, key)) {
                         stretch[(int) (run - first)] = outcome.get();
                     }

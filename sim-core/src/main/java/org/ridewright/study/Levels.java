@@ -5,9 +5,9 @@ package org.ridewright.study;
  *
  * @param count how many there are
  */
-record Levels(int count) {
+public record Levels(int count) {
     /** More levels than this are not told apart in print. */
-    static final int MOST = 401;
+    public static final int MOST = 401;
 
     /** How many are kept. */
     int kept() {

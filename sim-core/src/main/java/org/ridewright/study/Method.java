@@ -46,6 +46,16 @@ public sealed interface Method {
             ranges = List.copyOf(ranges);
         }
 
+        /** What each number of a draw decides, ranges left out. */
+        List<String> keys() {
+            return uncertain.stream().flatMap(u -> u.keys().stream()).distinct().toList();
+        }
+
+        /** How many numbers a draw takes. */
+        public int dimensions() {
+            return keys().size() + ranges.size();
+        }
+
         @Override
         public String word() {
             return "compare";

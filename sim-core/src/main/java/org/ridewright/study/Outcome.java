@@ -32,9 +32,23 @@ public record Outcome(List<Line> tests, String failure) {
         }
     }
 
+    private static final String DEFECT = "defect: ";
+
     /** A run that gave nothing. */
     public static Outcome failed(String reason) {
         return new Outcome(List.of(), reason);
+    }
+
+    /** Why something failed that a defect of the program ended, and not what was ridden. */
+    static String defect(RuntimeException thrown) {
+        StackTraceElement[] trace = thrown.getStackTrace();
+        return DEFECT + thrown + (trace.length > 0 ? " at " + trace[0] : "");
+    }
+
+    /** Whether a defect of the program ended it or one of its ride tests. */
+    public boolean isDefect() {
+        return failure.startsWith(DEFECT)
+                || tests.stream().anyMatch(t -> t.failure().startsWith(DEFECT));
     }
 
     /** An answer of a ride test; NaN where there is none. */

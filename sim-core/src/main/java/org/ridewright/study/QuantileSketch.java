@@ -3,9 +3,11 @@ package org.ridewright.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.ridewright.math.Quantiles;
 
 /**
- * Quantiles of numbers that come one by one, in memory that grows with the logarithm of their count alone. Exact up to {@value #ROOM} numbers;
+ * Quantiles of numbers that come one by one ({@link Quantiles}), in memory that grows with the logarithm of their count alone. Exact
+ * up to {@value #ROOM} numbers, which take no more room than there are of them;
  * beyond that each full layer is sorted and every other number, the odd and the even ones in turn, goes on to the next layer with twice the weight,
  * so that a quantile's share is off by less than {@code log₂(n/ROOM)/ROOM}.
  *
@@ -13,6 +15,7 @@ import java.util.List;
  */
 public final class QuantileSketch {
     private static final int ROOM = 4096;
+    private static final int FIRST_ROOM = 16;
 
     private final List<double[]> layers = new ArrayList<>();
     private final List<Integer> filled = new ArrayList<>();
@@ -35,11 +38,14 @@ public final class QuantileSketch {
 
     private void put(int layer, double value) {
         if (layer == layers.size()) {
-            layers.add(new double[ROOM]);
+            layers.add(new double[FIRST_ROOM]);
             filled.add(0);
             odd.add(false);
         }
         int n = filled.get(layer);
+        if (n == layers.get(layer).length) {
+            layers.set(layer, Arrays.copyOf(layers.get(layer), Math.min(ROOM, 4 * n)));
+        }
         layers.get(layer)[n] = value;
         filled.set(layer, n + 1);
         if (n + 1 == ROOM) {
@@ -64,9 +70,13 @@ public final class QuantileSketch {
         return count == 0 ? Double.NaN : sum / count;
     }
 
+    /** Numbers that there is room for. */
+    int room() {
+        return layers.stream().mapToInt(layer -> layer.length).sum();
+    }
+
     /**
-     * Value below which a share of the numbers lies, between neighbours in proportion (Hyndman and Fan's definition 5: the i-th of n numbers, by size,
-     * stands at the share (i − ½)/n).
+     * Value below which a share of the distribution lies, between neighbours in proportion. A number that stands for w of them stands at their middle rank.
      *
      * @param share from 0 to 1
      * @return not a number where there are no numbers
@@ -75,18 +85,13 @@ public final class QuantileSketch {
         if (count == 0) {
             return Double.NaN;
         }
-        double[][] pairs = weighted();
-        double total = 0;
-        for (double[] pair : pairs) {
-            total += pair[1];
-        }
-        double wanted = share * total;
+        double wanted = share * (count + 1);
         double before = 0;
         double lastAt = 0;
         double last = least;
-        for (double[] pair : pairs) {
-            double at = before + pair[1] / 2;
-            if (wanted < at) {
+        for (double[] pair : weighted()) {
+            double at = before + (pair[1] + 1) / 2;
+            if (wanted <= at) {
                 return last + (pair[0] - last) * (wanted - lastAt) / (at - lastAt);
             }
             before += pair[1];
@@ -94,6 +99,36 @@ public final class QuantileSketch {
             lastAt = at;
         }
         return greatest;
+    }
+
+    /** Lower end of the 90 % interval. */
+    public double low() {
+        return quantile(Quantiles.TAIL);
+    }
+
+    /** Upper end of the 90 % interval. */
+    public double high() {
+        return quantile(1 - Quantiles.TAIL);
+    }
+
+    /** Median with the 90 % interval. */
+    public Estimate estimate() {
+        return new Estimate(quantile(0.5), low(), high());
+    }
+
+    /** Of the same numbers with the other sign. */
+    QuantileSketch negated() {
+        QuantileSketch other = new QuantileSketch();
+        for (double[] layer : layers) {
+            other.layers.add(Arrays.stream(layer).map(x -> -x).toArray());
+        }
+        other.filled.addAll(filled);
+        other.odd.addAll(odd);
+        other.count = count;
+        other.sum = -sum;
+        other.least = -greatest;
+        other.greatest = -least;
+        return other;
     }
 
     private double[][] weighted() {

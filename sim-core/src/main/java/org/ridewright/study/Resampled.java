@@ -2,6 +2,7 @@ package org.ridewright.study;
 
 import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
+import org.ridewright.math.Quantiles;
 
 /**
  * Sums over units that come one by one, and the same over resampled units, from which the confidence of whatever is worked out of the sums
@@ -11,10 +12,6 @@ import java.util.function.ToDoubleFunction;
  */
 final class Resampled {
     private static final int RESAMPLES = 400;
-    /** Between these shares of the resamples lies the interval: 90 %. */
-    private static final double LOW = 0.05;
-
-    private static final double HIGH = 0.95;
 
     private final double[] sums;
     private final double[][] resampled;
@@ -58,15 +55,8 @@ final class Resampled {
 
     /** A number worked out of the sums, with its 90 % interval. */
     Estimate estimate(ToDoubleFunction<double[]> of) {
-        double[] all = Arrays.stream(resampled)
-                .mapToDouble(of)
-                .filter(Double::isFinite)
-                .sorted()
-                .toArray();
+        double[] all = Quantiles.sorted(Arrays.stream(resampled).mapToDouble(of).toArray());
         double value = of.applyAsDouble(sums);
-        return all.length == 0
-                ? new Estimate(value, Double.NaN, Double.NaN)
-                : new Estimate(
-                        value, all[(int) (LOW * (all.length - 1))], all[(int) Math.ceil(HIGH * (all.length - 1))]);
+        return new Estimate(value, Quantiles.low(all), Quantiles.high(all));
     }
 }

@@ -5,271 +5,247 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiConsumer;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
-import org.ridewright.comfort.Axis;
-import org.ridewright.comfort.AxisVibration;
 import org.ridewright.comfort.Position;
 import org.ridewright.ride.Measured;
 import org.ridewright.ride.RideResult.ElementResult;
-import org.ridewright.ride.RideResult.PointResult;
 import org.ridewright.ride.RideResult.SeatResult;
 import org.ridewright.ride.RideResult.WheelResult;
 import org.ridewright.ride.Wanted;
+import org.ridewright.signal.ThirdOctave;
 
-/** What a study can ask of a ride test: one number at each of some places, under the name by which study files ask for it. */
+/**
+ * What a study can ask of a ride test: one number at each of some places, under the name by which study files ask for it; its title says what it is.
+ */
 @SuppressWarnings("ImmutableEnumChecker") // functions without state, and a set that nobody changes
 public enum RideMeasure {
-    /** Weighted vertical r.m.s. at the seat, ISO 2631-1. */
     SEAT_RMS(
             "a_w",
             "weighted vertical acceleration at the seat, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
-            seat(Position.SEAT, v -> v.metrics().rms()),
+            PlaceReading.seat(Position.SEAT, v -> v.metrics().rms()),
             Wanted.SEAT),
-    /** Vibration total of the seat over three axes. */
     SEAT_TOTAL(
             "total a_w",
             "weighted acceleration at the seat, three axes together, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
-            seats(s -> s.total(Position.SEAT)),
+            PlaceReading.seats(s -> s.total(Position.SEAT)),
             Wanted.SEAT,
             Wanted.ALL_AXES),
-    /** Vibration dose value of the vertical motion at the seat. */
     SEAT_VDV(
             "VDV",
             "vertical vibration dose at the seat",
             "m/s^1.75",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.SEAT, v -> v.metrics().vdv()),
+            PlaceReading.seat(Position.SEAT, v -> v.metrics().vdv()),
             Wanted.SEAT),
-    /** Greatest running r.m.s. over a second. */
     SEAT_MTVV(
             "MTVV",
             "greatest weighted vertical r.m.s. of a second at the seat",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
-            seat(Position.SEAT, v -> v.metrics().mtvv()),
+            PlaceReading.seat(Position.SEAT, v -> v.metrics().mtvv()),
             Wanted.SEAT),
-    /** Greatest unweighted vertical acceleration. */
     PEAK(
             "peak",
             "peak vertical acceleration, up or down",
             "m/s²",
             Worse.HIGH,
             Places.SEATS_AND_POINTS,
-            RideMeasure::peaks,
+            PlaceReading::peaks,
             Wanted.PEAKS),
-    /** R.m.s. jerk below 10 Hz at the seat. */
+    RMS(
+            "r.m.s.",
+            "vertical acceleration, r.m.s.",
+            "m/s²",
+            Worse.HIGH,
+            Places.SEATS_AND_POINTS,
+            (measured, to) -> measured.levels().forEach(to),
+            Wanted.LEVELS),
     SEAT_JERK(
             "jerk",
             "vertical jerk at the seat below 10 Hz, r.m.s.",
             "m/s³",
             Worse.HIGH,
             Places.SEATS,
-            seat(Position.SEAT, v -> v.jerk().felt().rms()),
+            PlaceReading.seat(Position.SEAT, v -> v.jerk().felt().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
-    /** Vertical motion below 3 Hz at the seat. */
     SEAT_HEAVE(
             "heave",
             "heave at the seat, below 3 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
-            seat(Position.SEAT, v -> v.bands().heave().rms()),
+            PlaceReading.seat(Position.SEAT, v -> v.bands().heave().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
-    /** From 3 to 10 Hz. */
     SEAT_JOLT(
             "jolt",
             "jolt at the seat, 3 to 10 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
-            seat(Position.SEAT, v -> v.bands().jolt().rms()),
+            PlaceReading.seat(Position.SEAT, v -> v.bands().jolt().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
-    /** Above 10 Hz. */
     SEAT_BUZZ(
             "buzz",
             "buzz at the seat, above 10 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
-            seat(Position.SEAT, v -> v.bands().buzz().rms()),
+            PlaceReading.seat(Position.SEAT, v -> v.bands().buzz().rms()),
             Wanted.SEAT,
             Wanted.KINDS_OF_MOTION),
-    /** Weighted vertical r.m.s. at the feet. */
     FEET_RMS(
             "feet a_w",
             "weighted vertical acceleration at the feet, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
-            seat(Position.FEET, v -> v.metrics().rms()),
+            PlaceReading.seat(Position.FEET, v -> v.metrics().rms()),
             Wanted.SEAT,
             Wanted.FEET),
-    /** Below 3 Hz at the feet. */
     FEET_HEAVE(
             "feet heave",
             "heave at the feet, below 3 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
-            seat(Position.FEET, v -> v.bands().heave().rms()),
+            PlaceReading.seat(Position.FEET, v -> v.bands().heave().rms()),
             Wanted.SEAT,
             Wanted.FEET,
             Wanted.KINDS_OF_MOTION),
-    /** From 3 to 10 Hz at the feet. */
     FEET_JOLT(
             "feet jolt",
             "jolt at the feet, 3 to 10 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
-            seat(Position.FEET, v -> v.bands().jolt().rms()),
+            PlaceReading.seat(Position.FEET, v -> v.bands().jolt().rms()),
             Wanted.SEAT,
             Wanted.FEET,
             Wanted.KINDS_OF_MOTION),
-    /** Above 10 Hz at the feet. */
     FEET_BUZZ(
             "feet buzz",
             "buzz at the feet, above 10 Hz, r.m.s.",
-            "m/s²",
-            Worse.HIGH,
-            Places.SEATS,
-            seat(Position.FEET, v -> v.bands().buzz().rms()),
+            PlaceReading.seat(Position.FEET, v -> v.bands().buzz().rms()),
             Wanted.SEAT,
             Wanted.FEET,
             Wanted.KINDS_OF_MOTION),
-    /** Time during which a rider is off the seat. */
-    TIME_OFF_SEAT("time off seat", "time off the seat", "s", Worse.HIGH, Places.SEATS, seats(SeatResult::timeOff)),
-    /** Time during which a wheel is off the ground. */
+    SEAT_BANDS(
+            "third octaves", "vertical acceleration at the seat in third octaves, r.m.s.", Position.SEAT, Wanted.SEAT),
+    FEET_BANDS(
+            "feet third octaves",
+            "vertical acceleration at the feet in third octaves, r.m.s.",
+            Position.FEET,
+            Wanted.SEAT,
+            Wanted.FEET),
+    TIME_OFF_SEAT(
+            "time off seat",
+            "time off the seat",
+            "s",
+            Worse.HIGH,
+            Places.SEATS,
+            PlaceReading.seats(SeatResult::timeOff)),
     TIME_OFF_GROUND(
-            "time off ground", "time off the ground", "s", Worse.HIGH, Places.WHEELS, wheels(WheelResult::timeOff)),
-    /** Smallest wheel load. */
+            "time off ground",
+            "time off the ground",
+            "s",
+            Worse.HIGH,
+            Places.WHEELS,
+            PlaceReading.wheels(WheelResult::timeOff)),
     LEAST_LOAD(
             "least wheel load",
             "least load of a wheel",
             "N",
             Worse.LOW,
             Places.WHEELS,
-            wheels(w -> w.least().value()),
+            PlaceReading.wheels(w -> w.least().value()),
             Wanted.WHEEL_LOADS),
-    /** Smallest wheel load over that at rest. */
     LEAST_SHARE(
             "least load share",
             "least load of a wheel over that at rest",
             "1",
             Worse.LOW,
             Places.WHEELS,
-            wheels(w -> w.least().value() / w.loadAtRest()),
+            PlaceReading.wheels(w -> w.least().value() / w.loadAtRest()),
             Wanted.WHEEL_LOADS),
-    /** Greatest wheel load. */
     GREATEST_LOAD(
             "greatest wheel load",
             "greatest load of a wheel",
             "N",
             Worse.HIGH,
             Places.WHEELS,
-            wheels(w -> w.greatest().value()),
+            PlaceReading.wheels(w -> w.greatest().value()),
             Wanted.WHEEL_LOADS),
-    /** Share of time during which a spring's friction is locked. */
     LOCKED(
             "locked share",
             "share of time locked by friction",
             "1",
             Worse.NEITHER,
             Places.SPRINGS,
-            springs(ElementResult::lockedShare)),
-    /** Greatest travel from rest in compression. */
+            PlaceReading.springs(ElementResult::lockedShare)),
     COMPRESSION(
             "compression",
             "greatest compression from rest",
             "m",
             Worse.HIGH,
             Places.SPRINGS,
-            springs(ElementResult::compression),
+            PlaceReading.springs(ElementResult::compression),
             Wanted.TRAVEL),
-    /** Greatest travel from rest in extension. */
+    TRAVEL_LEFT(
+            "travel left",
+            "least travel left before the bump stop",
+            "m",
+            Worse.LOW,
+            Places.SPRINGS,
+            PlaceReading.travelLeft(),
+            Wanted.TRAVEL),
     EXTENSION(
             "extension",
             "greatest extension from rest",
             "m",
             Worse.HIGH,
             Places.SPRINGS,
-            springs(ElementResult::extension),
+            PlaceReading.springs(ElementResult::extension),
             Wanted.TRAVEL),
-    /** Energy that a spring or damper turns to heat. */
     DISSIPATED(
             "energy dissipated",
             "energy turned to heat",
             "J",
             Worse.NEITHER,
             Places.SPRINGS,
-            springs(ElementResult::dissipated)),
-    /** Greatest draught. */
+            PlaceReading.springs(ElementResult::dissipated)),
     DRAUGHT(
             "draught",
             "greatest draught",
             "N",
             Worse.HIGH,
             Places.VEHICLE,
-            (m, to) -> to.accept("vehicle", m.ride().draught().value()),
+            PlaceReading.vehicle(m -> m.ride().draught().value()),
             Wanted.DRAUGHT),
-    /** Greatest displacement of the body from rest. */
     SWING(
             "swing",
             "greatest heave of the body from rest",
             "m",
             Worse.HIGH,
             Places.VEHICLE,
-            swings("heave", Measured.Swing::greatest),
+            PlaceReading.swings("heave", Measured.Swing::greatest),
             Wanted.SWINGS),
-    /** Greatest pitch from rest. */
     PITCH(
             "pitch",
             "greatest pitch of the body from rest",
             "rad",
             Worse.HIGH,
             Places.VEHICLE,
-            swings("pitch", Measured.Swing::greatest),
+            PlaceReading.swings("pitch", Measured.Swing::greatest),
             Wanted.SWINGS),
-    /** Greatest pitch from rest after the last axle has left the obstacles. */
     PITCH_AFTER(
             "pitch after",
             "greatest pitch of the body after the last axle's hit",
             "rad",
             Worse.HIGH,
             Places.VEHICLE,
-            swings("pitch", Measured.Swing::after),
+            PlaceReading.swings("pitch", Measured.Swing::after),
             Wanted.SWINGS),
-    /** Greatest roll from rest. */
     ROLL(
             "roll",
             "greatest roll of the body from rest",
             "rad",
             Worse.HIGH,
             Places.VEHICLE,
-            swings("roll", Measured.Swing::greatest),
+            PlaceReading.swings("roll", Measured.Swing::greatest),
             Wanted.SWINGS),
-    /** How many cycles heave, roll or pitch takes to die away. */
     CYCLES(
             "cycles to rest",
             "cycles before the body comes to rest",
             "1",
             Worse.HIGH,
             Places.MOTIONS,
-            swings(Measured.Swing::cycles),
+            PlaceReading.swings(Measured.Swing::cycles),
             Wanted.SWINGS);
 
     private final String word;
@@ -277,8 +253,15 @@ public enum RideMeasure {
     private final String unit;
     private final Worse worse;
     private final Places places;
-    private final BiConsumer<Measured, BiConsumer<String, Double>> reading;
+    private final PlaceReading reading;
     private final Set<Wanted> wanted;
+    /** Where it is measured in third octaves; absent for a single number. */
+    private final Optional<Position> inBands;
+
+    /** Of an acceleration felt at seats. */
+    RideMeasure(String word, String title, PlaceReading reading, Wanted... wanted) {
+        this(word, title, "m/s²", Worse.HIGH, Places.SEATS, reading, wanted);
+    }
 
     RideMeasure(
             String word,
@@ -286,52 +269,40 @@ public enum RideMeasure {
             String unit,
             Worse worse,
             Places places,
-            BiConsumer<Measured, BiConsumer<String, Double>> reading,
+            PlaceReading reading,
             Wanted... wanted) {
+        this(word, title, unit, worse, places, reading, setOf(wanted), Optional.empty());
+    }
+
+    /** Of an acceleration felt at seats, as many numbers as there are bands. */
+    RideMeasure(String word, String title, Position inBands, Wanted... wanted) {
+        this(word, title, "m/s²", Worse.HIGH, Places.SEATS, PlaceReading.NONE, setOf(wanted), Optional.of(inBands));
+        this.wanted.add(Wanted.THIRD_OCTAVES);
+    }
+
+    RideMeasure(
+            String word,
+            String title,
+            String unit,
+            Worse worse,
+            Places places,
+            PlaceReading reading,
+            Set<Wanted> wanted,
+            Optional<Position> inBands) {
         this.word = word;
         this.title = title;
         this.unit = unit;
         this.worse = worse;
         this.places = places;
         this.reading = reading;
-        this.wanted = wanted.length == 0 ? EnumSet.noneOf(Wanted.class) : EnumSet.copyOf(List.of(wanted));
+        this.wanted = wanted;
+        this.inBands = inBands;
     }
 
-    /** Which way a number is worse for riders and vehicle. */
-    public enum Worse {
-        /** The lower, the worse. */
-        LOW,
-        /** The higher, the worse. */
-        HIGH,
-        /** Neither is better in itself. */
-        NEITHER
-    }
-
-    /** Where a measure is taken. */
-    public enum Places {
-        /** Occupied seats. */
-        SEATS("seat"),
-        /** Occupied seats and the points that the scenario names. */
-        SEATS_AND_POINTS("seat or point"),
-        /** Wheels. */
-        WHEELS("wheel"),
-        /** Springs, dampers, bars and cushions. */
-        SPRINGS("spring"),
-        /** Heave, roll and pitch of the body. */
-        MOTIONS("motion of the body"),
-        /** The vehicle as a whole. */
-        VEHICLE("vehicle");
-
-        private final String called;
-
-        Places(String called) {
-            this.called = called;
-        }
-
-        /** One of them, in words. */
-        public String called() {
-            return called;
-        }
+    private static Set<Wanted> setOf(Wanted... wanted) {
+        Set<Wanted> set = EnumSet.noneOf(Wanted.class);
+        set.addAll(List.of(wanted));
+        return set;
     }
 
     /** Name in study files. */
@@ -367,7 +338,21 @@ public enum RideMeasure {
     /** The number at each place, in the order of the vehicle; not a number where it does not exist. */
     public Map<String, Double> at(Measured measured) {
         Map<String, Double> values = new LinkedHashMap<>();
-        reading.accept(measured, values::put);
+        reading.read(measured, values::put);
+        return values;
+    }
+
+    /** Whether it is asked in third octaves, a number for each. */
+    public boolean isInBands() {
+        return inBands.isPresent();
+    }
+
+    /** The number of a band at each place; of a band that the ride is too short to resolve, not a number. */
+    Map<String, Double> at(Measured measured, ThirdOctave band) {
+        Map<String, Double> values = new LinkedHashMap<>();
+        measured.inBands().stream()
+                .filter(felt -> felt.position() == inBands.orElseThrow())
+                .forEach(felt -> values.put(felt.seat(), felt.levels().getOrDefault(band, Double.NaN)));
         return values;
     }
 
@@ -390,51 +375,6 @@ public enum RideMeasure {
             words.add(measure.word);
         }
         return words;
-    }
-
-    private static BiConsumer<Measured, BiConsumer<String, Double>> seats(ToDoubleFunction<SeatResult> what) {
-        return (measured, to) ->
-                measured.ride().seats().forEach(seat -> to.accept(seat.seat(), what.applyAsDouble(seat)));
-    }
-
-    private static BiConsumer<Measured, BiConsumer<String, Double>> seat(
-            Position position, ToDoubleFunction<AxisVibration> what) {
-        return seats(seat -> seat.felt()
-                .flatMap(person -> person.axis(position, Axis.Z))
-                .map(what::applyAsDouble)
-                .orElse(Double.NaN));
-    }
-
-    private static void peaks(Measured measured, BiConsumer<String, Double> to) {
-        measured.ride().seats().forEach(seat -> to.accept(seat.seat(), seat.peak()));
-        for (PointResult point : measured.ride().points()) {
-            to.accept(
-                    point.point(),
-                    Math.max(point.greatest().value(), -point.least().value()));
-        }
-    }
-
-    private static BiConsumer<Measured, BiConsumer<String, Double>> wheels(ToDoubleFunction<WheelResult> what) {
-        return (measured, to) ->
-                measured.ride().wheels().forEach(wheel -> to.accept(wheel.wheel(), what.applyAsDouble(wheel)));
-    }
-
-    /** Springs alone when it comes to what springs do; dampers, bars and cushions can be asked for by name. */
-    private static BiConsumer<Measured, BiConsumer<String, Double>> springs(ToDoubleFunction<ElementResult> what) {
-        return (measured, to) ->
-                measured.ride().springs().forEach(spring -> to.accept(spring.element(), what.applyAsDouble(spring)));
-    }
-
-    private static BiConsumer<Measured, BiConsumer<String, Double>> swings(
-            String motion, ToDoubleFunction<Measured.Swing> what) {
-        return (measured, to) -> measured.swings().stream()
-                .filter(swing -> swing.motion().equals(motion))
-                .forEach(swing -> to.accept("vehicle", what.applyAsDouble(swing)));
-    }
-
-    private static BiConsumer<Measured, BiConsumer<String, Double>> swings(ToDoubleFunction<Measured.Swing> what) {
-        return (measured, to) ->
-                measured.swings().forEach(swing -> to.accept(swing.motion(), what.applyAsDouble(swing)));
     }
 
     /** For lists of what is wanted. */

@@ -116,8 +116,9 @@ public final class Runs {
                         chunk = nextChunk.getAndIncrement()) {
                     chunk(chunk, schedule, keys, bench);
                 }
-            } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError e) {
-                failure.compareAndSet(null, e);
+            } catch (Throwable thrown) {
+                // what ends one thread ends the study, plainly
+                failure.compareAndSet(null, thrown);
             }
         }
 

@@ -97,29 +97,33 @@ final class Schedules {
         }
     }
 
-    /** Each variant as written, then draw by draw each variant; a value of one path gets the same chance in all. */
+    /** Each variant as written, then draw by draw each variant; a value of one file gets the same chance in all. */
     private static final class Beside implements Schedule {
         private final List<Variant> variants;
         private final Method.Compare compare;
-        private final Map<String, Integer> dimensions = new LinkedHashMap<>();
+        private final List<Overlay> overlays;
+        private final List<int[]> coordinates = new ArrayList<>();
         private final List<String> columns;
         private final Draws draws;
+        private final int dimensions;
 
         Beside(List<Variant> variants, Method.Compare compare) {
             this.variants = variants;
             this.compare = compare;
+            overlays = variants.stream().map(v -> new Overlay(v.scenario())).toList();
             Set<String> paths = new LinkedHashSet<>();
-            for (Uncertain uncertain : compare.draws() > 0 ? compare.uncertain() : List.<Uncertain>of()) {
-                for (Uncertain.Block block : uncertain.blocks()) {
-                    block.joint().paths().forEach(p -> dimensions.putIfAbsent(block.prefix() + p, dimensions.size()));
-                }
+            List<String> keys = compare.keys();
+            for (Uncertain uncertain : compare.uncertain()) {
+                coordinates.add(
+                        uncertain.keys().stream().mapToInt(keys::indexOf).toArray());
                 paths.addAll(uncertain.paths());
             }
             columns = List.copyOf(paths);
+            dimensions = keys.size();
             draws = new Draws(
                     compare.kind(),
                     Math.max(1, compare.draws()),
-                    dimensions.size() + compare.ranges().size(),
+                    dimensions + compare.ranges().size(),
                     compare.seed());
         }
 
@@ -159,21 +163,16 @@ final class Schedules {
                 return new Trial(run, v, "as written", variant.texts(), cells);
             }
             double[] shares = draws.point(draw);
-            Uncertain uncertain = compare.uncertain().get(v);
-            double[] own = uncertain.blocks().stream()
-                    .flatMap(block -> block.joint().paths().stream().map(p -> block.prefix() + p))
-                    .mapToDouble(path -> shares[dimensions.get(path)])
+            double[] own = Arrays.stream(coordinates.get(v))
+                    .mapToDouble(d -> shares[d])
                     .toArray();
-            List<Double> values = uncertain.values(own);
-            List<String> paths = uncertain.paths();
-            for (String path : columns) {
-                int at = paths.indexOf(path);
-                cells.add(at < 0 ? "" : Double.toString(values.get(at)));
-            }
-            // what makes the variant stays, whatever its tolerance
-            Map<String, String> drawn = over(uncertain.texts(values), variant.texts());
-            drawn = over(drawn, between(compare.ranges(), shares, dimensions.size(), cells));
-            return new Trial(run, v, "draw", drawn, cells);
+            List<String> ranged = new ArrayList<>();
+            Map<String, String> changes = over(variant.texts(), between(compare.ranges(), shares, dimensions, ranged));
+            Overlay.Result result =
+                    overlays.get(v).over(compare.uncertain().get(v).drawn(own), changes);
+            columns.forEach(path -> cells.add(result.cells().getOrDefault(path, "")));
+            cells.addAll(ranged);
+            return new Trial(run, v, "draw", result.texts(), cells);
         }
     }
 
@@ -181,11 +180,13 @@ final class Schedules {
     private static final class Drawn implements Schedule {
         private final Variant variant;
         private final Method.Uncertainty method;
+        private final Overlay overlay;
         private final Draws draws;
 
         Drawn(Variant variant, Method.Uncertainty method) {
             this.variant = variant;
             this.method = method;
+            overlay = new Overlay(variant.scenario());
             draws = new Draws(
                     method.kind(),
                     method.draws(),
@@ -227,21 +228,20 @@ final class Schedules {
             }
             int level = (int) ((run - 1) / method.draws());
             double[] shares = draws.point((run - 1) % method.draws());
-            List<Double> values = method.uncertain().values(shares);
+            int dimensions = method.uncertain().dimensions();
             List<String> cells = new ArrayList<>();
             List<String> ranged = new ArrayList<>();
-            Map<String, String> drawn = over(method.uncertain().texts(values), variant.texts());
-            drawn = over(
-                    drawn, between(method.ranges(), shares, method.uncertain().dimensions(), ranged));
+            Map<String, String> changes = over(variant.texts(), between(method.ranges(), shares, dimensions, ranged));
             if (method.along().isPresent()) {
                 Method.Swept along = method.along().get();
                 double coordinate = along.coordinates().get(level);
                 cells.add(along.factor().cell(coordinate));
-                drawn = over(drawn, along.factor().texts(coordinate));
+                changes = over(changes, along.factor().texts(coordinate));
             }
-            values.forEach(value -> cells.add(Double.toString(value)));
+            Overlay.Result result = overlay.over(method.uncertain().drawn(Arrays.copyOf(shares, dimensions)), changes);
+            cells.addAll(result.cells().values());
             cells.addAll(ranged);
-            return new Trial(run, 0, "draw", drawn, cells);
+            return new Trial(run, 0, "draw", result.texts(), cells);
         }
     }
 
@@ -268,13 +268,26 @@ final class Schedules {
 
     /** A run at shares of the factors' ranges. */
     static Trial at(long run, String role, Variant variant, List<Factor> factors, double[] shares) {
+        List<Uncertain.Drawn> drawn = new ArrayList<>();
         Map<String, String> changes = new LinkedHashMap<>();
-        List<String> cells = new ArrayList<>();
         for (int f = 0; f < factors.size(); f++) {
             double coordinate = factors.get(f).at(shares[f]);
-            changes.putAll(factors.get(f).texts(coordinate));
-            cells.add(factors.get(f).cell(coordinate));
+            if (factors.get(f) instanceof Factor.Tolerated tolerated) {
+                double value = tolerated.spread().at(coordinate);
+                tolerated.paths().forEach(path -> drawn.add(new Uncertain.Drawn(path, tolerated.spread(), value)));
+            } else {
+                changes.putAll(factors.get(f).texts(coordinate));
+            }
         }
-        return new Trial(run, 0, role, texts(variant, changes), cells);
+        Overlay.Result result = new Overlay(variant.scenario()).over(drawn, over(variant.texts(), changes));
+        List<String> cells = new ArrayList<>();
+        for (int f = 0; f < factors.size(); f++) {
+            Factor factor = factors.get(f);
+            cells.add(
+                    factor instanceof Factor.Tolerated
+                            ? result.cells().get(factor.paths().get(0))
+                            : factor.cell(factor.at(shares[f])));
+        }
+        return new Trial(run, 0, role, result.texts(), cells);
     }
 }

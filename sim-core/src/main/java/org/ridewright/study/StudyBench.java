@@ -25,6 +25,15 @@ public final class StudyBench implements Bench {
 
     @Override
     public Outcome ride(Trial trial) {
+        try {
+            return ridden(trial);
+        } catch (RuntimeException defect) {
+            // one run in ten thousand must not be the end of the others
+            return Outcome.failed(Outcome.defect(defect));
+        }
+    }
+
+    private Outcome ridden(Trial trial) {
         Variant variant = study.variants().get(trial.variant());
         Scenario scenario;
         try {
@@ -59,6 +68,8 @@ public final class StudyBench implements Bench {
             return new Outcome.Line(labels, answers, "");
         } catch (RideException given) {
             return new Outcome.Line(labels, List.of(), given.getMessage());
+        } catch (RuntimeException defect) {
+            return new Outcome.Line(labels, List.of(), Outcome.defect(defect));
         }
     }
 }

@@ -89,4 +89,21 @@ public sealed interface Telling {
             return List.of();
         }
     }
+
+    /**
+     * At which frequencies an answer in third octaves changes from one thing or level to another.
+     *
+     * @param questions numbers of the bands' questions, lowest band first
+     */
+    record Bands(List<Integer> questions, int from, int to, List<String> on) implements Telling {
+        public Bands {
+            questions = List.copyOf(questions);
+            on = List.copyOf(on);
+        }
+
+        @Override
+        public int question() {
+            return questions.get(0);
+        }
+    }
 }

@@ -1,11 +1,11 @@
 package org.ridewright.study;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
+import org.ridewright.math.Quantiles;
 
 /**
  * Answers draw by draw, for what has to be told within each draw: the difference of two things, the best level, the first level beyond a bound.
@@ -132,9 +132,8 @@ public final class Tries {
     }
 
     private static Estimate estimate(double[] all) {
-        QuantileSketch sketch = new QuantileSketch();
-        Arrays.stream(all).forEach(sketch::add);
-        return new Estimate(sketch.quantile(0.5), sketch.quantile(0.05), sketch.quantile(0.95));
+        double[] sorted = Quantiles.sorted(all);
+        return new Estimate(Quantiles.median(sorted), Quantiles.low(sorted), Quantiles.high(sorted));
     }
 
     /** The thing itself, or the one whose median is best or worst; −1 where none has an answer. */
@@ -143,7 +142,7 @@ public final class Tries {
             return choice;
         }
         boolean least = (choice == Telling.BEST)
-                == (study.questions().get(question).measure().worse() != RideMeasure.Worse.LOW);
+                == (study.questions().get(question).measure().worse() != Worse.LOW);
         int found = -1;
         double of = Double.NaN;
         for (int th = 0; th < things.size(); th++) {
@@ -186,39 +185,62 @@ public final class Tries {
     }
 
     /**
-     * Where, on the axis, an answer first passes a bound, in proportion between the levels before and after it.
+     * Where, on the axis, an answer first passes a bound: in proportion between the levels before and after it. An answer that stays at the bound, such as
+     * none at all, up to a level, leaves it somewhere before the next one, nobody knows where.
      *
-     * @param at median and 90 % interval over the draws; NaN at an end that lies beyond the last level
+     * @param at median and 90 % interval over the draws of where it has not yet passed; NaN at an end that lies beyond the last level
+     * @param after of where it has; the same but for an answer that stayed at the bound
      * @param never share of the draws in which it does not
      * @param atOnce share of the draws in which it is beyond the bound from the first level on
+     * @param left share of all draws that are left out, since a level on the way could not be ridden
      */
-    public record Passing(Estimate at, double never, double atOnce) {}
+    public record Passing(Estimate at, Estimate after, double never, double atOnce, double left) {}
 
     /** @param above whether the answer is to be above the bound, rather than below */
     public Passing first(boolean above, double bound, int test, int question) {
-        List<Double> at = new ArrayList<>();
+        double[] at = new double[draws];
+        double[] after = new double[draws];
+        int count = 0;
         int never = 0;
         int atOnce = 0;
         for (int d = 0; d < draws; d++) {
             int level = firstLevel(above, bound, test, question, d);
-            if (level == things.size()) {
+            if (level < 0) {
+                continue;
+            } else if (level == things.size()) {
                 never++;
-                at.add(Double.POSITIVE_INFINITY);
+                at[count] = Double.POSITIVE_INFINITY;
+                after[count] = Double.POSITIVE_INFINITY;
             } else if (level == 0) {
                 atOnce++;
-                at.add(axis[0]);
-            } else if (level > 0) {
+                at[count] = axis[0];
+                after[count] = axis[0];
+            } else {
                 double before = values[level - 1][test][question][d];
                 double share = (bound - before) / (values[level][test][question][d] - before);
-                at.add(axis[level - 1] + share * (axis[level] - axis[level - 1]));
+                at[count] = axis[level - 1] + share * (axis[level] - axis[level - 1]);
+                after[count] = before == bound ? axis[level] : at[count];
             }
+            count++;
         }
-        double[] sorted = at.stream().mapToDouble(x -> x).sorted().toArray();
-        double count = Math.max(1, sorted.length);
+        double some = Math.max(1, count);
         return new Passing(
-                new Estimate(share(sorted, 0.5), share(sorted, 0.05), share(sorted, 0.95)),
-                never / count,
-                atOnce / count);
+                ends(Arrays.copyOf(at, count)),
+                ends(Arrays.copyOf(after, count)),
+                never / some,
+                atOnce / some,
+                (draws - count) / (double) draws);
+    }
+
+    /** NaN where beyond the last level. */
+    private static Estimate ends(double[] places) {
+        Arrays.sort(places);
+        return new Estimate(
+                finite(Quantiles.median(places)), finite(Quantiles.low(places)), finite(Quantiles.high(places)));
+    }
+
+    private static double finite(double place) {
+        return Double.isInfinite(place) ? Double.NaN : place;
     }
 
     /** The level itself, the number of levels if there is none, or −1 if a level before it has no answer. */
@@ -233,14 +255,5 @@ public final class Tries {
             }
         }
         return things.size();
-    }
-
-    /** The number at a share of a sorted list, of which the last may be infinite; NaN for those. */
-    private static double share(double[] sorted, double share) {
-        if (sorted.length == 0) {
-            return Double.NaN;
-        }
-        int at = (int) Math.min(sorted.length - 1, Math.max(0, Math.round(share * sorted.length - 0.5)));
-        return Double.isInfinite(sorted[at]) ? Double.NaN : sorted[at];
     }
 }

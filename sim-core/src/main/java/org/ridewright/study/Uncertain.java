@@ -3,6 +3,7 @@ package org.ridewright.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -10,24 +11,28 @@ import java.util.stream.IntStream;
 import org.ridewright.quantity.JointSpread;
 import org.ridewright.quantity.Spread;
 
-/**
- * What is uncertain in a scenario: blocks of values that are known together, such as those of one vehicle file.
- *
- * @param blocks each drawn by itself
- */
-public record Uncertain(List<Block> blocks) {
-    public Uncertain {
-        blocks = List.copyOf(blocks);
+/** What is uncertain in a scenario: blocks of values that are known together, such as those of one vehicle file. */
+public final class Uncertain {
+    private final List<Block> blocks;
+    private final Map<String, Integer> places = new LinkedHashMap<>();
+
+    /** @param blocks those of one source are drawn alike, others each by itself */
+    public Uncertain(List<Block> blocks) {
+        this.blocks = List.copyOf(blocks);
+        for (Block block : blocks) {
+            block.keys().forEach(key -> places.putIfAbsent(key, places.size()));
+        }
     }
 
     /**
      * Values known together.
      *
+     * @param source file in which they stand
      * @param prefix what stands before each path
      * @param joint spreads and correlation
      * @param chosen paths of the block that vary; the others stay as written
      */
-    public record Block(String prefix, JointSpread joint, Set<String> chosen) {
+    public record Block(String source, String prefix, JointSpread joint, Set<String> chosen) {
         public Block {
             chosen = Set.copyOf(chosen);
         }
@@ -38,11 +43,33 @@ public record Uncertain(List<Block> blocks) {
                     .boxed()
                     .toList();
         }
+
+        private List<String> keys() {
+            return joint.paths().stream().map(path -> source + " " + path).toList();
+        }
+    }
+
+    /**
+     * A value that was drawn.
+     *
+     * @param path with counted items
+     * @param value (SI unit of the spread's kind)
+     */
+    public record Drawn(String path, Spread spread, double value) {}
+
+    /** The blocks. */
+    public List<Block> blocks() {
+        return blocks;
+    }
+
+    /** What each number of a draw decides: a value of a file, whatever vehicles are of that file. */
+    public List<String> keys() {
+        return List.copyOf(places.keySet());
     }
 
     /** How many numbers a draw takes. */
     public int dimensions() {
-        return blocks.stream().mapToInt(b -> b.joint().size()).sum();
+        return places.size();
     }
 
     /** The path of each value that varies, in order. */
@@ -67,14 +94,19 @@ public record Uncertain(List<Block> blocks) {
 
     /** Each value that varies by itself, its correlation with others left out. */
     public List<Factor> factors() {
-        List<Factor> factors = new ArrayList<>();
+        Map<String, Set<String>> paths = new LinkedHashMap<>();
+        Map<String, Spread> spreads = new LinkedHashMap<>();
         for (Block block : blocks) {
             for (int i : block.varying()) {
-                String path = block.prefix() + block.joint().paths().get(i);
-                factors.add(new Factor.Tolerated(
-                        path, List.of(path), block.joint().spreads().get(i)));
+                String key = block.keys().get(i);
+                paths.computeIfAbsent(key, k -> new LinkedHashSet<>())
+                        .add(block.prefix() + block.joint().paths().get(i));
+                spreads.put(key, block.joint().spreads().get(i));
             }
         }
+        List<Factor> factors = new ArrayList<>();
+        paths.forEach((key, all) ->
+                factors.add(new Factor.Tolerated(all.iterator().next(), List.copyOf(all), spreads.get(key))));
         return factors;
     }
 
@@ -99,34 +131,24 @@ public record Uncertain(List<Block> blocks) {
     }
 
     /**
-     * The values of a draw (SI units), in the order of {@link #paths}.
+     * The values of a draw, in the order of {@link #paths}.
      *
      * @param share point of the unit cube, {@link #dimensions} coordinates
      */
-    public List<Double> values(double[] share) {
-        List<Double> values = new ArrayList<>();
-        int next = 0;
+    public List<Drawn> drawn(double[] share) {
+        List<Drawn> drawn = new ArrayList<>();
+        double[] normal = Arrays.stream(share).map(Normal::quantile).toArray();
         for (Block block : blocks) {
-            double[] w = Arrays.stream(share, next, next + block.joint().size())
-                    .map(Normal::quantile)
+            double[] w = block.keys().stream()
+                    .mapToDouble(key -> normal[places.get(key)])
                     .toArray();
             List<Double> all = block.joint().values(w);
-            block.varying().forEach(i -> values.add(all.get(i)));
-            next += block.joint().size();
+            block.varying()
+                    .forEach(i -> drawn.add(new Drawn(
+                            block.prefix() + block.joint().paths().get(i),
+                            block.joint().spreads().get(i),
+                            all.get(i))));
         }
-        return values;
-    }
-
-    /** The same as words by path. */
-    public Map<String, String> texts(List<Double> values) {
-        Map<String, String> texts = new LinkedHashMap<>();
-        int next = 0;
-        for (Block block : blocks) {
-            for (int i : block.varying()) {
-                String text = Spread.written(block.joint().spreads().get(i).kind(), values.get(next++));
-                texts.put(block.prefix() + block.joint().paths().get(i), text);
-            }
-        }
-        return texts;
+        return drawn;
     }
 }

@@ -1,25 +1,13 @@
 package org.ridewright.uncertainty;
 
 import java.util.Arrays;
+import org.ridewright.math.Quantiles;
 
-/**
- * Where nine tenths of the drawn values lie: 5 %, 50 % and 95 % quantile.
- *
- * <p>Source: Hyndman and Fan 1996, definition 7 of sample quantiles.
- */
+/** Where nine tenths of the drawn values lie, and their median ({@link Quantiles}); of fewer than 19 draws, where all of them lie. */
 public record Interval(double low, double median, double high) {
-    private static final double TAIL = 0.05;
-
     /** Of values in any order, at least one; sorted in place. */
     public static Interval of(double[] values) {
         Arrays.sort(values);
-        return new Interval(quantile(values, TAIL), quantile(values, 0.5), quantile(values, 1 - TAIL));
-    }
-
-    private static double quantile(double[] sorted, double p) {
-        double place = p * (sorted.length - 1);
-        int below = (int) Math.floor(place);
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        return new Interval(Quantiles.low(values), Quantiles.median(values), Quantiles.high(values));
     }
 }

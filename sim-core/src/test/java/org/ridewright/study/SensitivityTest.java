@@ -3,6 +3,7 @@ package org.ridewright.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,8 +24,12 @@ class SensitivityTest {
     }
 
     private static IndexSums indices(int draws) {
-        SaltelliDesign design = new SaltelliDesign(3, draws, 4);
-        IndexSums sums = new IndexSums(3, 4);
+        return indices(draws, 4);
+    }
+
+    private static IndexSums indices(int draws, long seed) {
+        SaltelliDesign design = new SaltelliDesign(3, draws, seed);
+        IndexSums sums = new IndexSums(3, seed);
         double[] f = new double[5];
         for (long i = 0; i < design.size(); i++) {
             f[(int) (i % 5)] = ishigami(design.point(i));
@@ -62,6 +67,28 @@ class SensitivityTest {
                     .isBetween(sums.total(i).low(), sums.total(i).high());
         }
         assertThat(sums.deviation().value()).isCloseTo(Math.sqrt(known[6]), within(10 * tolerance));
+    }
+
+    /** 30 seeds, 5 indices each that are not nil; the points are spread more evenly than the resampling assumes, so that intervals are rather too wide. */
+    @Test
+    void intervalsHoldTheKnownIndicesInNineTenthsOfAllSeeds() {
+        double[] known = known();
+        int held = 0;
+        int all = 0;
+        for (int seed = 1; seed <= 30; seed++) {
+            IndexSums sums = indices(256, seed);
+            for (int i = 0; i < 3; i++) {
+                Estimate[] found = {sums.first(i), sums.total(i)};
+                for (int j = 0; j < 2; j++) {
+                    boolean nil = known[3 * j + i] == 0;
+                    all += nil ? 0 : 1;
+                    held += !nil && found[j].low() <= known[3 * j + i] && known[3 * j + i] <= found[j].high() ? 1 : 0;
+                }
+            }
+        }
+
+        assertThat(all).isEqualTo(150);
+        assertThat(held / (double) all).isBetween(0.85, 1.0);
     }
 
     @Test
@@ -139,6 +166,29 @@ class SensitivityTest {
         assertThat(sums.size(1).value()).isCloseTo(0.25, within(0.03));
         assertThat(sums.deviation(1).value()).isGreaterThan(0.2);
         assertThat(sums.size(2).value()).isZero();
+    }
+
+    /** f = x₀ x₁: the effect of x₁ is x₀; over 4 jumps the deviation about their mean has 3 degrees of freedom. */
+    @Test
+    void theSpreadOfEffectsIsThatOfASample() {
+        int trajectories = 4;
+        MorrisDesign design = new MorrisDesign(2, trajectories, 4, 9);
+        double[] effects = new double[trajectories];
+        for (int t = 0; t < trajectories; t++) {
+            for (int step = 0; step < 2; step++) {
+                double[] before = design.point(3L * t + step);
+                double[] after = design.point(3L * t + step + 1);
+                if (design.jumping(t, step) == 1) {
+                    effects[t] = (after[0] * after[1] - before[0] * before[1]) / (after[1] - before[1]);
+                }
+            }
+        }
+        double mean = Arrays.stream(effects).average().orElseThrow();
+        double squares =
+                Arrays.stream(effects).map(e -> (e - mean) * (e - mean)).sum();
+
+        assertThat(effects(2, x -> x[0] * x[1], trajectories).deviation(1).value())
+                .isCloseTo(Math.sqrt(squares / (trajectories - 1)), within(1e-12));
     }
 
     @Test

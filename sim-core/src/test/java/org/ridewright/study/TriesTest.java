@@ -96,11 +96,35 @@ class TriesTest {
     }
 
     @Test
-    void whatIsNilUntilALevelIsNilUpToTheOneBefore() {
+    void whatIsNilUpToALevelLeavesItBetweenThatAndTheNext() {
         Tries tries = tries(RideMeasure.TIME_OFF_GROUND, 0);
         IntStream.range(0, AXIS.length).forEach(level -> tries.put(level, 0, 0, 0, level < 3 ? 0 : 0.2));
 
-        assertThat(tries.first(true, 0, 0, 0).at().value()).isEqualTo(3);
+        Tries.Passing passing = tries.first(true, 0, 0, 0);
+        assertThat(passing.at().value()).isEqualTo(3);
+        assertThat(passing.after().value()).as("it leaves nil somewhere before").isEqualTo(4);
+    }
+
+    @Test
+    void whatGrowsThroughABoundIsPassedAtOnePlace() {
+        Tries tries = tries(RideMeasure.SEAT_RMS, 0);
+        IntStream.range(0, AXIS.length).forEach(level -> tries.put(level, 0, 0, 0, level));
+
+        Tries.Passing passing = tries.first(true, 1.5, 0, 0);
+        assertThat(passing.after().value()).isEqualTo(passing.at().value()).isEqualTo(2.5);
+    }
+
+    @Test
+    void drawsThatCouldNotBeRiddenToTheBoundAreCounted() {
+        Tries tries = tries(RideMeasure.SEAT_RMS, 4);
+        for (int d = 0; d < 4; d++) {
+            for (int level = 0; level < AXIS.length; level++) {
+                tries.put(level, 0, 0, d, d == 0 && level == 1 ? Double.NaN : level);
+            }
+        }
+
+        assertThat(tries.first(true, 1.5, 0, 0).left()).isEqualTo(0.25);
+        assertThat(tries.first(true, -1, 0, 0).left()).as("passed before").isZero();
     }
 
     @Test
