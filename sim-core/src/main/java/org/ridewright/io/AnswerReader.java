@@ -25,8 +25,8 @@ final class AnswerReader {
         "value", "change", "best", "first", "order", "where", "bands", "found", "binding"
     };
     private static final String[] KEYS = {
-        "value", "change", "best", "first", "order", "where", "bands", "found", "binding", "of", "from", "to", "against",
-        "above", "below", "as", "on"
+        "value", "change", "best", "first", "order", "where", "bands", "found", "binding", "of", "from", "to",
+        "against", "above", "below", "as", "on"
     };
     private static final Words<Boolean> LIMITS = Words.of("what may bind", List.of(true), limits -> "limits");
     private static final Words<Boolean> FORMS =
@@ -144,9 +144,8 @@ final class AnswerReader {
             case "order" -> Optional.of(new Telling.Order(q, on.get()));
             case "bands" ->
                 thing(part, "from")
-                        .flatMap(from -> thing(part, "to")
-                                .map(to ->
-                                        new Telling.Bands(asked.bands(q), from, to, on.get())));
+                        .flatMap(from ->
+                                thing(part, "to").map(to -> new Telling.Bands(asked.bands(q), from, to, on.get())));
             default ->
                 thing(part, "of")
                         .flatMap(of -> thing(part, "against").map(than -> new Telling.Where(q, of, than, on.get())));
