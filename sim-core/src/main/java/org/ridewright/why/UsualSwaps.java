@@ -8,11 +8,14 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.ridewright.quantity.NamedValue;
+import org.ridewright.quantity.Provenance;
 import org.ridewright.quantity.UnfitValueException;
 import org.ridewright.standing.Standing;
 import org.ridewright.standing.StandingVehicle;
 import org.ridewright.standing.WheelLoad;
+import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.Connection;
+import org.ridewright.vehicle.Friction;
 import org.ridewright.vehicle.LoadCase.Aboard;
 import org.ridewright.vehicle.Tyre;
 import org.ridewright.vehicle.Vehicle;
@@ -30,13 +33,15 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
     public static final List<String> NAMES =
             List.of("friction", "wheel size", "tyres", "frame twist", "cushions", "place of the load", "dampers");
 
-    private static final String OILED = "× 0.3";
+    private static final String OILED = "× " + Friction.OILED;
     private static final String SMALLER = "× 0.7";
     /** The same mass at 0.7 of the radius. */
     private static final String SMALLER_INERTIA = "× 0.49";
 
     /** How far a pneumatic tyre sinks under the load that stands on it (m); common practice. */
     private static final double SINKS = 0.025;
+
+    private static final String WHEEL_CENTRE = "0.5";
 
     private static final String STIFFER = "× 10";
     private static final String GOOD = "in good condition";
@@ -99,11 +104,14 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
         UsualSwaps all() {
             add(
                     NAMES.get(0),
-                    "0.3 of the springs' friction (as if cleaned and oiled)",
+                    Friction.OILED + " of the springs' friction (as if cleaned and oiled)",
                     friction(),
                     "none of its springs has dry friction");
             List<Change> smaller = new ArrayList<>(scaled("axles\\[\\d+]\\.wheels?\\.diameter", SMALLER));
             smaller.addAll(scaled("axles\\[\\d+]\\.wheels?\\.spin inertia", SMALLER_INERTIA));
+            if (!smaller.isEmpty()) {
+                smaller.addAll(held());
+            }
             add(NAMES.get(1), "wheels smaller by 30 % and as heavy as before", smaller, "no diameter is written");
             tyres();
             twist();
@@ -140,6 +148,32 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                 }
             }
             return scaled("(" + springs + ")\\.friction\\.(share of load|half loop height|constant)", OILED);
+        }
+
+        /**
+         * What the file leaves to be reckoned from the diameter, held at what it is: heights of spring mounts, and with them the axes of roll and
+         * pitch, and the length on which a tyre stands.
+         */
+        private List<Change> held() {
+            List<Change> held = new ArrayList<>();
+            for (int a = 0; a < vehicle.axles().size(); a++) {
+                Axle axle = vehicle.axles().get(a);
+                String wheel = wheels(a);
+                String diameter = " of " + wheel + ".diameter";
+                if (!axle.springs().isEmpty()
+                        && axle.springs().stream().allMatch(s -> s.mountHeight().isEmpty())) {
+                    held.add(new Change("axles[" + a + "].springs[0].mount height", WHEEL_CENTRE + diameter));
+                } else if (axle.springs().isEmpty() && axle.rollAxisHeight().isEmpty()) {
+                    held.add(new Change("axles[" + a + "].roll axis height", WHEEL_CENTRE + diameter));
+                }
+                axle.wheel()
+                        .footprintLength()
+                        .filter(length -> length.provenance() == Provenance.ESTIMATED)
+                        .ifPresent(length -> held.add(new Change(
+                                wheel + ".footprint",
+                                length.value() / axle.wheel().diameter().value() + diameter)));
+            }
+            return held;
         }
 
         private boolean isWritten(String start) {
