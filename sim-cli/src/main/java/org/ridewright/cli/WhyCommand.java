@@ -17,6 +17,7 @@ import org.ridewright.io.ResultFolder;
 import org.ridewright.io.SwapDocument;
 import org.ridewright.io.VehicleDocument;
 import org.ridewright.quantity.Measures;
+import org.ridewright.quantity.NamedValue;
 import org.ridewright.quantity.QuantityFormatException;
 import org.ridewright.quantity.QuantityKind;
 import org.ridewright.report.FigureGroup;
@@ -35,6 +36,7 @@ import org.ridewright.why.KeptRides;
 import org.ridewright.why.Swap;
 import org.ridewright.why.UsualRide;
 import org.ridewright.why.UsualSwaps;
+import org.ridewright.why.WheelDefaults;
 import org.ridewright.why.WhyFindings;
 import org.ridewright.why.WhyRun;
 import picocli.CommandLine.Command;
@@ -143,8 +145,10 @@ final class WhyCommand implements Callable<Integer> {
         VehicleDocument document = VehicleDocument.read(file);
         Vehicle vehicle = document.asWritten();
         Asked asked = asked(document, vehicle, file);
-        UsualSwaps swaps = UsualSwaps.of(asked.vehicle(), SwapDocument.values(document, asked.ride()), asked.load())
-                .with(own(), without);
+        List<NamedValue> written = SwapDocument.values(document, asked.ride());
+        WheelDefaults defaults = new WheelDefaults(asked.vehicle(), written);
+        UsualSwaps swaps = UsualSwaps.of(asked.vehicle(), written, asked.load())
+                .with(own().stream().map(defaults::held).toList(), without);
         SwapDocument rides = new SwapDocument(document, swaps.swaps(), asked.ride());
         if (whole && swaps.swaps().size() > Choices.MOST_WHOLE) {
             throw new ParameterException(

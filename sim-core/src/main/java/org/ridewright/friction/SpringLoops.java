@@ -35,6 +35,9 @@ public record SpringLoops(
     private static final double LEAST = 2e-4;
     private static final double GREATEST = 0.04;
     private static final int POINTS = 24;
+    /** An area smaller than this times height and width of the loop is the solver's. */
+    private static final double ROUND_OFF = 1e-9;
+
     /** Part of the way to where a stage begins, or the spring hangs free, that a loop may go. */
     private static final double CLEAR = 0.9;
 
@@ -91,7 +94,7 @@ public record SpringLoops(
                 EquivalentFriction.of(law.friction(), law.frictionLimit(c), amplitude);
         return new LoopPoint(
                 amplitude,
-                loop.area(),
+                Math.abs(loop.area()) < ROUND_OFF * loop.range() * 2 * amplitude ? 0 : loop.area(),
                 loop.range() / (2 * amplitude),
                 loop.inStep(),
                 Math.PI * amplitude * amplitude * balanced.loss(),

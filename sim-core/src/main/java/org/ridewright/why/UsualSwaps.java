@@ -8,12 +8,10 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.ridewright.quantity.NamedValue;
-import org.ridewright.quantity.Provenance;
 import org.ridewright.quantity.UnfitValueException;
 import org.ridewright.standing.Standing;
 import org.ridewright.standing.StandingVehicle;
 import org.ridewright.standing.WheelLoad;
-import org.ridewright.vehicle.Axle;
 import org.ridewright.vehicle.Connection;
 import org.ridewright.vehicle.Friction;
 import org.ridewright.vehicle.LoadCase.Aboard;
@@ -40,8 +38,6 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
 
     /** How far a pneumatic tyre sinks under the load that stands on it (m); common practice. */
     private static final double SINKS = 0.025;
-
-    private static final String WHEEL_CENTRE = "0.5";
 
     private static final String STIFFER = "× 10";
     private static final String GOOD = "in good condition";
@@ -92,6 +88,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
         private final Vehicle vehicle;
         private final List<NamedValue> written;
         private final String load;
+        private final WheelDefaults defaults;
         private final List<Swap> swaps = new ArrayList<>();
         private final List<Skipped> skipped = new ArrayList<>();
 
@@ -99,6 +96,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
             this.vehicle = vehicle;
             this.written = written;
             this.load = load;
+            defaults = new WheelDefaults(vehicle, written);
         }
 
         UsualSwaps all() {
@@ -109,9 +107,6 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     "none of its springs has dry friction");
             List<Change> smaller = new ArrayList<>(scaled("axles\\[\\d+]\\.wheels?\\.diameter", SMALLER));
             smaller.addAll(scaled("axles\\[\\d+]\\.wheels?\\.spin inertia", SMALLER_INERTIA));
-            if (!smaller.isEmpty()) {
-                smaller.addAll(held());
-            }
             add(NAMES.get(1), "wheels smaller by 30 % and as heavy as before", smaller, "no diameter is written");
             tyres();
             twist();
@@ -125,7 +120,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
             if (changes.isEmpty()) {
                 skipped.add(new Skipped(name, reason));
             } else {
-                swaps.add(new Swap(name, alternative, changes));
+                swaps.add(defaults.held(new Swap(name, alternative, changes)));
             }
         }
 
@@ -150,44 +145,11 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
             return scaled("(" + springs + ")\\.friction\\.(share of load|half loop height|constant)", OILED);
         }
 
-        /**
-         * What the file leaves to be reckoned from the diameter, held at what it is: heights of spring mounts, and with them the axes of roll and
-         * pitch, and the length on which a tyre stands.
-         */
-        private List<Change> held() {
-            List<Change> held = new ArrayList<>();
-            for (int a = 0; a < vehicle.axles().size(); a++) {
-                Axle axle = vehicle.axles().get(a);
-                String wheel = wheels(a);
-                String diameter = " of " + wheel + ".diameter";
-                if (!axle.springs().isEmpty()
-                        && axle.springs().stream().allMatch(s -> s.mountHeight().isEmpty())) {
-                    held.add(new Change("axles[" + a + "].springs[0].mount height", WHEEL_CENTRE + diameter));
-                } else if (axle.springs().isEmpty() && axle.rollAxisHeight().isEmpty()) {
-                    held.add(new Change("axles[" + a + "].roll axis height", WHEEL_CENTRE + diameter));
-                }
-                axle.wheel()
-                        .footprintLength()
-                        .filter(length -> length.provenance() == Provenance.ESTIMATED)
-                        .ifPresent(length -> held.add(new Change(
-                                wheel + ".footprint",
-                                length.value() / axle.wheel().diameter().value() + diameter)));
-            }
-            return held;
-        }
-
         private boolean isWritten(String start) {
             return written.stream()
                     .anyMatch(v -> v.path().equals(start)
                             || v.path().startsWith(start + ".")
                             || v.path().startsWith(start + "["));
-        }
-
-        /** Of an axle; the file may use the group of another one again, which then has its values there alone. */
-        private String wheels(int axle) {
-            String own = "axles[" + axle + "].wheel";
-            boolean single = isWritten(own) || !isWritten(own + "s") && isWritten("axles[0].wheel");
-            return own + (single ? "" : "s");
         }
 
         private void tyres() {
@@ -198,10 +160,10 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
             List<Change> changes = new ArrayList<>();
             for (int a = 0; a < vehicle.axles().size(); a++) {
                 if (!hard) {
-                    changes.addAll(tyre(wheels(a), "iron", "disc", "3 MN/m ± 50 %", "0.15 ± 50 %"));
+                    changes.addAll(tyre(a, "iron", "disc", "3 MN/m ± 50 %", "0.15 ± 50 %"));
                 } else if (vehicle.axles().get(a).wheel().tyre() != Tyre.PNEUMATIC) {
                     changes.addAll(tyre(
-                            wheels(a),
+                            a,
                             "pneumatic",
                             "disc and footprint",
                             Math.round(meanLoad(standing, a) / SINKS / 1e3) + " kN/m ± 25 %",
@@ -226,14 +188,15 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     .orElseThrow();
         }
 
-        private List<Change> tyre(String wheel, String kind, String path, String rate, String ratio) {
+        private List<Change> tyre(int axle, String kind, String path, String rate, String ratio) {
+            String wheel = defaults.wheels(axle);
             List<Change> changes = new ArrayList<>(List.of(
                     new Change(wheel + ".tyre", kind),
                     new Change(wheel + ".path", path),
                     new Change(wheel + ".contact rate", rate),
                     new Change(wheel + ".contact damping ratio", ratio)));
             for (String key : List.of("footprint", "contact damping", "restitution")) {
-                if (written.stream().anyMatch(v -> v.path().matches("axles\\[\\d+]\\.wheels?\\." + key))) {
+                if (defaults.says(axle, key)) {
                     changes.add(new Change(wheel + "." + key, ""));
                 }
             }
