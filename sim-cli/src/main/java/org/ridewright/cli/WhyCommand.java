@@ -21,6 +21,7 @@ import org.ridewright.quantity.NamedValue;
 import org.ridewright.quantity.QuantityFormatException;
 import org.ridewright.quantity.QuantityKind;
 import org.ridewright.report.FigureGroup;
+import org.ridewright.report.Section;
 import org.ridewright.report.WhyBasis;
 import org.ridewright.report.WhyFigures;
 import org.ridewright.report.WhyJson;
@@ -175,7 +176,12 @@ final class WhyCommand implements Callable<Integer> {
             results.commit();
             PrintWriter out = spec.commandLine().getOut();
             swaps.skipped().forEach(s -> out.println("Left as it is: " + s.name() + " (" + s.reason() + ")"));
-            WhyWords.answers(findings).forEach(out::println);
+            for (Section section : WhyWords.sections(findings)) {
+                out.println(section.heading());
+                section.paragraphs().forEach(p -> out.println("  " + p));
+                out.println();
+            }
+            WhyWords.summary(findings).forEach(out::println);
         } catch (WhyRun.Stopped stopped) {
             return ExitCode.FAILED_RUN;
         }

@@ -40,15 +40,14 @@ final class TradeSummary {
         String at = " at " + TradeFigures.speed(worst.line().speed());
         String above = excess.high() == 0
                 ? "On gravel no friction shakes %s less than that as written".formatted(trade.place())
-                : "On gravel at %s weighted acceleration with the friction as written is %sabove the least, %s %%%s%s"
+                : "On gravel the friction as written makes weighted acceleration at %s %s %% higher than the best%s%s"
                         .formatted(
                                 trade.place(),
-                                gravel.size() > 1 ? "farthest " : "",
                                 whole(excess.median()),
                                 trade.draws() > 1
                                         ? " (%s to %s %%)".formatted(whole(excess.low()), whole(excess.high()))
                                         : "",
-                                at);
+                                at + (gravel.size() > 1 ? " and no more at other speeds" : ""));
         return Optional.of(above + serves() + ".");
     }
 
@@ -73,7 +72,7 @@ final class TradeSummary {
         TradeLine line = lines.get(lines.size() / 2);
         TradeLine.Spread none = line.at(0);
         TradeLine.Spread written = line.at(line.written());
-        String counted = "%s in cycles as written, %s without friction".formatted(cycles(written), cycles(none));
+        String counted = "%s cycles as written, %s without friction".formatted(cycles(written), cycles(none));
         String says = written.high() < none.low()
                 ? "friction shortens the swinging"
                 : written.low() > none.high()
