@@ -16,10 +16,7 @@ import org.ridewright.io.OwnRide;
 import org.ridewright.io.ResultFolder;
 import org.ridewright.io.SwapDocument;
 import org.ridewright.io.VehicleDocument;
-import org.ridewright.quantity.Measures;
 import org.ridewright.quantity.NamedValue;
-import org.ridewright.quantity.QuantityFormatException;
-import org.ridewright.quantity.QuantityKind;
 import org.ridewright.report.FigureGroup;
 import org.ridewright.report.Section;
 import org.ridewright.report.WhyBasis;
@@ -233,7 +230,7 @@ final class WhyCommand implements Callable<Integer> {
         }
         String carried = OwnRide.load(vehicle, List.of(), Optional.ofNullable(load));
         UsualRide ride =
-                new UsualRide(carried, speed == null ? UsualRide.of(vehicle).speed() : speed());
+                new UsualRide(carried, speed == null ? UsualRide.of(vehicle).speed() : RiddenSpeed.of(spec, speed));
         return new Asked(
                 (draw, texts, none) -> ride.scenario(
                         texts.isEmpty() ? vehicle : document.with(texts),
@@ -243,18 +240,6 @@ final class WhyCommand implements Callable<Integer> {
                 carried,
                 WhyBasis.usual(ride),
                 WhyBasis.usualRoad(ride, draws));
-    }
-
-    private double speed() {
-        try {
-            double value = Measures.parse(speed, QuantityKind.SPEED).value();
-            if (value > 0) {
-                return value;
-            }
-            throw new ParameterException(spec.commandLine(), "--speed must be above 0, got '" + speed + "'");
-        } catch (QuantityFormatException refused) {
-            throw new ParameterException(spec.commandLine(), "--speed: " + refused.getMessage(), refused);
-        }
     }
 
     private WhyFindings ridden(SwapDocument rides, String name, Path target) throws IOException {

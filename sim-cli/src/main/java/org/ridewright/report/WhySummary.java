@@ -49,7 +49,7 @@ final class WhySummary {
         String rest = without.isEmpty()
                 ? ""
                 : "; on " + WhyWords.joined(without, "and") + " none can be told to " + does + " it";
-        return "Most would %s %s: %s%s.".formatted(does, number, exchanges, rest);
+        return RideFigures.upperFirst("%s would be %s most by %s%s.".formatted(number, does.equals("raise") ? "raised" : "lowered", exchanges, rest));
     }
 
     private record Most(String exchange, String effect) {}
