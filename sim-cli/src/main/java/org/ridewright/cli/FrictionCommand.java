@@ -50,6 +50,7 @@ final class FrictionCommand implements Callable<Integer> {
     private static final double USUAL_TOP = 24 / KMH;
     private static final int MOST_SPEEDS = 5;
     private static final int MOST_AMPLITUDES = 4;
+    private static final double GREATEST_WAVE = 0.2;
     private static final int MOST_DRAWS = 200;
 
     @Parameters(paramLabel = "VEHICLE", description = "A vehicle file; the ending .yaml may be left out.")
@@ -134,7 +135,7 @@ final class FrictionCommand implements Callable<Integer> {
     }
 
     private FrictionLab.Settings settings(Vehicle vehicle) {
-        List<Double> waves = several("--amplitude", amplitudes, MOST_AMPLITUDES, text -> length("--amplitude", text));
+        List<Double> waves = several("--amplitude", amplitudes, MOST_AMPLITUDES, this::amplitude);
         List<Double> ridden = several("--speed", speeds, MOST_SPEEDS, text -> RiddenSpeed.of(spec, text));
         return new FrictionLab.Settings(
                 loadCase(vehicle),
@@ -179,6 +180,14 @@ final class FrictionCommand implements Callable<Integer> {
                 .sorted()
                 .boxed()
                 .toList();
+    }
+
+    private double amplitude(String written) {
+        double value = length("--amplitude", written);
+        if (value > GREATEST_WAVE) {
+            throw refused("--amplitude may be up to 200 mm, got '" + written + "'; on greater waves nothing stays on the road");
+        }
+        return value;
     }
 
     private double length(String option, String written) {

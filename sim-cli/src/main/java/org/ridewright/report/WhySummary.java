@@ -45,7 +45,7 @@ final class WhySummary {
         }
         String exchanges = byExchange.entrySet().stream()
                 .map(e -> e.getKey() + " (" + WhyWords.joined(e.getValue(), "and") + ")")
-                .collect(Collectors.joining("; "));
+                .collect(Collectors.joining("; and by "));
         String rest = without.isEmpty()
                 ? ""
                 : "; on " + WhyWords.joined(without, "and") + " none can be told to " + does + " it";

@@ -128,11 +128,11 @@ public final class ForcedRun {
             v = solution.v();
             s = solution.friction();
             settled = isSettled(last);
+            if (!(now.half() < ENDLESS * amplitude)) {
+                return ForcedPoint.none(omega / (2 * Math.PI), "the motion grows without end");
+            }
         }
         Seen seen = last.getFirst();
-        if (!(seen.half() < ENDLESS * amplitude)) {
-            return ForcedPoint.none(omega / (2 * Math.PI), "the motion grows without end");
-        }
         return new ForcedPoint(
                 omega / (2 * Math.PI),
                 seen.harmonic() / amplitude,
