@@ -169,23 +169,18 @@ final class FrictionCommand implements Callable<Integer> {
         return usual.stream().distinct().toList();
     }
 
-    private List<Double> several(
-            String option, List<String> written, int most, ToDoubleFunction<String> read) {
+    private List<Double> several(String option, List<String> written, int most, ToDoubleFunction<String> read) {
         if (written.size() > most) {
             throw refused(option + " may be given " + most + " times at most");
         }
-        return written.stream()
-                .mapToDouble(read)
-                .distinct()
-                .sorted()
-                .boxed()
-                .toList();
+        return written.stream().mapToDouble(read).distinct().sorted().boxed().toList();
     }
 
     private double amplitude(String written) {
         double value = length("--amplitude", written);
         if (value > GREATEST_WAVE) {
-            throw refused("--amplitude may be up to 200 mm, got '" + written + "'; on greater waves nothing stays on the road");
+            throw refused("--amplitude may be up to 200 mm, got '" + written
+                    + "'; on greater waves nothing stays on the road");
         }
         return value;
     }

@@ -27,7 +27,8 @@ final class RiddenSpeed {
         if (value < SLOWEST * (1 - ROUND_OFF) || value > FASTEST * (1 + ROUND_OFF)) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--speed must be from 1 to 200 km/h, got '" + written + "'; state it with its unit, such as '9 mph'");
+                    "--speed must be from 1 to 200 km/h, got '" + written
+                            + "'; state it with its unit, such as '9 mph'");
         }
         return value;
     }

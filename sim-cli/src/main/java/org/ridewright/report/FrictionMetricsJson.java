@@ -93,7 +93,9 @@ public final class FrictionMetricsJson {
                 one.put("swings shrink", count.decay().orElseThrow().shape().word());
             } else {
                 one.putNull("swings shrink")
-                        .put("why not", "fewer than four swings, which lie on a straight line as well as on an exponential");
+                        .put(
+                                "why not",
+                                "fewer than four swings, which lie on a straight line as well as on an exponential");
             }
         }
     }

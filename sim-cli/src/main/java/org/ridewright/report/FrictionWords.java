@@ -119,7 +119,8 @@ public final class FrictionWords {
         return new Section(
                 "Loops",
                 List.of(
-                        "With the load '%s', friction holds: %s.".formatted(lab.model().loadCase().name(), loads),
+                        "With the load '%s', friction holds: %s."
+                                .formatted(lab.model().loadCase().name(), loads),
                         "Harmonic balance gives areas and rates %s.".formatted(agree)));
     }
 

@@ -149,9 +149,8 @@ final class TradeWords {
     }
 
     private static String speeds(List<BestBand> alike) {
-        return listed(alike.stream()
-                .map(b -> TradeFigures.speed(b.line().speed()))
-                .toList());
+        return listed(
+                alike.stream().map(b -> TradeFigures.speed(b.line().speed())).toList());
     }
 
     private static String listed(List<String> words) {

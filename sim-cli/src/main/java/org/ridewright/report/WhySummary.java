@@ -49,7 +49,8 @@ final class WhySummary {
         String rest = without.isEmpty()
                 ? ""
                 : "; on " + WhyWords.joined(without, "and") + " none can be told to " + does + " it";
-        return RideFigures.upperFirst("%s would be %s most by %s%s.".formatted(number, does.equals("raise") ? "raised" : "lowered", exchanges, rest));
+        return RideFigures.upperFirst("%s would be %s most by %s%s."
+                .formatted(number, does.equals("raise") ? "raised" : "lowered", exchanges, rest));
     }
 
     private record Most(String exchange, String effect) {}
@@ -74,6 +75,10 @@ final class WhySummary {
                 : "by " + WhyWords.sized(interval);
         return Optional.of(new Most(
                 WhyWords.swap(findings, such.get(0)),
-                effect + (rivals.isEmpty() ? "" : ", unless " + rivals + " " + does + (rivals.contains(" or ") ? "" : "s") + " it more")));
+                effect
+                        + (rivals.isEmpty()
+                                ? ""
+                                : ", unless " + rivals + " " + does + (rivals.contains(" or ") ? "" : "s")
+                                        + " it more")));
     }
 }

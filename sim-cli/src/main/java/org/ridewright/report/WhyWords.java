@@ -201,8 +201,8 @@ public final class WhyWords {
                 }
             }
             if (!raised.isEmpty() && !lowered.isEmpty()) {
-                sentences.add("Give and take: " + swap(findings, i)
-                        + " would lower " + joined(lowered, "and") + " and raise " + joined(raised, "and") + ".");
+                sentences.add("Give and take: " + swap(findings, i) + " would lower " + joined(lowered, "and")
+                        + " and raise " + joined(raised, "and") + ".");
             }
         }
         return sentences;

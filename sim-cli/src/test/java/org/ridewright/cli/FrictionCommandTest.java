@@ -99,7 +99,7 @@ class FrictionCommandTest {
                             unsprung mass: 40 kg
                             %s
                             springs: [{kind: half-elliptic leaf, rate: 40 N/mm, friction: {share of load: 0.06}}]
-                        """.formatted(WHEELS), "in cycles: body "),
+                        """.formatted(WHEELS), "  body "),
                 Arguments.of(
                         "two springs to a wheel, one an envelope, rubber beside leaves",
                         """

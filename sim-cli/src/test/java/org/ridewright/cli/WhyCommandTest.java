@@ -136,7 +136,7 @@ class WhyCommandTest {
                 "# mine\nspring (a coil half as stiff): axles[0].springs[0].rate = x 0.5\n");
         int code = why("--ride", folder.resolve("plank").toString(), "--swaps", mine.toString());
         assertThat(code).as(err.toString()).isEqualTo(ExitCode.DONE);
-        assertThat(out.toString()).containsIgnoringCase("a coil half as stiff would ");
+        assertThat(out.toString()).containsIgnoringCase("with a coil half as stiff by");
         assertThat(Files.readString(folder.resolve("out/report.html")))
                 .contains("Of the scenario itself 1 value was drawn with them.")
                 .contains("Left out: a_w, VDV");

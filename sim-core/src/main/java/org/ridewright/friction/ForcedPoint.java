@@ -12,7 +12,13 @@ package org.ridewright.friction;
  * @param failed why there is no such motion, when all numbers are NaN; empty where there is
  */
 public record ForcedPoint(
-        double frequency, double harmonic, double amplitude, double locked, boolean settled, boolean leaves, String failed) {
+        double frequency,
+        double harmonic,
+        double amplitude,
+        double locked,
+        boolean settled,
+        boolean leaves,
+        String failed) {
     /** None: the simulation gave up. */
     static ForcedPoint none(double frequency, String reason) {
         return new ForcedPoint(frequency, Double.NaN, Double.NaN, Double.NaN, false, false, reason);

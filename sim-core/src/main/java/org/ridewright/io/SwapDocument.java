@@ -82,7 +82,11 @@ public final class SwapDocument implements SwappedRides {
         Map<String, String> takenBy = new LinkedHashMap<>();
         for (Swap swap : swaps) {
             List<Exchange> own = exchanges(swap, next);
-            next += (int) own.stream().mapToInt(Exchange::own).filter(at -> at >= 0).distinct().count();
+            next += (int) own.stream()
+                    .mapToInt(Exchange::own)
+                    .filter(at -> at >= 0)
+                    .distinct()
+                    .count();
             for (Exchange exchange : own) {
                 refuseUnused(exchange.path(), swap.name());
                 claim(canonical(exchange.path()), swap.name(), takenBy);
@@ -178,8 +182,8 @@ public final class SwapDocument implements SwappedRides {
         double share = Double.parseDouble(part.group(1));
         Measure measure = whole.measure()
                 .orElseThrow(() -> new UnfitValueException("'" + text + "': " + whole.path() + " is no number"));
-        return Optional.of(new Base(
-                whole.path(), share, Optional.of(Spread.written(measure.kind(), share * measure.value()))));
+        return Optional.of(
+                new Base(whole.path(), share, Optional.of(Spread.written(measure.kind(), share * measure.value()))));
     }
 
     /** What tells one unknown from another: the path without the numbers of items, and the relative tolerance. */

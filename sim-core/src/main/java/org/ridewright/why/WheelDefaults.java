@@ -19,8 +19,8 @@ public final class WheelDefaults {
 
     private static final String FOOTPRINT = "footprint";
     private static final Pattern DIAMETER = Pattern.compile("axles\\[[^]]+]\\.wheels?\\.diameter");
-    private static final Pattern HEIGHT = Pattern.compile(
-            "axles\\[[^]]+](\\.springs.*|\\.roll axis height)|body\\.(pitch axis|spring mount height)");
+    private static final Pattern HEIGHT =
+            Pattern.compile("axles\\[[^]]+](\\.springs.*|\\.roll axis height)|body\\.(pitch axis|spring mount height)");
     private static final Pattern TYRE = Pattern.compile("axles\\[[^]]+]\\.wheels?\\.(footprint|tyre|path)");
 
     private final List<NamedValue> written;
@@ -40,11 +40,14 @@ public final class WheelDefaults {
                     heights.add(new Change("axles[" + a + "].roll axis height", CENTRE + of));
                 }
             }
-            if (a == 0 && axle.springs().isEmpty() && !isWritten("body.pitch axis") && !isWritten("body.spring mount height")) {
+            if (a == 0
+                    && axle.springs().isEmpty()
+                    && !isWritten("body.pitch axis")
+                    && !isWritten("body.spring mount height")) {
                 heights.add(new Change("body.pitch axis", CENTRE + of));
             }
-            boolean stands = axle.wheel().path() == PathKind.FOOTPRINT
-                    || axle.wheel().path() == PathKind.DISC_AND_FOOTPRINT;
+            boolean stands =
+                    axle.wheel().path() == PathKind.FOOTPRINT || axle.wheel().path() == PathKind.DISC_AND_FOOTPRINT;
             if (stands && axle.wheel().tyre() == Tyre.PNEUMATIC && !says(a, FOOTPRINT)) {
                 double share = axle.wheel().footprintLength().orElseThrow().value()
                         / axle.wheel().diameter().value();
@@ -69,8 +72,7 @@ public final class WheelDefaults {
     }
 
     private static boolean changes(Swap swap, Pattern path) {
-        return swap.changes().stream()
-                .anyMatch(c -> path.matcher(c.path()).matches());
+        return swap.changes().stream().anyMatch(c -> path.matcher(c.path()).matches());
     }
 
     /** Whether the file says something of an axle's wheels. */

@@ -25,8 +25,7 @@ class TradeOffTest {
 
     private static TradeOff traded(Path file) {
         VehicleDocument document = VehicleDocument.read(file);
-        return TradeOff.of(
-                new VehicleDraws(document, document.spread()), "empty", List.of(4.0), 2, (done, of) -> {});
+        return TradeOff.of(new VehicleDraws(document, document.spread()), "empty", List.of(4.0), 2, (done, of) -> {});
     }
 
     @Test

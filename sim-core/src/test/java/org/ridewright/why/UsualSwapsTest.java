@@ -132,8 +132,7 @@ class UsualSwapsTest {
             assertThat(swapped.axles().get(a).wheel().footprintLength().map(Measure::value))
                     .isEqualTo(now.axles().get(a).wheel().footprintLength().map(Measure::value));
         }
-        AxisHeight.AtHeight pitch =
-                (AxisHeight.AtHeight) swapped.body().pitchAxis();
+        AxisHeight.AtHeight pitch = (AxisHeight.AtHeight) swapped.body().pitchAxis();
         assertThat(pitch.aboveGround().value()).isEqualTo(0.31, within(1e-12));
         Swap lifted = Swap.parse(
                 "wheel size: axles[*].wheels.diameter = 0.9 m; axles[*].springs[0].mount height = 0.6 m; axles[*].wheels.footprint = 0.2 m");

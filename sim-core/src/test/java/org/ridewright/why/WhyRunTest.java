@@ -155,7 +155,8 @@ class WhyRunTest {
         double[] w = new double[with.uncertainValues()];
         w[with.uncertainValues() - 1] = 1;
         // one kind of tyre is not known, not two tyres
-        assertThat(contactRates(with.ride(0, w, 1))).allSatisfy(r -> assertThat(r).isEqualTo(240e3, within(1e-6)));
+        assertThat(contactRates(with.ride(0, w, 1)))
+                .allSatisfy(r -> assertThat(r).isEqualTo(240e3, within(1e-6)));
         assertThat(contactRates(with.ride(-1, w, 1))).containsOnly(200e3);
     }
 
@@ -169,8 +170,10 @@ class WhyRunTest {
     void ratesThatDifferByAxleWithinTheSameToleranceAreDrawnByOneFactor() {
         SwapDocument rides = rides(
                 PHAETON,
-                List.of(Swap.parse("tyres: axles[0].wheels.contact rate = 0.2 MN/m ± 20 %;"
-                        + " axles[1].wheels.contact rate = 0.3 MN/m ± 20 %; axles[*].wheels.contact damping ratio = 0.1 ± 50 %")));
+                List.of(
+                        Swap.parse(
+                                "tyres: axles[0].wheels.contact rate = 0.2 MN/m ± 20 %;"
+                                        + " axles[1].wheels.contact rate = 0.3 MN/m ± 20 %; axles[*].wheels.contact damping ratio = 0.1 ± 50 %")));
         double[] w = new double[rides.uncertainValues()];
         w[rides.uncertainValues() - 2] = -0.8;
         List<Double> drawn = contactRates(rides.ride(0, w, 1));
