@@ -64,8 +64,11 @@ final class WhySummary {
             return Optional.empty();
         }
         Contribution first = findings.alone(t, 0, such.get(0));
-        String rivals = such.stream()
-                .skip(1)
+        // one of which nothing can be told may yet do more
+        String rivals = WhyWords.ranked(findings, t).stream()
+                .filter(i -> !i.equals(such.get(0)))
+                .filter(i -> findings.alone(t, 0, i).verdict() == verdict
+                        || findings.alone(t, 0, i).verdict() == Verdict.UNTOLD)
                 .filter(i -> first.largerThan(findings.alone(t, 0, i)) < WhyWords.SURE)
                 .map(i -> findings.swaps().get(i).name())
                 .collect(Collectors.joining(" or "));
