@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.ToDoubleFunction;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.figure.FigureWriter;
 import org.ridewright.friction.ForcedResponse;
@@ -49,6 +50,7 @@ final class FrictionCommand implements Callable<Integer> {
     private static final double USUAL_TOP = 24 / KMH;
     private static final int MOST_SPEEDS = 5;
     private static final int MOST_AMPLITUDES = 4;
+    private static final double GREATEST_WAVE = 0.2;
     private static final int MOST_DRAWS = 200;
 
     @Parameters(paramLabel = "VEHICLE", description = "A vehicle file; the ending .yaml may be left out.")
@@ -133,13 +135,13 @@ final class FrictionCommand implements Callable<Integer> {
     }
 
     private FrictionLab.Settings settings(Vehicle vehicle) {
-        List<Double> waves = lengths("--amplitude", amplitudes, MOST_AMPLITUDES, QuantityKind.LENGTH);
-        List<Double> ridden = lengths("--speed", speeds, MOST_SPEEDS, QuantityKind.SPEED);
+        List<Double> waves = several("--amplitude", amplitudes, MOST_AMPLITUDES, this::amplitude);
+        List<Double> ridden = several("--speed", speeds, MOST_SPEEDS, text -> RiddenSpeed.of(spec, text));
         return new FrictionLab.Settings(
                 loadCase(vehicle),
                 ridden.isEmpty() ? usualSpeeds(vehicle) : ridden,
                 waves.isEmpty() ? ForcedResponse.USUAL : waves,
-                depth == null ? RingDowns.USUAL_DEPTH : measure("--depth", depth, QuantityKind.LENGTH),
+                depth == null ? RingDowns.USUAL_DEPTH : length("--depth", depth),
                 draws);
     }
 
@@ -167,20 +169,25 @@ final class FrictionCommand implements Callable<Integer> {
         return usual.stream().distinct().toList();
     }
 
-    private List<Double> lengths(String option, List<String> written, int most, QuantityKind kind) {
+    private List<Double> several(String option, List<String> written, int most, ToDoubleFunction<String> read) {
         if (written.size() > most) {
             throw refused(option + " may be given " + most + " times at most");
         }
-        return written.stream()
-                .map(text -> measure(option, text, kind))
-                .distinct()
-                .sorted()
-                .toList();
+        return written.stream().mapToDouble(read).distinct().sorted().boxed().toList();
     }
 
-    private double measure(String option, String written, QuantityKind kind) {
+    private double amplitude(String written) {
+        double value = length("--amplitude", written);
+        if (value > GREATEST_WAVE) {
+            throw refused("--amplitude may be up to 200 mm, got '" + written
+                    + "'; on greater waves nothing stays on the road");
+        }
+        return value;
+    }
+
+    private double length(String option, String written) {
         try {
-            double value = Measures.parse(written, kind).value();
+            double value = Measures.parse(written, QuantityKind.LENGTH).value();
             if (value > 0) {
                 return value;
             }

@@ -16,10 +16,9 @@ import org.ridewright.io.OwnRide;
 import org.ridewright.io.ResultFolder;
 import org.ridewright.io.SwapDocument;
 import org.ridewright.io.VehicleDocument;
-import org.ridewright.quantity.Measures;
-import org.ridewright.quantity.QuantityFormatException;
-import org.ridewright.quantity.QuantityKind;
+import org.ridewright.quantity.NamedValue;
 import org.ridewright.report.FigureGroup;
+import org.ridewright.report.Section;
 import org.ridewright.report.WhyBasis;
 import org.ridewright.report.WhyFigures;
 import org.ridewright.report.WhyJson;
@@ -35,6 +34,7 @@ import org.ridewright.why.KeptRides;
 import org.ridewright.why.Swap;
 import org.ridewright.why.UsualRide;
 import org.ridewright.why.UsualSwaps;
+import org.ridewright.why.WheelDefaults;
 import org.ridewright.why.WhyFindings;
 import org.ridewright.why.WhyRun;
 import picocli.CommandLine.Command;
@@ -143,8 +143,10 @@ final class WhyCommand implements Callable<Integer> {
         VehicleDocument document = VehicleDocument.read(file);
         Vehicle vehicle = document.asWritten();
         Asked asked = asked(document, vehicle, file);
-        UsualSwaps swaps = UsualSwaps.of(asked.vehicle(), SwapDocument.values(document, asked.ride()), asked.load())
-                .with(own(), without);
+        List<NamedValue> written = SwapDocument.values(document, asked.ride());
+        WheelDefaults defaults = new WheelDefaults(asked.vehicle(), written);
+        UsualSwaps swaps = UsualSwaps.of(asked.vehicle(), written, asked.load())
+                .with(own().stream().map(defaults::held).toList(), without);
         SwapDocument rides = new SwapDocument(document, swaps.swaps(), asked.ride());
         if (whole && swaps.swaps().size() > Choices.MOST_WHOLE) {
             throw new ParameterException(
@@ -171,7 +173,12 @@ final class WhyCommand implements Callable<Integer> {
             results.commit();
             PrintWriter out = spec.commandLine().getOut();
             swaps.skipped().forEach(s -> out.println("Left as it is: " + s.name() + " (" + s.reason() + ")"));
-            WhyWords.answers(findings).forEach(out::println);
+            for (Section section : WhyWords.sections(findings)) {
+                out.println(section.heading());
+                section.paragraphs().forEach(p -> out.println("  " + p));
+                out.println();
+            }
+            WhyWords.summary(findings).forEach(out::println);
         } catch (WhyRun.Stopped stopped) {
             return ExitCode.FAILED_RUN;
         }
@@ -223,7 +230,7 @@ final class WhyCommand implements Callable<Integer> {
         }
         String carried = OwnRide.load(vehicle, List.of(), Optional.ofNullable(load));
         UsualRide ride =
-                new UsualRide(carried, speed == null ? UsualRide.of(vehicle).speed() : speed());
+                new UsualRide(carried, speed == null ? UsualRide.of(vehicle).speed() : RiddenSpeed.of(spec, speed));
         return new Asked(
                 (draw, texts, none) -> ride.scenario(
                         texts.isEmpty() ? vehicle : document.with(texts),
@@ -233,18 +240,6 @@ final class WhyCommand implements Callable<Integer> {
                 carried,
                 WhyBasis.usual(ride),
                 WhyBasis.usualRoad(ride, draws));
-    }
-
-    private double speed() {
-        try {
-            double value = Measures.parse(speed, QuantityKind.SPEED).value();
-            if (value > 0) {
-                return value;
-            }
-            throw new ParameterException(spec.commandLine(), "--speed must be above 0, got '" + speed + "'");
-        } catch (QuantityFormatException refused) {
-            throw new ParameterException(spec.commandLine(), "--speed: " + refused.getMessage(), refused);
-        }
     }
 
     private WhyFindings ridden(SwapDocument rides, String name, Path target) throws IOException {

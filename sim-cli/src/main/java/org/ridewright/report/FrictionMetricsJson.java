@@ -20,6 +20,9 @@ import org.ridewright.friction.TradeLine;
 
 /** Every number of the friction laboratory for other programs, SI units; a value that does not exist is null. */
 public final class FrictionMetricsJson {
+    private static final String NOTE =
+            "A value that does not exist is null. The area of a loop is 0 where it is less than 1e-9 of the loop's height times its width, which is the solver's round-off.";
+
     private FrictionMetricsJson() {}
 
     /** The numbers. */
@@ -27,8 +30,15 @@ public final class FrictionMetricsJson {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("vehicle", lab.model().vehicle().name());
         root.put("load case", lab.model().loadCase().name());
+        root.put("note", NOTE);
         ArrayNode answer = root.putArray("answer");
-        FrictionWords.answers(lab).forEach(answer::add);
+        FrictionWords.summary(lab).forEach(answer::add);
+        ArrayNode sections = root.putArray("sections");
+        for (Section section : FrictionWords.sections(lab)) {
+            ArrayNode paragraphs =
+                    sections.addObject().put("heading", section.heading()).putArray("paragraphs");
+            section.paragraphs().forEach(paragraphs::add);
+        }
         ArrayNode loops = root.putArray("loops");
         lab.loops().forEach(each -> loop(loops.addObject(), each));
         ArrayNode ringDowns = root.putArray("ring-downs");
@@ -79,7 +89,14 @@ public final class FrictionMetricsJson {
             JsonNumbers.put(one, "ride frequency (Hz)", count.frequency().orElse(Double.NaN));
             ArrayNode turns = one.putArray("turning points (" + count.motion().unit() + ")");
             count.turningPoints().forEach(t -> turns.add(t.value()));
-            count.decay().ifPresent(d -> one.put("swings shrink", d.shape().word()));
+            if (RingDownWords.hasShape(count)) {
+                one.put("swings shrink", count.decay().orElseThrow().shape().word());
+            } else {
+                one.putNull("swings shrink")
+                        .put(
+                                "why not",
+                                "fewer than four swings, which lie on a straight line as well as on an exponential");
+            }
         }
     }
 
@@ -101,6 +118,9 @@ public final class FrictionMetricsJson {
                 JsonNumbers.put(point, "body over road, half of greatest less least", p.amplitude());
                 JsonNumbers.put(point, "share of time locked", p.locked());
                 point.put("steady", p.settled()).put("lifts off or meets a stop", p.leaves());
+                if (p.hasFailed()) {
+                    point.put("left out", p.failed());
+                }
             }
         }
     }

@@ -1,7 +1,6 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -16,12 +15,6 @@ import org.ridewright.friction.SpringLoops;
 public final class FrictionWords {
     private static final double MILLI = 1000;
     private static final double KILO = 1000;
-    /** Part of the greatest loop below which an area is not compared by ratio. */
-    private static final double LEAST_PART = 0.01;
-
-    /** A smaller share is the solver's. */
-    private static final double ROUND_OFF = 1e-5;
-
     /** Heads of {@link #bandRows}. */
     public static final List<String> BAND_HEADS = List.of(
             "Criterion",
@@ -76,22 +69,41 @@ public final class FrictionWords {
                 .toList();
     }
 
+    /** Heads of {@link #ringDownRows}. */
+    public static List<String> ringDownHeads() {
+        return RingDownWords.heads();
+    }
+
+    /** One row for each place that is let go. */
+    public static List<List<String>> ringDownRows(FrictionLab lab) {
+        return RingDownWords.rows(lab);
+    }
+
+    /** How these rows are to be read. */
+    public static String ringDownNotes(FrictionLab lab) {
+        return RingDownWords.notes(lab);
+    }
+
     /** The limit in per cent of the load; none of a spring that bears nothing. */
     private static Optional<String> ofLoad(SpringLoops loops) {
         return loops.load() > 0 ? Optional.of(Numbers.of(100 * loops.limit() / loops.load(), 2)) : Optional.empty();
     }
 
-    /** The answer, a paragraph to a question, whether there is a best friction first. */
-    public static List<String> answers(FrictionLab lab) {
-        List<String> answers = new ArrayList<>(new TradeWords(lab).paragraphs());
-        answers.add(loops(lab));
-        answers.addAll(RingDownWords.of(lab));
-        answers.add("Sinusoidal road. " + locked(lab.forced()) + balanced(lab.forced()) + dampers(lab.forced())
-                + alone(lab.alone()));
-        return answers;
+    /** The answer in two sentences at most. */
+    public static List<String> summary(FrictionLab lab) {
+        return new TradeSummary(lab).sentences();
     }
 
-    private static String loops(FrictionLab lab) {
+    /** What lies behind it, whether there is a best friction first. */
+    public static List<Section> sections(FrictionLab lab) {
+        return List.of(trade(lab), loops(lab), RingDownWords.of(lab), forced(lab));
+    }
+
+    static Section trade(FrictionLab lab) {
+        return new Section("Where friction is best", new TradeWords(lab).paragraphs());
+    }
+
+    static Section loops(FrictionLab lab) {
         String loads = lab.loops().stream()
                 .filter(l -> l.loadCase().equals(lab.model().loadCase().name()))
                 .map(l -> l.spring() + " " + Numbers.of(l.limit()) + " N"
@@ -99,33 +111,36 @@ public final class FrictionWords {
                                 .map(share -> " (" + share + " % of its load)")
                                 .orElse(""))
                 .collect(Collectors.joining(", "));
-        double area = 0;
-        double rate = 0;
-        for (SpringLoops spring : lab.loops()) {
-            double most =
-                    spring.points().stream().mapToDouble(LoopPoint::area).max().orElse(0);
-            for (LoopPoint p : spring.points()) {
-                if (p.area() > LEAST_PART * most) {
-                    area = Math.max(area, Math.abs(p.balancedArea() / p.area() - 1));
-                }
-                rate = Math.max(rate, Math.abs(p.balancedRate() / p.firstHarmonicRate() - 1));
-            }
-        }
-        String agree = Math.max(area, rate) < ROUND_OFF
+        SpringLoops.Departure off = SpringLoops.balanced(lab.loops());
+        String agree = off.isRoundOff()
                 ? "as simulated, to round-off"
-                : "of all simulated loops within %s and %s".formatted(Numbers.percent(area), Numbers.percent(rate));
-        return "Loops. With the load '%s', friction holds: %s. Harmonic balance gives areas and rates %s."
-                .formatted(lab.model().loadCase().name(), loads, agree);
+                : "of all simulated loops within %s and %s"
+                        .formatted(Numbers.percent(off.area()), Numbers.percent(off.rate()));
+        return new Section(
+                "Loops",
+                List.of(
+                        "With the load '%s', friction holds: %s."
+                                .formatted(lab.model().loadCase().name(), loads),
+                        "Harmonic balance gives areas and rates %s.".formatted(agree)));
+    }
+
+    static Section forced(FrictionLab lab) {
+        List<String> paragraphs = new ArrayList<>();
+        paragraphs.add(locked(lab.forced()));
+        String balanced = balanced(lab.forced()) + dampers(lab.forced());
+        if (!balanced.isBlank()) {
+            paragraphs.add(balanced.strip());
+        }
+        paragraphs.addAll(failed(lab.forced()));
+        paragraphs.addAll(alone(lab.alone()));
+        return new Section("Sinusoidal road", paragraphs);
     }
 
     private static String locked(ForcedResponse forced) {
-        int least = 0;
-        for (int i = 1; i < forced.fine().length; i++) {
-            least = forced.threshold()[i] < forced.threshold()[least] ? i : least;
-        }
-        if (!(forced.threshold()[least] > 0)) {
+        if (forced.firstToSlide().isEmpty()) {
             return "A spring whose friction is described by an envelope slides at every travel: it is never quite locked.";
         }
+        int least = forced.firstToSlide().getAsInt();
         return "From %s to %s Hz, waves below ± %s mm let no spring slide; the first to let go does so near %s Hz."
                 .formatted(
                         Numbers.brief(forced.fine()[0]),
@@ -134,25 +149,13 @@ public final class FrictionWords {
                         Numbers.brief(forced.fine()[least]));
     }
 
-    private record Departure(double share, double amplitude, double frequency) {}
-
     private static String balanced(ForcedResponse forced) {
-        List<Departure> departures = new ArrayList<>();
-        for (ForcedResponse.Curve curve : forced.curves()) {
-            for (int i = 0; i < curve.simulated().size(); i++) {
-                ForcedPoint point = curve.simulated().get(i);
-                double share = Math.abs(curve.balancedAt(i) / point.harmonic() - 1);
-                if (point.settled() && !point.leaves() && point.locked() < 1 && Double.isFinite(share)) {
-                    departures.add(new Departure(share, curve.amplitude(), point.frequency()));
-                }
-            }
-        }
+        List<ForcedResponse.Departure> departures = forced.departures();
         if (departures.isEmpty()) {
             return "";
         }
-        departures.sort(Comparator.comparingDouble(Departure::share));
-        Departure worst = departures.get(departures.size() - 1);
-        return " Harmonic balance gives the body's motion at the %d simulated points at which springs slide and nothing lifts off or meets a stop within %s, half of them within %s; it errs most at %s and %s Hz."
+        ForcedResponse.Departure worst = departures.get(departures.size() - 1);
+        return "Harmonic balance gives the body's motion at the %d simulated points at which springs slide and nothing lifts off or meets a stop within %s, half of them within %s; it errs most at %s and %s Hz."
                 .formatted(
                         departures.size(),
                         Numbers.percent(worst.share()),
@@ -169,21 +172,37 @@ public final class FrictionWords {
                 : "";
     }
 
-    private static String alone(BodyAlone alone) {
-        long compared = alone.curves().stream().mapToLong(c -> c.rigid().size()).sum();
-        if (compared == 0) {
-            return "";
+    /** What could not be simulated, or did not come to a steady motion, is nowhere else. */
+    private static List<String> failed(ForcedResponse forced) {
+        List<String> left = new ArrayList<>();
+        for (ForcedResponse.Curve curve : forced.curves()) {
+            List<ForcedPoint> gone =
+                    curve.simulated().stream().filter(p -> !p.settled()).toList();
+            if (!gone.isEmpty()) {
+                String reason = gone.stream()
+                        .filter(ForcedPoint::hasFailed)
+                        .findFirst()
+                        .map(p -> "at %s Hz %s".formatted(Numbers.brief(p.frequency()), p.failed()))
+                        .orElse("the motion does not become steady");
+                left.add("%d of %d on %s (%s)"
+                        .formatted(
+                                gone.size(), curve.simulated().size(), ForcedFigures.waves(curve.amplitude()), reason));
+            }
         }
-        double soft = alone.curves().stream()
-                .flatMap(c -> c.given().stream().map(p -> Math.abs(p.amplitude() / alone.closed(c, p) - 1)))
-                .filter(Double::isFinite)
-                .max(Double::compare)
-                .orElse(Double.NaN);
+        return left.isEmpty() ? List.of() : List.of("Simulated points left out: " + String.join("; ", left) + ".");
+    }
+
+    private static List<String> alone(BodyAlone alone) {
+        if (alone.compared() == 0) {
+            return List.of();
+        }
+        double soft = alone.departureAsWritten();
         String given = Double.isFinite(soft)
                 ? "; with springs that give as the file says before they slide it moves otherwise by up to "
                         + Numbers.percent(soft)
                 : "";
-        return " The body by itself on its springs, their friction rigid, travels as Den Hartog's closed form has it within %s, at %d points%s."
-                .formatted(Numbers.percent(alone.departure()), compared, given);
+        return List.of(
+                "The body by itself on its springs, their friction rigid, travels as Den Hartog's closed form has it within %s, at %d points%s."
+                        .formatted(Numbers.percent(alone.departure()), alone.compared(), given));
     }
 }

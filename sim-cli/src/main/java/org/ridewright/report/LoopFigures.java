@@ -1,7 +1,6 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +23,11 @@ final class LoopFigures {
     private static final double MILLI = 1000;
     private static final double KILO = 1000;
     private static final int MOST_LOADS = 4;
+    /** Loops up to this part of the widest are drawn by themselves. */
+    private static final double SMALL = 0.26;
+    /** Half of an axis over the widest travel on it. */
+    private static final double AROUND = 1.15;
+
     /** Loops that lose less than this part of the greatest are not drawn on a scale of ratios: the spring is locked. */
     private static final double LEAST_PART = 1e-4;
 
@@ -53,53 +57,60 @@ final class LoopFigures {
     }
 
     private Figure loops(String spring, List<SpringLoops> loads) {
+        boolean apart = loads.stream().allMatch(l -> isApart(l.loops()));
         List<Panel> panels = new ArrayList<>();
-        double most = MILLI
-                * loads.stream()
-                        .flatMap(l -> l.loops().stream())
-                        .mapToDouble(Loop::amplitude)
-                        .max()
-                        .orElseThrow();
-        double high = loads.stream()
-                        .flatMap(l -> l.loops().stream())
-                        .flatMapToDouble(l -> Arrays.stream(l.force()))
-                        .max()
-                        .orElseThrow()
-                / KILO;
-        // one scale for all loads, so that loops can be compared
-        AxisSpec across = AxisSpec.of("Travel from rest", "mm").between(-1.25 * most, 1.25 * most);
-        AxisSpec upright = AxisSpec.of("Force", "kN").between(0, 1.05 * high);
         for (SpringLoops load : loads) {
-            List<Series> series = new ArrayList<>();
-            // the widest first, so that its name leads
-            for (int i = load.loops().size() - 1; i >= 0; i--) {
-                Loop loop = load.loops().get(i);
-                double[] x = scaled(loop.travel(), MILLI, load.travel());
-                double[] y = scaled(loop.force(), 1 / KILO, 0);
-                series.add(Series.line(i, "± " + Numbers.brief(MILLI * loop.amplitude()) + " mm", x, y));
-            }
-            panels.add(Panel.of(
-                            load.loadCase() + ", " + Numbers.of(load.load() / KILO) + " kN",
-                            across,
-                            upright,
-                            series.toArray(Series[]::new))
-                    .withLegend(LegendPlace.SHARED));
+            panels.add(panel(load, apart, false));
+        }
+        if (apart) {
+            loads.forEach(load -> panels.add(panel(load, true, true)));
         }
         String caption =
-                ("Load–deflection loops of the %s under each load, as the solver drives its force law about where it stands at rest: once round, clockwise. "
-                                + "Just after each turn the spring is locked and stiff, then it slides. A loop of small travel is hardly more than its locked "
-                                + "line; a heavier load makes the loop higher where friction grows with it. Loops stop short of bump stops, helpers and free hanging.")
-                        .formatted(spring);
-        int columns = Math.min(panels.size(), panels.size() == 4 ? 2 : 3);
-        int rows = (panels.size() + columns - 1) / columns;
+                ("Load–deflection loops, as the solver drives the force law about where the spring stands at rest: once round, clockwise. "
+                                + "Just after each turn the spring is locked and stiff, then it slides.%s A heavier load makes a loop higher where friction grows with it. "
+                                + "Each panel has scales of its own. Loops stop short of bump stops, helpers and free hanging.")
+                        .formatted(apart ? " Below, the small loops, hardly more than their locked lines." : "");
+        int columns = loads.size();
         return new Figure(
                 slug(spring, "loops"),
-                RideFigures.upperFirst(spring) + ": load–deflection loops",
+                RideFigures.upperFirst(spring) + ": load and deflection",
                 caption,
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,
-                22 + 68.0 * rows);
+                24 + (columns > 2 ? 56.0 : 66.0) * (apart ? 2 : 1));
+    }
+
+    private static boolean isSmall(Loop loop, List<Loop> among) {
+        return loop.amplitude() <= SMALL * among.get(among.size() - 1).amplitude();
+    }
+
+    /** Whether small loops would be lost beside the great ones. */
+    private static boolean isApart(List<Loop> loops) {
+        return isSmall(loops.get(0), loops);
+    }
+
+    private static Panel panel(SpringLoops load, boolean apart, boolean small) {
+        List<Series> series = new ArrayList<>();
+        double most = 0;
+        // the widest first, so that its name leads
+        for (int i = load.loops().size() - 1; i >= 0; i--) {
+            Loop loop = load.loops().get(i);
+            if (!apart || isSmall(loop, load.loops()) == small) {
+                most = Math.max(most, MILLI * loop.amplitude());
+                series.add(Series.line(
+                        i,
+                        "± " + Numbers.brief(MILLI * loop.amplitude()) + " mm",
+                        scaled(loop.travel(), MILLI, load.travel()),
+                        scaled(loop.force(), 1 / KILO, 0)));
+            }
+        }
+        return Panel.of(
+                        small ? "" : load.loadCase() + ", " + Numbers.of(load.load() / KILO) + " kN",
+                        AxisSpec.of("Travel from rest", "mm").between(-AROUND * most, AROUND * most),
+                        AxisSpec.of("Force", "kN"),
+                        series.toArray(Series[]::new))
+                .withLegend(LegendPlace.SHARED);
     }
 
     private static double[] scaled(double[] values, double factor, double origin) {

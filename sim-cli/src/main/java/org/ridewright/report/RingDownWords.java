@@ -2,7 +2,6 @@ package org.ridewright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.ridewright.bounce.Count;
 import org.ridewright.bounce.Decay;
 import org.ridewright.bounce.Tremor;
@@ -10,7 +9,7 @@ import org.ridewright.friction.FrictionLab;
 import org.ridewright.friction.RingDowns;
 import org.ridewright.friction.RingDowns.Rung;
 
-/** What the ring-downs show, in one paragraph. */
+/** What the ring-downs show, in sentences and a table. */
 final class RingDownWords {
     private static final double MILLI = 1000;
     /** A first swing less than this many times as wide as the tremor that is left is one of the tremor, as in a bounce test. */
@@ -23,36 +22,56 @@ final class RingDownWords {
 
     private RingDownWords() {}
 
-    /** The paragraph; none of a vehicle of which no place is let go. */
-    static List<String> of(FrictionLab lab) {
-        if (lab.ringDowns().isEmpty()) {
-            return List.of();
+    /** What they show; no paragraphs of a vehicle of which no place is let go. */
+    static Section of(FrictionLab lab) {
+        List<String> paragraphs = new ArrayList<>();
+        if (!lab.ringDowns().isEmpty()) {
+            paragraphs.add("Let go from %s mm, brake on: the table counts cycles until the body is at rest."
+                    .formatted(depth(lab)));
+            paragraphs.add(shapes(lab));
         }
-        String counts = lab.ringDowns().stream().map(each -> counted(lab, each)).collect(Collectors.joining("; "));
-        StringBuilder words = new StringBuilder(
-                "Ring-down. Let go from %s mm, the body swings, in cycles: %s. The damper takes as much of the first cycle as the friction as written."
-                        .formatted(Numbers.brief(MILLI * lab.settings().depth()), counts));
+        return new Section("Let go", paragraphs);
+    }
+
+    private static String depth(FrictionLab lab) {
+        return Numbers.brief(MILLI * lab.settings().depth());
+    }
+
+    /** Heads of {@link #rows}. */
+    static List<String> heads() {
+        List<String> heads = new ArrayList<>(List.of("Pressed"));
+        FrictionLab.GREASINGS.forEach(g -> heads.add("Cycles, " + g.word()));
+        heads.add("with the damper of equal loss");
+        return heads;
+    }
+
+    /** One row for each place. */
+    static List<List<String>> rows(FrictionLab lab) {
+        List<List<String>> rows = new ArrayList<>();
+        for (RingDowns each : lab.ringDowns()) {
+            List<String> row = new ArrayList<>(List.of(place(lab, each)));
+            each.rungs().forEach(r -> row.add(cycles(r.result().count())));
+            row.add(each.damper().map(d -> cycles(d.result().count())).orElse("–"));
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    /** How the rows are to be read. */
+    static String notes(FrictionLab lab) {
+        StringBuilder words =
+                new StringBuilder("The damper takes as much of the first cycle as the friction as written.");
         if (lab.ringDowns().stream().anyMatch(each -> each.damper().isEmpty())) {
-            words.append(" Where it swings less than a cycle as written there is no such damper.");
+            words.append(" Where the body swings less than a cycle as written there is no such damper.");
         }
-        if (counts.contains(MARK)) {
+        if (rows(lab).stream().flatMap(List::stream).anyMatch(cell -> cell.endsWith(MARK))) {
             words.append(" ")
                     .append(MARK)
                     .append(" And then a tremor on held springs of up to ")
                     .append(widest(lab))
                     .append(", which the description hardly damps.");
         }
-        return List.of(words.append(shapes(lab)).toString());
-    }
-
-    private static String counted(FrictionLab lab, RingDowns each) {
-        String rungs = each.rungs().stream()
-                .map(r -> cycles(r.result().count()) + " " + r.word())
-                .collect(Collectors.joining(", "));
-        String damper = each.damper()
-                .map(d -> ", " + cycles(d.result().count()) + " with the damper")
-                .orElse("");
-        return place(lab, each) + " " + rungs + damper;
+        return words.toString();
     }
 
     /** What is pressed; a vehicle that does not pitch has no front. */
@@ -102,6 +121,11 @@ final class RingDownWords {
         return String.join(" and ", widths);
     }
 
+    /** Whether it swings so often that one line can be told from another. */
+    static boolean hasShape(Count count) {
+        return count.halfCycles() >= FEWEST_SWINGS && !onlyTrembles(count);
+    }
+
     /** Which swings lie on which line. */
     private static String shapes(FrictionLab lab) {
         List<String> all = new ArrayList<>();
@@ -110,9 +134,7 @@ final class RingDownWords {
             for (RingDowns each : lab.ringDowns()) {
                 for (Rung rung : RingDownFigures.rungs(each)) {
                     Count count = rung.result().count();
-                    if (count.halfCycles() >= FEWEST_SWINGS
-                            && !onlyTrembles(count)
-                            && count.decay().orElseThrow().shape() == shape) {
+                    if (hasShape(count) && count.decay().orElseThrow().shape() == shape) {
                         such.add(place(lab, each) + " " + rung.word());
                     }
                 }
@@ -122,8 +144,8 @@ final class RingDownWords {
             }
         }
         return all.isEmpty()
-                ? " No motion has the four swings from which a straight line can be told from an exponential; press deeper to see them."
-                : " Swings shrink " + String.join("; ", all) + ".";
+                ? "No motion has the four swings from which a straight line can be told from an exponential; press deeper to see them."
+                : "Swings shrink " + String.join("; ", all) + ".";
     }
 
     private static String line(Decay.Shape shape) {

@@ -35,27 +35,33 @@ public final class Templates {
 
     /** Groups of figures with their drawings, as the macro {@code figures} takes them; a figure that was not drawn is left out. */
     static List<Map<String, Object>> groups(List<FigureGroup> wanted, List<FigureFiles> drawn) {
-        Map<String, String> drawings = new HashMap<>();
-        drawn.forEach(f -> drawings.put(f.fileName(), f.svg()));
         List<Map<String, Object>> groups = new ArrayList<>();
         for (FigureGroup group : wanted) {
-            List<Map<String, String>> figures = new ArrayList<>();
-            for (Figure figure : group.figures()) {
-                if (drawings.containsKey(figure.fileName())) {
-                    figures.add(Map.of(
-                            "svg",
-                            drawings.get(figure.fileName()),
-                            "caption",
-                            figure.caption(),
-                            "file",
-                            figure.fileName()));
-                }
-            }
+            List<Map<String, String>> figures = figures(group, drawn);
             if (!figures.isEmpty()) {
                 groups.add(Map.of("heading", group.heading(), "figures", figures));
             }
         }
         return groups;
+    }
+
+    /** The figures of a group that were drawn, as the macro {@code drawings} takes them. */
+    static List<Map<String, String>> figures(FigureGroup group, List<FigureFiles> drawn) {
+        Map<String, String> drawings = new HashMap<>();
+        drawn.forEach(f -> drawings.put(f.fileName(), f.svg()));
+        List<Map<String, String>> figures = new ArrayList<>();
+        for (Figure figure : group.figures()) {
+            if (drawings.containsKey(figure.fileName())) {
+                figures.add(Map.of(
+                        "svg",
+                        drawings.get(figure.fileName()),
+                        "caption",
+                        Unbroken.text(figure.caption()),
+                        "file",
+                        figure.fileName()));
+            }
+        }
+        return figures;
     }
 
     private static Template template(String name) throws IOException {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.ridewright.figure.AxisSpec;
 import org.ridewright.figure.Figure;
@@ -24,6 +26,10 @@ import org.ridewright.friction.TradeOff;
 final class TradeFigures {
     private static final double KMH = 3.6;
     private static final double MILLI = 1000;
+    /** Of an axis over the greatest value on it. */
+    private static final double ROOM = 1.05;
+
+    private static final int MOST_BESIDE = 3;
     /** Of the height of a row's area (rows). */
     private static final double HALF = 0.3;
 
@@ -47,18 +53,16 @@ final class TradeFigures {
         if (!TradeWords.bands(lab).isEmpty()) {
             all.add(figures.best());
         }
-        figures.rough().ifPresent(all::add);
-        all.add(figures.plank());
+        figures.gravel().ifPresent(all::add);
+        figures.classes().ifPresent(all::add);
+        figures.locked().ifPresent(all::add);
+        List.of(Criterion.PLANK_PEAK, Criterion.PITCH_AFTER, Criterion.CYCLES)
+                .forEach(c -> figures.plank(c).ifPresent(all::add));
         return all;
     }
 
     static String speed(double metresPerSecond) {
         return Numbers.brief(KMH * metresPerSecond) + " km/h";
-    }
-
-    /** Name of a line among others of its criterion. */
-    static String name(TradeLine line) {
-        return line.road().startsWith("class") ? line.road() : speed(line.speed());
     }
 
     private String slug(String what) {
@@ -71,47 +75,60 @@ final class TradeFigures {
 
     private AxisSpec upright(Criterion criterion) {
         return switch (criterion) {
-            case PLANK_PEAK -> AxisSpec.of("Greatest acceleration", "m/s²").from(0);
-            case WEIGHTED -> AxisSpec.of("Weighted acceleration", "m/s²").from(0);
-            case PITCH_AFTER -> AxisSpec.of("Greatest pitch", "mrad").from(0);
-            case CYCLES -> AxisSpec.of("Cycles", "").from(0);
-            case LOCKED -> AxisSpec.of("Time locked", "%").between(0, 105);
+            case PLANK_PEAK -> AxisSpec.of("Greatest acceleration", "m/s²");
+            case WEIGHTED -> AxisSpec.of("Weighted acceleration", "m/s²");
+            case PITCH_AFTER -> AxisSpec.of("Greatest pitch", "mrad");
+            case CYCLES -> AxisSpec.of("Cycles", "");
+            case LOCKED -> AxisSpec.of("Time locked", "%");
         };
     }
 
-    /** Median lines, and where there is something to tell apart the area in which nine tenths of the draws lie. */
-    private Panel panel(String title, Criterion criterion, List<TradeLine> lines, LegendPlace legend) {
-        List<Series> areas = new ArrayList<>();
-        List<Series> series = new ArrayList<>();
+    /** A panel for each line, all on one scale: the median, and the area in which nine tenths of the draws lie. */
+    private List<Panel> panels(Criterion criterion, List<TradeLine> lines, Function<TradeLine, String> title) {
+        double most = lines.stream()
+                .flatMapToDouble(l -> IntStream.range(0, l.factors().length)
+                        .mapToDouble(i -> factor(criterion) * l.at(i).high()))
+                .max()
+                .orElse(1);
+        List<Panel> panels = new ArrayList<>();
         for (TradeLine line : lines) {
             double[] x = line.factors();
-            double scale = factor(criterion);
-            double[] low = IntStream.range(0, x.length)
-                    .mapToDouble(i -> scale * line.at(i).low())
-                    .toArray();
-            double[] high = IntStream.range(0, x.length)
-                    .mapToDouble(i -> scale * line.at(i).high())
-                    .toArray();
-            double[] median = IntStream.range(0, x.length)
-                    .mapToDouble(i -> scale * line.at(i).median())
-                    .toArray();
-            Series drawn = Series.line(series.size(), name(line), x, median).as(Trace.LINE_AND_MARKS);
-            series.add(drawn);
+            List<Series> series = new ArrayList<>();
+            series.add(Series.line(0, "median of the draws", x, along(line, criterion, TradeLine.Spread::median))
+                    .as(Trace.LINE_AND_MARKS));
             if (trade.draws() > 1) {
-                areas.add(new Series(
-                        name(line) + ", range of draws",
+                series.add(new Series(
+                        "where a further draw would lie",
                         joined(x, x),
-                        joined(low, high),
+                        joined(
+                                along(line, criterion, TradeLine.Spread::low),
+                                along(line, criterion, TradeLine.Spread::high)),
                         LineStyle.SOLID,
-                        drawn.tone(),
+                        Tone.NAVY,
                         Trace.AREA));
             }
+            panels.add(Panel.of(
+                            title.apply(line),
+                            axis,
+                            upright(criterion).between(0, most > 0 ? ROOM * most : 1),
+                            series.toArray(Series[]::new))
+                    .withMarkers(List.of(new Marker(1, "as written")))
+                    .withLegend(trade.draws() > 1 ? LegendPlace.SHARED : LegendPlace.NONE));
         }
-        List<Series> all = new ArrayList<>(series);
-        all.addAll(areas);
-        return Panel.of(title, axis, upright(criterion), all.toArray(Series[]::new))
-                .withMarkers(List.of(new Marker(1, "as written")))
-                .withLegend(legend);
+        return panels;
+    }
+
+    private double[] along(TradeLine line, Criterion criterion, ToDoubleFunction<TradeLine.Spread> end) {
+        return IntStream.range(0, line.factors().length)
+                .mapToDouble(i -> factor(criterion) * end.applyAsDouble(line.at(i)))
+                .toArray();
+    }
+
+    private static Figure beside(String slug, String title, String caption, List<Panel> panels) {
+        int columns = Math.min(MOST_BESIDE, panels.size());
+        int rows = (panels.size() + columns - 1) / columns;
+        return new Figure(
+                slug, title, caption, panels, columns, Figure.PAGE_WIDTH_MM, 24 + (columns == 1 ? 62.0 : 54.0) * rows);
     }
 
     /** There and back. */
@@ -125,73 +142,75 @@ final class TradeFigures {
         return out;
     }
 
-    private Figure plank() {
-        List<Panel> panels = new ArrayList<>();
-        for (Criterion criterion : List.of(Criterion.PLANK_PEAK, Criterion.PITCH_AFTER, Criterion.CYCLES)) {
-            List<TradeLine> lines = trade.lines(criterion, "plank");
-            if (!lines.isEmpty()) {
-                panels.add(panel(RideFigures.upperFirst(criterion.title()), criterion, lines, LegendPlace.SHARED));
-            }
+    private Optional<Figure> plank(Criterion criterion) {
+        List<TradeLine> lines = trade.lines(criterion, "plank");
+        if (lines.isEmpty()) {
+            return Optional.empty();
         }
-        return Figure.stacked(
-                slug("friction-plank"),
-                RingDownFigures.subject(lab) + ": a plank with more or less friction",
-                ("The %s over a plank 25 mm high and 200 mm long, square-edged, under both wheels, with friction from none to rusted: greatest vertical acceleration at %s, "
-                                + "greatest pitch once the last axle is down, and cycles of heave or pitch from then on for as far as 3 s go: swings of at least 2 mm or 2 mrad from turn to turn, without the "
-                                + "tremor on held springs. %s")
-                        .formatted(lab.model().vehicle().name(), trade.place(), draws()),
-                26 + 52.0 * panels.size(),
-                panels.toArray(Panel[]::new));
+        String what =
+                switch (criterion) {
+                    case PITCH_AFTER -> "Greatest pitch once the last axle is down.";
+                    case CYCLES ->
+                        "Cycles of heave or pitch once the last axle is down, for as far as 3 s go: swings of at least 2 mm or 2 mrad from turn to turn, without the tremor on held springs.";
+                    default -> "Greatest vertical acceleration at %s.".formatted(trade.place());
+                };
+        return Optional.of(beside(
+                slug("friction-plank-" + RideName.slug(criterion.title())),
+                RingDownFigures.subject(lab) + ": " + criterion.title(),
+                "A plank 25 mm high and 200 mm long, square-edged, under both wheels. " + what + " " + draws(),
+                panels(criterion, lines, l -> speed(l.speed()))));
+    }
+
+    private Optional<Figure> classes() {
+        List<TradeLine> lines = TradeWords.classes(trade);
+        return lines.isEmpty()
+                ? Optional.empty()
+                : Optional.of(beside(
+                        slug("friction-classes"),
+                        RingDownFigures.subject(lab) + ": rougher and rougher roads",
+                        "Random roads of ISO 8608 classes at %s. Acceleration at %s weighted by W_k of ISO 2631-1, r.m.s. over %s s. %s"
+                                .formatted(
+                                        speed(lines.get(0).speed()),
+                                        trade.place(),
+                                        Numbers.brief(TradeOff.RIDE),
+                                        draws()),
+                        panels(Criterion.WEIGHTED, lines, l -> RideFigures.upperFirst(l.road()))));
+    }
+
+    private Optional<Figure> gravel() {
+        List<TradeLine> lines = trade.lines(Criterion.WEIGHTED, "gravel");
+        return lines.isEmpty()
+                ? Optional.empty()
+                : Optional.of(beside(
+                        slug("friction-gravel"),
+                        RingDownFigures.subject(lab) + ": gravel",
+                        "Acceleration at %s weighted by W_k of ISO 2631-1, r.m.s. over %s s. %s"
+                                .formatted(trade.place(), Numbers.brief(TradeOff.RIDE), draws()),
+                        panels(Criterion.WEIGHTED, lines, l -> speed(l.speed()))));
+    }
+
+    private Optional<Figure> locked() {
+        List<TradeLine> lines = trade.lines(Criterion.LOCKED, "gravel");
+        return lines.isEmpty()
+                ? Optional.empty()
+                : Optional.of(beside(
+                        slug("friction-locked"),
+                        RingDownFigures.subject(lab) + ": time that friction holds the springs on gravel",
+                        "Share of the time during which a spring is locked, mean of the springs. " + draws(),
+                        panels(Criterion.LOCKED, lines, l -> speed(l.speed()))));
     }
 
     private String draws() {
         if (trade.draws() == 1) {
             return "One vehicle, as written.";
         }
-        return "Lines are medians of %d draws; in the areas one further draw would lie with a probability of %s. Each draw has %s."
+        return "Lines: medians of %d draws; areas: where one further draw would lie with a probability of %s. Each draw has %s."
                 .formatted(
                         trade.draws(),
                         Numbers.percent(TradeLine.Spread.coverage(trade.draws())),
                         trade.uncertain() > 0
                                 ? "a vehicle within its tolerances and a random road of its own, the friction being left as written"
                                 : "a random road of its own");
-    }
-
-    private Optional<Figure> rough() {
-        List<Panel> panels = new ArrayList<>();
-        List<TradeLine> gravel = trade.lines(Criterion.WEIGHTED, "gravel");
-        if (!gravel.isEmpty()) {
-            panels.add(panel("Gravel", Criterion.WEIGHTED, gravel, LegendPlace.BELOW));
-        }
-        List<TradeLine> locked = trade.lines(Criterion.LOCKED, "gravel");
-        if (!locked.isEmpty()) {
-            panels.add(panel("Gravel: time locked, mean of the springs", Criterion.LOCKED, locked, LegendPlace.BELOW));
-        }
-        List<TradeLine> classes = TradeWords.classes(trade);
-        if (!classes.isEmpty()) {
-            panels.add(panel(
-                    "Roads of ISO 8608 classes, " + speed(classes.get(0).speed()),
-                    Criterion.WEIGHTED,
-                    classes,
-                    LegendPlace.BELOW));
-        }
-        if (panels.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(Figure.stacked(
-                slug("friction-rough"),
-                RingDownFigures.subject(lab) + ": rough roads with more or less friction",
-                ("The %s on random gravel, and on roads of three classes at %s, with friction from none to rusted: weighted vertical acceleration at %s (%s r.m.s. over %s s "
-                                + "on the full road), and the time during which a spring is locked. %s")
-                        .formatted(
-                                lab.model().vehicle().name(),
-                                speed(trade.speeds().get(trade.speeds().size() / 2)),
-                                trade.place(),
-                                "W_k of ISO 2631-1,",
-                                Numbers.brief(TradeOff.RIDE),
-                                draws()),
-                32 + 62.0 * panels.size(),
-                panels.toArray(Panel[]::new)));
     }
 
     private Figure best() {

@@ -1,11 +1,9 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.ridewright.friction.BestBand;
 import org.ridewright.friction.Criterion;
@@ -90,12 +88,12 @@ final class TradeWords {
     private static String spread(TradeLine.Spread spread) {
         String low = factor(spread.low());
         String high = factor(spread.high());
-        String median = "×\u00a0" + factor(spread.median());
+        String median = "× " + factor(spread.median());
         return low.equals(high) ? median : "%s (%s to %s)".formatted(median, low, high);
     }
 
     /** Two decimals: the frictions that were ridden lie no closer than a tenth. */
-    private static String factor(double factor) {
+    static String factor(double factor) {
         String text = Numbers.fixed(factor, 2);
         return text.contains(".") ? text.replaceFirst("\\.?0+$", "") : text;
     }
@@ -106,8 +104,8 @@ final class TradeWords {
         List<BestBand> gravel =
                 bands.stream().filter(b -> b.line().road().equals("gravel")).toList();
         if (!gravel.isEmpty()) {
-            paragraphs.add("Gravel. By weighted acceleration at %s: %s.%s"
-                    .formatted(trade.place(), each(gravel, true), common(gravel)));
+            paragraphs.add("Gravel, by weighted acceleration at %s: %s.%s"
+                    .formatted(trade.place(), each(gravel), common(gravel)));
         }
         List<TradeLine> classes = classes(trade);
         if (classes.size() > 1) {
@@ -121,22 +119,22 @@ final class TradeWords {
             if (!some.isEmpty()) {
                 String what =
                         criterion == Criterion.PLANK_PEAK ? "peak acceleration at " + trade.place() : criterion.title();
-                plank.add("By %s: %s.".formatted(what, each(some, false)));
+                plank.add("by %s %s".formatted(what, each(some)));
             }
         }
         if (!plank.isEmpty()) {
-            paragraphs.add("Plank. " + String.join(" ", plank));
+            paragraphs.add("Plank: " + String.join("; ", plank) + ".");
         }
         return paragraphs;
     }
 
-    /** Speeds with the same verdict together, with where friction is as good or without. */
-    private static String each(List<BestBand> some, boolean detailed) {
+    /** Speeds with the same verdict together. */
+    private static String each(List<BestBand> some) {
         Map<BestBand.Verdict, List<BestBand>> by = new LinkedHashMap<>();
         some.forEach(
                 b -> by.computeIfAbsent(b.verdict(), v -> new ArrayList<>()).add(b));
         return by.values().stream()
-                .map(alike -> says(alike.get(0).verdict()) + " " + list(alike, detailed ? TradeWords::detail : b -> ""))
+                .map(alike -> says(alike.get(0).verdict()) + " " + speeds(alike))
                 .collect(Collectors.joining("; "));
     }
 
@@ -150,26 +148,14 @@ final class TradeWords {
         };
     }
 
-    private static String detail(BestBand band) {
-        return switch (band.verdict()) {
-            case FLAT -> "";
-            case LESS -> ", up to " + spread(band.to());
-            case MORE -> ", from " + spread(band.from()) + " on";
-            case BETWEEN -> ", from " + spread(band.from()) + " to " + spread(band.to());
-            case OPEN -> ", the least at " + spread(band.best());
-        };
+    private static String speeds(List<BestBand> alike) {
+        return listed(
+                alike.stream().map(b -> TradeFigures.speed(b.line().speed())).toList());
     }
 
-    private static String list(List<BestBand> alike, Function<BestBand, String> detail) {
-        List<String> words = alike.stream()
-                .map(b -> TradeFigures.speed(b.line().speed()) + detail.apply(b))
-                .toList();
-        boolean detailed = words.get(0).contains(",");
+    private static String listed(List<String> words) {
         int last = words.size() - 1;
-        if (last == 0 || detailed) {
-            return String.join("; at ", words);
-        }
-        return String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+        return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
     /** Whether one friction serves every speed, and whether that as written does, counted draw by draw. */
@@ -183,15 +169,15 @@ final class TradeWords {
         if (draws == 1) {
             return shared.draws() == 0
                     ? " No one friction is as good as the best at every speed."
-                    : " One for every speed: ×\u00a0%s.%s"
+                    : " One for every speed: × %s.%s"
                             .formatted(factor(shared.factor()), written > 0 ? " So is that as written." : "");
         }
         if (shared.draws() == 0) {
             return " No one friction is as good as the best at every speed in any draw.";
         }
         String does = 2 * shared.draws() >= draws
-                ? " One for every speed: ×\u00a0%s is as good as the best"
-                : " No one serves every speed in most draws: ×\u00a0%s is as good as the best";
+                ? " One for every speed: × %s is as good as the best"
+                : " No one serves every speed in most draws: × %s is as good as the best";
         return (does + " at each in %d of %d, and none in more; that as written in %d.")
                 .formatted(factor(shared.factor()), shared.draws(), draws, written);
     }
@@ -204,14 +190,9 @@ final class TradeWords {
         String smooth = classes.get(0).road();
         String rough = classes.get(classes.size() - 1).road();
         int draws = trade.draws();
-        int up = 0;
-        int down = 0;
-        for (int d = 0; d < draws; d++) {
-            double move = each.get(each.size() - 1).bands().get(d).best()
-                    - each.get(0).bands().get(d).best();
-            up += move > 0 ? 1 : 0;
-            down += move < 0 ? 1 : 0;
-        }
+        BestBand.Move move = each.get(0).to(each.get(each.size() - 1));
+        int up = move.up();
+        int down = move.down();
         String moves;
         if (draws == 1) {
             moves = "One draw does not tell whether that is more than chance.";
@@ -225,7 +206,7 @@ final class TradeWords {
                                     ? ": the rougher the road, the less friction."
                                     : ", so that it does not clearly move with roughness.");
         }
-        return "Roughness. At %s the least weighted acceleration is at a friction of %s. %s"
+        return "Roughness: at %s the least weighted acceleration is at a friction of %s. %s"
                 .formatted(TradeFigures.speed(classes.get(0).speed()), medians, moves);
     }
 
@@ -248,9 +229,6 @@ final class TradeWords {
 
     /** Speeds of the rides in words. */
     static String speeds(TradeOff trade) {
-        String[] each = trade.speeds().stream().map(TradeFigures::speed).toArray(String[]::new);
-        return each.length == 1
-                ? each[0]
-                : String.join(", ", Arrays.copyOf(each, each.length - 1)) + " and " + each[each.length - 1];
+        return listed(trade.speeds().stream().map(TradeFigures::speed).toList());
     }
 }

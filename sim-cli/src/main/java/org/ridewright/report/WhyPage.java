@@ -25,7 +25,16 @@ public final class WhyPage {
         page.put("name", basis.vehicle());
         page.put("ride", basis.ride());
         page.put("load", basis.load());
-        page.put("answers", WhyWords.answers(findings));
+        page.put(
+                "answers",
+                WhyWords.summary(findings).stream().map(Unbroken::text).toList());
+        page.put(
+                "sections",
+                WhyWords.sections(findings).stream()
+                        .map(s -> new Section(
+                                s.heading(),
+                                s.paragraphs().stream().map(Unbroken::text).toList()))
+                        .toList());
         page.put("groups", Templates.groups(groups, drawn));
         page.put("swaps", swaps(findings));
         page.put("skipped", basis.skipped());

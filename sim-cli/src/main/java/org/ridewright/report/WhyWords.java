@@ -15,12 +15,12 @@ import org.ridewright.why.WhyFindings;
 /** What was found, in sentences that claim no more than the intervals allow. */
 public final class WhyWords {
     /** Share of draws that must agree before one contribution is called the larger. */
-    private static final double SURE = 0.95;
+    static final double SURE = 0.95;
     /** Interactions that are told. */
     private static final int MOST_PAIRS = 3;
 
     /** Rises larger than this are told as a multiple (parts). */
-    private static final double MANIFOLD = 1;
+    static final double MANIFOLD = 1;
 
     /** What is given or taken is at least so much (parts). */
     private static final double WORTH = 0.05;
@@ -30,25 +30,31 @@ public final class WhyWords {
     /** A pair of swaps. */
     record Pair(int i, int j) {}
 
-    /** Plain text, one sentence or two for each. */
-    public static List<String> answers(WhyFindings findings) {
-        List<String> answers = new ArrayList<>();
-        if (findings.questions().isEmpty()) {
-            return List.of("Nothing could be measured on this ride.");
+    /** The answer in two sentences at most. */
+    public static List<String> summary(WhyFindings findings) {
+        return WhySummary.of(findings);
+    }
+
+    /** What lies behind it, a section for each ride, then what changes nothing. */
+    public static List<Section> sections(WhyFindings findings) {
+        List<Section> sections = new ArrayList<>();
+        for (int t = 0; t < findings.tests().size() && !findings.questions().isEmpty(); t++) {
+            List<String> paragraphs = new ArrayList<>();
+            paragraphs.add(RideFigures.upperFirst(leading(findings, t)));
+            paragraphs.addAll(others(findings, t));
+            paragraphs.addAll(interactions(findings, t));
+            paragraphs.addAll(trades(findings, t));
+            sections.add(new Section(RideFigures.upperFirst(findings.tests().get(t)), paragraphs));
         }
-        for (int t = 0; t < findings.tests().size(); t++) {
-            String over = findings.tests().size() > 1 ? "On " + findings.tests().get(t) + ", " : "";
-            answers.add(RideFigures.upperFirst(over + leading(findings, t)));
-            others(findings, t).forEach(answers::add);
-            interactions(findings, t).forEach(answers::add);
-        }
-        answers.addAll(trades(findings));
-        IntStream.range(0, findings.swaps().size())
-                .filter(findings::isVoid)
+        List<String> idle = IntStream.range(0, findings.swaps().size())
+                .filter(i -> !findings.questions().isEmpty() && findings.isVoid(i))
                 .mapToObj(i -> "The exchange of " + findings.swaps().get(i).name()
                         + " changes no number at all: what it changes is not in use on this ride.")
-                .forEach(answers::add);
-        return answers;
+                .toList();
+        if (!idle.isEmpty()) {
+            sections.add(new Section("What changes nothing", idle));
+        }
+        return sections;
     }
 
     private static String leading(WhyFindings findings, int t) {
@@ -97,13 +103,15 @@ public final class WhyWords {
         int lead = lead(findings, t);
         List<Integer> order =
                 ranked(findings, t).stream().filter(i -> i != lead).toList();
-        List<String> told = new ArrayList<>();
+        List<String> lower = new ArrayList<>();
+        List<String> raise = new ArrayList<>();
         List<String> untold = new ArrayList<>();
         List<String> nothing = new ArrayList<>();
         for (int i : order) {
             Contribution part = findings.alone(t, 0, i);
             switch (part.verdict()) {
-                case LOWERS, RAISES -> told.add(swap(findings, i) + " " + effect(part, "it"));
+                case LOWERS -> lower.add(swap(findings, i) + " by " + sized(part.interval()));
+                case RAISES -> raise.add(swap(findings, i) + raised(part));
                 case UNTOLD -> untold.add(findings.swaps().get(i).name() + " (" + signed(part.interval()) + ")");
                 case NOTHING -> {
                     if (!findings.isVoid(i)) {
@@ -113,8 +121,11 @@ public final class WhyWords {
             }
         }
         List<String> sentences = new ArrayList<>();
-        if (!told.isEmpty()) {
-            sentences.add(RideFigures.upperFirst(String.join("; ", told)) + ".");
+        if (!lower.isEmpty()) {
+            sentences.add("Lower with " + String.join("; with ", lower) + ".");
+        }
+        if (!raise.isEmpty()) {
+            sentences.add("Higher with " + String.join("; with ", raise) + ".");
         }
         if (!untold.isEmpty()) {
             sentences.add("Whether it rises or falls cannot be told for " + joined(untold, "and") + ".");
@@ -124,6 +135,12 @@ public final class WhyWords {
                     + " it by less than 1 %.");
         }
         return sentences;
+    }
+
+    private static String raised(Contribution part) {
+        return part.interval().low() >= MANIFOLD
+                ? ", " + times(part.interval()) + " what it is now"
+                : " by " + sized(part.interval());
     }
 
     private static List<String> interactions(WhyFindings findings, int t) {
@@ -158,42 +175,40 @@ public final class WhyWords {
     }
 
     /** Exchanges that do good to one kind of motion and harm to another. */
-    private static List<String> trades(WhyFindings findings) {
+    private static List<String> trades(WhyFindings findings, int t) {
         List<String> sentences = new ArrayList<>();
         List<Integer> kinds = IntStream.range(0, findings.questions().size())
                 .filter(q -> List.of(RideMeasure.SEAT_HEAVE, RideMeasure.SEAT_JOLT, RideMeasure.SEAT_BUZZ)
                         .contains(findings.questions().get(q).measure()))
                 .boxed()
                 .toList();
-        for (int t = 0; t < findings.tests().size(); t++) {
-            for (int i = 0; i < findings.swaps().size(); i++) {
-                List<String> raised = new ArrayList<>();
-                List<String> lowered = new ArrayList<>();
-                for (int q : kinds) {
-                    Contribution part = findings.alone(t, q, i);
-                    String word = findings.questions().get(q).measure().word();
-                    String words = part.interval().low() >= MANIFOLD
-                            ? word + " to " + times(part.interval()) + " what it is"
-                            : word + " by " + sized(part.interval());
-                    if (Math.abs(part.interval().median()) < WORTH) {
-                        continue;
-                    }
-                    if (part.verdict() == Verdict.RAISES) {
-                        raised.add(words);
-                    } else if (part.verdict() == Verdict.LOWERS) {
-                        lowered.add(words);
-                    }
+        for (int i = 0; i < findings.swaps().size(); i++) {
+            List<String> raised = new ArrayList<>();
+            List<String> lowered = new ArrayList<>();
+            for (int q : kinds) {
+                Contribution part = findings.alone(t, q, i);
+                String word = findings.questions().get(q).measure().word();
+                String words = part.interval().low() >= MANIFOLD
+                        ? word + " to " + times(part.interval()) + " what it is"
+                        : word + " by " + sized(part.interval());
+                if (Math.abs(part.interval().median()) < WORTH) {
+                    continue;
                 }
-                if (!raised.isEmpty() && !lowered.isEmpty()) {
-                    sentences.add("Give and take on " + findings.tests().get(t) + ": " + swap(findings, i)
-                            + " would lower " + joined(lowered, "and") + " and raise " + joined(raised, "and") + ".");
+                if (part.verdict() == Verdict.RAISES) {
+                    raised.add(words);
+                } else if (part.verdict() == Verdict.LOWERS) {
+                    lowered.add(words);
                 }
+            }
+            if (!raised.isEmpty() && !lowered.isEmpty()) {
+                sentences.add("Give and take: " + swap(findings, i) + " would lower " + joined(lowered, "and")
+                        + " and raise " + joined(raised, "and") + ".");
             }
         }
         return sentences;
     }
 
-    private static boolean told(Contribution part) {
+    static boolean told(Contribution part) {
         return part.verdict() == Verdict.LOWERS || part.verdict() == Verdict.RAISES;
     }
 
@@ -205,7 +220,7 @@ public final class WhyWords {
                         + sized(interval);
     }
 
-    private static String swap(WhyFindings findings, int i) {
+    static String swap(WhyFindings findings, int i) {
         Swap swap = findings.swaps().get(i);
         return swap.alternative();
     }
@@ -219,7 +234,7 @@ public final class WhyWords {
     }
 
     /** {@code 3.9 to 5.3 times}. */
-    private static String times(Interval interval) {
+    static String times(Interval interval) {
         String low = Numbers.of(1 + interval.low(), 2);
         String high = Numbers.of(1 + interval.high(), 2);
         return (low.equals(high) ? low : low + " to " + high) + " times";
@@ -257,7 +272,7 @@ public final class WhyWords {
         return large >= 0.1 ? 0 : large >= 0.01 ? 1 : 2;
     }
 
-    private static String joined(List<String> words, String with) {
+    static String joined(List<String> words, String with) {
         int last = words.size() - 1;
         return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " " + with + " " + words.get(last);
     }

@@ -2,6 +2,8 @@ package org.ridewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -51,7 +53,8 @@ class FrictionCommandTest {
                 .as(err.toString())
                 .isEqualTo(ExitCode.DONE);
         assertThat(out.toString())
-                .contains("Loops.", "Let go from 25 mm", "Sinusoidal road.", "Gravel.", "Den Hartog", "Report: ");
+                .contains("Loops", "Let go from 25 mm", "Sinusoidal road", "Gravel, by", "Den Hartog", "Report: ")
+                .contains("On gravel ", "Behind a plank at 9 km/h ");
         String page = Files.readString(folder.resolve("out/report.html"));
         assertThat(page)
                 .contains("<svg", "Test &lt;cart&gt;", "oiled", "With one draw")
@@ -59,6 +62,20 @@ class FrictionCommandTest {
         assertThat(Files.readString(folder.resolve("out/metrics.json")))
                 .contains("\"ring-downs\"", "\"trade-off\"", "\"amplitude below which no spring slides (m)\"");
         assertThat(folder.resolve("out/figures/test-cart-friction-best.png")).isNotEmptyFile();
+        JsonNode metrics =
+                new ObjectMapper().readTree(folder.resolve("out/metrics.json").toFile());
+        assertThat(metrics.get("answer")).hasSize(2);
+        // below its locked travel a spring loses nothing, to the last bit
+        assertThat(metrics.findValues("area, simulated (J)"))
+                .allMatch(area -> area.asDouble() == 0 || area.asDouble() > 1e-9)
+                .anyMatch(area -> area.asDouble() == 0);
+        for (JsonNode place : metrics.get("ring-downs")) {
+            for (JsonNode rung : place.get("let go")) {
+                boolean few = rung.get("cycles").asDouble() < 2;
+                assertThat(rung.get("swings shrink").isNull()).isEqualTo(few);
+                assertThat(rung.has("why not")).isEqualTo(few);
+            }
+        }
     }
 
     @Test
@@ -82,7 +99,7 @@ class FrictionCommandTest {
                             unsprung mass: 40 kg
                             %s
                             springs: [{kind: half-elliptic leaf, rate: 40 N/mm, friction: {share of load: 0.06}}]
-                        """.formatted(WHEELS), "in cycles: body "),
+                        """.formatted(WHEELS), "  body "),
                 Arguments.of(
                         "two springs to a wheel, one an envelope, rubber beside leaves",
                         """
@@ -127,7 +144,7 @@ class FrictionCommandTest {
                 .as(err.toString())
                 .isEqualTo(ExitCode.DONE);
         assertThat(out.toString())
-                .contains("Gravel. By weighted acceleration at the centre of mass", "of 2", says)
+                .contains("Gravel, by weighted acceleration at the centre of mass", "of 2", says)
                 .doesNotContain("NaN", "null", "∞");
         assertThat(Files.readString(folder.resolve("out/report.html"))).doesNotContain("NaN", "Infinity");
     }
@@ -137,6 +154,10 @@ class FrictionCommandTest {
         assertThat(execute(DRY, "--draws", "0")).isEqualTo(2);
         assertThat(execute(DRY, "--load", "nobody")).isEqualTo(2);
         assertThat(execute(DRY, "--depth", "−1 mm")).isEqualTo(2);
+        assertThat(execute(DRY, "--speed", "0.001 km/h")).isEqualTo(2);
+        assertThat(execute(DRY, "--amplitude", "5 m")).isEqualTo(2);
+        assertThat(execute(DRY, "--depth", "2 m", "--speed", "9 km/h")).isEqualTo(ExitCode.FAILED_RUN);
+        assertThat(err.toString()).contains("from 1 to 200 km/h", "up to 200 mm", "by 2000 mm");
         assertThat(err.toString()).contains("--draws must be from 1", "no load case 'nobody'", "--depth");
     }
 }

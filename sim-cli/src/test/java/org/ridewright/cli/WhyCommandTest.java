@@ -74,8 +74,7 @@ class WhyCommandTest {
         assertThat(why()).as(err.toString()).isEqualTo(ExitCode.DONE);
         assertThat(out.toString())
                 .contains("Left as it is: friction (none of its springs has dry friction)")
-                .contains("On plank, ")
-                .contains("would ")
+                .contains("Plank", "The peak would be ")
                 .endsWith("Report: " + folder.resolve("out/report.html") + System.lineSeparator());
         assertThat(metrics().get("answers"))
                 .hasSize(2)
@@ -126,6 +125,8 @@ class WhyCommandTest {
     void tooFewDrawsAndASpeedBesideAScenarioAreMisunderstood() {
         assertThat(why("--draws", "3")).isEqualTo(2);
         assertThat(why("--ride", "x", "--speed", "3 m/s")).isEqualTo(2);
+        assertThat(why("--speed", "0.001 km/h")).isEqualTo(2);
+        assertThat(err.toString()).contains("from 1 to 200 km/h");
     }
 
     @Test
@@ -135,7 +136,7 @@ class WhyCommandTest {
                 "# mine\nspring (a coil half as stiff): axles[0].springs[0].rate = x 0.5\n");
         int code = why("--ride", folder.resolve("plank").toString(), "--swaps", mine.toString());
         assertThat(code).as(err.toString()).isEqualTo(ExitCode.DONE);
-        assertThat(out.toString()).containsIgnoringCase("a coil half as stiff would ");
+        assertThat(out.toString()).containsIgnoringCase("with a coil half as stiff by");
         assertThat(Files.readString(folder.resolve("out/report.html")))
                 .contains("Of the scenario itself 1 value was drawn with them.")
                 .contains("Left out: a_w, VDV");

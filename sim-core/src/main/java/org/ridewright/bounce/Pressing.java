@@ -1,5 +1,7 @@
 package org.ridewright.bounce;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -110,7 +112,7 @@ final class Pressing {
     }
 
     private static String millimetres(double length) {
-        return String.format(Locale.ROOT, "%.3g mm", 1000 * length);
+        return new BigDecimal(1000 * length).round(new MathContext(3)).toPlainString() + " mm";
     }
 
     private Outcome press(double force, Optional<TraceSampler> sampler) {

@@ -139,6 +139,34 @@ public record BestBand(TradeLine line, List<Band> bands, Spread best, Spread fro
         return (int) Math.ceil(AGREED * draws - 1e-9);
     }
 
+    /** The value at the friction as written over the least of the same draw, less 1. */
+    public Spread excess() {
+        int written = line.written();
+        return Spread.of(Arrays.stream(line.values())
+                .mapToDouble(v -> v[written] / Arrays.stream(v).min().orElseThrow() - 1)
+                .toArray());
+    }
+
+    /**
+     * In how many draws the best of another line of the same draws is higher or lower.
+     *
+     * @param up higher
+     * @param down lower
+     */
+    public record Move(int up, int down) {}
+
+    /** From here to another line. */
+    public Move to(BestBand other) {
+        int up = 0;
+        int down = 0;
+        for (int d = 0; d < bands.size(); d++) {
+            double move = other.bands().get(d).best() - bands.get(d).best();
+            up += move > 0 ? 1 : 0;
+            down += move < 0 ? 1 : 0;
+        }
+        return new Move(up, down);
+    }
+
     /** In how many draws a factor lies in the band. */
     public int draws(double factor) {
         return (int) bands.stream().filter(b -> b.holds(factor)).count();

@@ -3,6 +3,7 @@ package org.ridewright.friction;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
@@ -73,10 +74,24 @@ public record BodyAlone(double mass, double rate, double limit, List<Curve> curv
 
     /** Greatest share by which simulation with friction as good as rigid departs from the closed form; NaN where there is nothing to compare. */
     public double departure() {
+        return departure(Curve::rigid);
+    }
+
+    /** The same of springs that give as the vehicle's do before they slide. */
+    public double departureAsWritten() {
+        return departure(Curve::given);
+    }
+
+    /** How many points of rigid friction there are. */
+    public int compared() {
+        return curves.stream().mapToInt(c -> c.rigid().size()).sum();
+    }
+
+    private double departure(Function<Curve, List<ForcedPoint>> points) {
         return curves.stream()
-                .flatMap(c -> c.rigid().stream().map(p -> Math.abs(p.amplitude() / closed(c, p) - 1)))
-                .mapToDouble(Double::doubleValue)
-                .max()
+                .flatMap(c -> points.apply(c).stream().map(p -> Math.abs(p.amplitude() / closed(c, p) - 1)))
+                .filter(Double::isFinite)
+                .max(Double::compare)
                 .orElse(Double.NaN);
     }
 

@@ -2,7 +2,9 @@ package org.ridewright.friction;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.modal.Condition;
@@ -54,6 +56,40 @@ public record ForcedResponse(
         public double balancedAt(int i) {
             return balanced[i * (FINE - 1) / (SIMULATED - 1)];
         }
+    }
+
+    /** Place among the fine frequencies of the smallest waves on which a spring slides; empty if one slides on waves of any size. */
+    public OptionalInt firstToSlide() {
+        int least = IntStream.range(0, fine.length)
+                .boxed()
+                .min(Comparator.comparingDouble(i -> threshold[i]))
+                .orElseThrow();
+        return threshold[least] > 0 ? OptionalInt.of(least) : OptionalInt.empty();
+    }
+
+    /**
+     * Harmonic balance beside a simulated point.
+     *
+     * @param share by which it errs
+     * @param amplitude of the road (m)
+     * @param frequency (Hz)
+     */
+    public record Departure(double share, double amplitude, double frequency) {}
+
+    /** At every simulated point at which springs slide and nothing lifts off or meets a stop, rising. */
+    public List<Departure> departures() {
+        List<Departure> departures = new ArrayList<>();
+        for (Curve curve : curves) {
+            for (int i = 0; i < curve.simulated().size(); i++) {
+                ForcedPoint point = curve.simulated().get(i);
+                double share = Math.abs(curve.balancedAt(i) / point.harmonic() - 1);
+                if (point.settled() && !point.leaves() && point.locked() < 1 && Double.isFinite(share)) {
+                    departures.add(new Departure(share, curve.amplitude(), point.frequency()));
+                }
+            }
+        }
+        departures.sort(Comparator.comparingDouble(Departure::share));
+        return departures;
     }
 
     /** Shakes a vehicle. */

@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.List;
 import org.ridewright.dynamics.Element;
 import org.ridewright.dynamics.Equations;
+import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.StaticState;
 import org.ridewright.math.PiecewisePolynomial;
 import org.ridewright.math.PolynomialRange;
@@ -33,6 +34,9 @@ public final class ForcedRun {
 
     /** Changes this small come from the solver and the ends of stretches alone. */
     private static final double STEADY = 1e-5;
+
+    /** Motion over the road's beyond which there is nothing to be read from it. */
+    private static final double ENDLESS = 1000;
 
     private static final int SAMPLES_PER_CYCLE = 64;
     private static final int ROOM = 64;
@@ -96,8 +100,16 @@ public final class ForcedRun {
         }
     }
 
-    /** The steady motion. */
+    /** The steady motion; none where the solver gives up. */
     public ForcedPoint run() {
+        try {
+            return steady();
+        } catch (RideException gaveUp) {
+            return ForcedPoint.none(omega / (2 * Math.PI), String.valueOf(gaveUp.getMessage()));
+        }
+    }
+
+    private ForcedPoint steady() {
         double period = 2 * Math.PI / omega;
         double length = STRETCH * period;
         PiecewisePolynomial first = Sinusoid.grown(amplitude, omega, GROWTH, length);
@@ -116,6 +128,9 @@ public final class ForcedRun {
             v = solution.v();
             s = solution.friction();
             settled = isSettled(last);
+            if (!(now.half() < ENDLESS * amplitude)) {
+                return ForcedPoint.none(omega / (2 * Math.PI), "the motion grows without end");
+            }
         }
         Seen seen = last.getFirst();
         return new ForcedPoint(
@@ -124,7 +139,8 @@ public final class ForcedRun {
                 seen.half() / amplitude,
                 seen.locked / length,
                 settled,
-                seen.off);
+                seen.off,
+                "");
     }
 
     /** By the last three stretches. */

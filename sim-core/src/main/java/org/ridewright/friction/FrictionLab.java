@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.dynamics.VehicleModel;
+import org.ridewright.vehicle.Friction;
 import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.wheel.Ground;
@@ -26,7 +27,7 @@ public record FrictionLab(
         TradeOff tradeOff) {
     /** Oiled, as written, rusted. */
     public static final List<Greasing> GREASINGS = List.of(
-            new Greasing("oiled", Greasing.OILED),
+            new Greasing("oiled", Friction.OILED),
             new Greasing("as written", 1),
             new Greasing("rusted", Greasing.RUSTED));
 

@@ -7,11 +7,6 @@ package org.ridewright.friction;
  * @param factor of the limit of friction, ≥ 0
  */
 public record Greasing(String word, double factor) {
-    /**
-     * Oiled: packs in good order rub with 2 to 8 % of their load, greased ones at the low end; four tenths of a middling one. Source: from
-     * memory, range of the trade.
-     */
-    public static final double OILED = 0.4;
     /** Rusted: dry or rusted packs rub with 10 to 20 % of their load, two and a half times a middling one. Source: from memory. */
     public static final double RUSTED = 2.5;
 

@@ -35,6 +35,15 @@ public record SpringLoops(
     private static final double LEAST = 2e-4;
     private static final double GREATEST = 0.04;
     private static final int POINTS = 24;
+    /** Part of the greatest loop below which an area is not compared by ratio. */
+    private static final double LEAST_PART = 0.01;
+
+    /** A smaller share is the solver's. */
+    private static final double ALIKE = 1e-5;
+
+    /** An area smaller than this times height and width of the loop is the solver's. */
+    private static final double ROUND_OFF = 1e-9;
+
     /** Part of the way to where a stage begins, or the spring hangs free, that a loop may go. */
     private static final double CLEAR = 0.9;
 
@@ -54,6 +63,36 @@ public record SpringLoops(
             }
         }
         return List.copyOf(all);
+    }
+
+    /**
+     * How far harmonic balance is off.
+     *
+     * @param area greatest share by which it errs in the area of a loop
+     * @param rate the same of the rate in step with the travel
+     */
+    public record Departure(double area, double rate) {
+        /** Whether both are the solver's. */
+        public boolean isRoundOff() {
+            return Math.max(area, rate) < ALIKE;
+        }
+    }
+
+    /** Harmonic balance beside the simulated loops of some springs; areas next to nothing are not compared. */
+    public static Departure balanced(List<SpringLoops> all) {
+        double area = 0;
+        double rate = 0;
+        for (SpringLoops spring : all) {
+            double most =
+                    spring.points().stream().mapToDouble(LoopPoint::area).max().orElse(0);
+            for (LoopPoint p : spring.points()) {
+                if (p.area() > LEAST_PART * most) {
+                    area = Math.max(area, Math.abs(p.balancedArea() / p.area() - 1));
+                }
+                rate = Math.max(rate, Math.abs(p.balancedRate() / p.firstHarmonicRate() - 1));
+            }
+        }
+        return new Departure(area, rate);
     }
 
     private static SpringLoops of(VehicleModel model, int e) {
@@ -90,7 +129,7 @@ public record SpringLoops(
         EquivalentFriction balanced = EquivalentFriction.of(law.friction(), law.frictionLimit(c), amplitude);
         return new LoopPoint(
                 amplitude,
-                loop.area(),
+                Math.abs(loop.area()) < ROUND_OFF * loop.range() * 2 * amplitude ? 0 : loop.area(),
                 loop.range() / (2 * amplitude),
                 loop.inStep(),
                 Math.PI * amplitude * amplitude * balanced.loss(),

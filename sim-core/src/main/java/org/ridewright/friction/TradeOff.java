@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.road.Road;
 import org.ridewright.road.RoughnessClass;
+import org.ridewright.vehicle.Friction;
 import org.ridewright.vehicle.LoadCase;
 import org.ridewright.vehicle.Vehicle;
 import org.ridewright.wheel.Ground;
@@ -35,7 +36,7 @@ public record TradeOff(
         int uncertain,
         List<TradeLine> lines) {
     /** From none to rusted. */
-    public static final List<Double> FACTORS = List.of(0.0, 0.1, 0.2, Greasing.OILED, 0.7, 1.0, 1.6, Greasing.RUSTED);
+    public static final List<Double> FACTORS = List.of(0.0, 0.1, 0.2, Friction.OILED, 0.7, 1.0, 1.6, Greasing.RUSTED);
 
     /** Draws unless another number is asked for. */
     public static final int USUAL_DRAWS = 40;

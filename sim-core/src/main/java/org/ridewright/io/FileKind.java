@@ -57,6 +57,17 @@ public enum FileKind {
         });
     }
 
+    /** Whether a file can be read and is of a kind. */
+    static boolean is(Path file, FileKind kind) {
+        try {
+            return told(TreeFile.read(file, new Reading(file.toString())))
+                    .filter(told -> told == kind)
+                    .isPresent();
+        } catch (InputException unreadable) {
+            return false;
+        }
+    }
+
     /** What the keys at the top tell; empty if they tell nothing, or two things. */
     static Optional<FileKind> told(Node top) {
         if (keys(top).contains(STUDY.key)) {

@@ -27,7 +27,7 @@ public final class ScenarioFile {
 
     /** @throws InputException if the file cannot be read, or is a vehicle file */
     static Node tree(Path file, Reading reading) {
-        Node top = TreeFile.read(file, reading);
+        Node top = TreeFile.read(file, reading, FileKind.SCENARIO);
         if (FileKind.told(top).equals(Optional.of(FileKind.VEHICLE))) {
             reading.problem(
                     top,

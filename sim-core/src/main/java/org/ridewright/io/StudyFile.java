@@ -35,7 +35,7 @@ public final class StudyFile {
      */
     public static Study read(Path file, String program) {
         Reading reading = new Reading(file.toString());
-        Node top = TreeFile.read(file, reading);
+        Node top = TreeFile.read(file, reading, FileKind.STUDY);
         TreeEdit.locate(top, reading);
         refuseOtherKinds(top, reading, file);
         Part part = Part.of(reading, top, "a study file", KEYS);

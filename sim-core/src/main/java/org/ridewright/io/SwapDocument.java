@@ -2,10 +2,14 @@ package org.ridewright.io;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.ridewright.quantity.JointSpread;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.Multiple;
@@ -18,10 +22,13 @@ import org.ridewright.why.Swap;
 import org.ridewright.why.SwappedRides;
 
 /**
- * A vehicle file with swaps, on a ride. {@code × 0.3} multiplies the value that is drawn. An alternative that states a tolerance is drawn within
- * it, by itself.
+ * A vehicle file with swaps, on a ride. {@code × 0.3} multiplies the value that is drawn, {@code 0.5 of PATH} is a part of another value as it is
+ * drawn, whatever is exchanged. An alternative that states a tolerance is drawn within it, by itself; what one swap says with the same
+ * relative tolerance at like paths, of axle after axle, is one thing that is not known, and drawn once.
  */
 public final class SwapDocument implements SwappedRides {
+    private static final Pattern PART = Pattern.compile("((?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?) of (.+)");
+
     private final VehicleDocument vehicle;
     private final JointSpread joint;
     private final List<Swap> swaps;
@@ -57,7 +64,7 @@ public final class SwapDocument implements SwappedRides {
      *
      * @param path with counted items
      * @param own place of its number among all that are drawn; −1 where it has no tolerance
-     * @param drawnAs place of its base among the vehicle's uncertain values; −1 where it is multiplied by nothing, or certain
+     * @param drawnAs place of its base among the vehicle's uncertain values; −1 where it is no part of one, or of a certain one
      */
     private record Exchange(String path, String text, int own, Spread spread, int drawnAs, double factor) {}
 
@@ -75,7 +82,11 @@ public final class SwapDocument implements SwappedRides {
         Map<String, String> takenBy = new LinkedHashMap<>();
         for (Swap swap : swaps) {
             List<Exchange> own = exchanges(swap, next);
-            next += (int) own.stream().filter(e -> e.own() >= 0).count();
+            next += (int) own.stream()
+                    .mapToInt(Exchange::own)
+                    .filter(at -> at >= 0)
+                    .distinct()
+                    .count();
             for (Exchange exchange : own) {
                 refuseUnused(exchange.path(), swap.name());
                 claim(canonical(exchange.path()), swap.name(), takenBy);
@@ -116,25 +127,31 @@ public final class SwapDocument implements SwappedRides {
     private List<Exchange> exchanges(Swap swap, int from) {
         try {
             Map<String, String> texts = new LinkedHashMap<>();
+            Map<String, Base> bases = new HashMap<>();
             for (Change change : swap.changes()) {
-                vehicle.places(change.path())
-                        .forEach(path -> texts.put(path, change.text().strip()));
+                String text = change.text().strip();
+                for (String path : vehicle.places(change.path())) {
+                    Optional<Base> base = base(path, text);
+                    base.ifPresent(b -> bases.put(path, b));
+                    texts.put(path, base.flatMap(Base::text).orElse(text));
+                }
             }
             Map<String, Measure> said = vehicle.said(texts);
             List<Exchange> exchanges = new ArrayList<>();
-            int next = from;
+            Map<String, Integer> drawn = new HashMap<>();
             for (Map.Entry<String, String> text : texts.entrySet()) {
-                Measure measure = said.get(text.getKey());
-                Optional<Multiple> multiple = Multiple.parse(text.getValue());
-                boolean times = multiple.isPresent();
-                boolean tolerated = !times && measure != null && measure.tolerance() > 0;
+                String path = text.getKey();
+                Measure measure = said.get(path);
+                Base base = bases.get(path);
+                boolean tolerated = base == null && measure != null && measure.tolerance() > 0;
+                int own = tolerated ? drawn.computeIfAbsent(unknown(path, measure), u -> from + drawn.size()) : -1;
                 exchanges.add(new Exchange(
-                        text.getKey(),
+                        path,
                         text.getValue(),
-                        tolerated ? next++ : -1,
+                        own,
                         tolerated ? Spread.of(measure) : null,
-                        times ? joint.paths().indexOf(canonical(text.getKey())) : -1,
-                        times ? multiple.get().factor() : Double.NaN));
+                        base == null ? -1 : joint.paths().indexOf(base.path()),
+                        base == null ? Double.NaN : base.factor()));
             }
             return exchanges;
         } catch (UnfitValueException unfit) {
@@ -143,6 +160,37 @@ public final class SwapDocument implements SwappedRides {
             refusal.initCause(unfit);
             throw refusal;
         }
+    }
+
+    /**
+     * A value of which another is a part.
+     *
+     * @param text the part as written; absent where the file's own value is multiplied, in whose words it then stands
+     */
+    private record Base(String path, double factor, Optional<String> text) {}
+
+    private Optional<Base> base(String path, String text) {
+        Optional<Multiple> multiple = Multiple.parse(text);
+        if (multiple.isPresent()) {
+            return Optional.of(new Base(canonical(path), multiple.get().factor(), Optional.empty()));
+        }
+        Matcher part = PART.matcher(text);
+        if (!part.matches()) {
+            return Optional.empty();
+        }
+        NamedValue whole = vehicle.value(part.group(2).strip());
+        double share = Double.parseDouble(part.group(1));
+        Measure measure = whole.measure()
+                .orElseThrow(() -> new UnfitValueException("'" + text + "': " + whole.path() + " is no number"));
+        return Optional.of(
+                new Base(whole.path(), share, Optional.of(Spread.written(measure.kind(), share * measure.value()))));
+    }
+
+    /** What tells one unknown from another: the path without the numbers of items, and the relative tolerance. */
+    private static String unknown(String path, Measure measure) {
+        double relative = measure.value() == 0 ? measure.tolerance() : measure.tolerance() / Math.abs(measure.value());
+        return path.replaceAll("\\[\\d+]", "[]").replace("].wheels.", "].wheel.")
+                + String.format(Locale.ROOT, " %.9g", relative);
     }
 
     /** The path by which a value goes where the file uses a part of itself again. */

@@ -11,9 +11,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.ridewright.vehicle.check.NearestWord;
 
@@ -27,7 +29,16 @@ final class TreeFile {
      * @throws InputException if there is no such file, or it is not text, or not YAML or JSON
      */
     static Node read(Path file, Reading reading) {
-        String text = text(file, reading);
+        return read(file, reading, near -> true);
+    }
+
+    /** The same of a file that should be of one kind; another that could have been meant is of that kind too. */
+    static Node read(Path file, Reading reading, FileKind wanted) {
+        return read(file, reading, near -> FileKind.is(near, wanted));
+    }
+
+    private static Node read(Path file, Reading reading, Predicate<Path> meant) {
+        String text = text(file, reading, meant);
         boolean json = file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
         JsonFactory factory = json ? new JsonFactory() : new YAMLFactory();
         try (JsonParser parser = factory.createParser(text)) {
@@ -42,6 +53,10 @@ final class TreeFile {
 
     /** @throws InputException if there is no such file, or it is not text in UTF-8 */
     static String text(Path file, Reading reading) {
+        return text(file, reading, near -> true);
+    }
+
+    private static String text(Path file, Reading reading, Predicate<Path> meant) {
         try {
             byte[] bytes = Files.readAllBytes(file);
             String text = StandardCharsets.UTF_8
@@ -58,7 +73,7 @@ final class TreeFile {
                     "a text file",
                     "save it again with the encoding UTF-8");
         } catch (NoSuchFileException missing) {
-            String fix = nearestFile(file).map(near -> "write " + near).orElse("check the name and the folder");
+            String fix = nearestFile(file, meant).map(near -> "write " + near).orElse("check the name and the folder");
             reading.problem(Spot.WHOLE_FILE, "", "", "there is no such file", "", fix);
         } catch (IOException unreadable) {
             String why = Files.isDirectory(file) ? "is a folder" : "cannot be read (" + unreadable.getMessage() + ")";
@@ -69,14 +84,23 @@ final class TreeFile {
 
     /** The file in the same folder whose name is most like this one's. */
     static Optional<String> nearestFile(Path file) {
+        return nearestFile(file, near -> true);
+    }
+
+    private static Optional<String> nearestFile(Path file, Predicate<Path> meant) {
         Path folder = file.toAbsolutePath().normalize().getParent();
         if (folder == null) {
             return Optional.empty();
         }
         try (Stream<Path> siblings = Files.list(folder)) {
-            List<String> names =
-                    siblings.map(path -> path.getFileName().toString()).sorted().toList();
-            return NearestWord.to(file.getFileName().toString(), names);
+            List<String> names = new ArrayList<>(
+                    siblings.map(path -> path.getFileName().toString()).sorted().toList());
+            Optional<String> near = NearestWord.to(file.getFileName().toString(), names);
+            while (near.isPresent() && !meant.test(folder.resolve(near.get()))) {
+                names.remove(near.get());
+                near = NearestWord.to(file.getFileName().toString(), names);
+            }
+            return near;
         } catch (IOException noFolder) {
             return Optional.empty();
         }

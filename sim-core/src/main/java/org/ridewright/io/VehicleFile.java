@@ -23,7 +23,7 @@ public final class VehicleFile {
 
     /** @throws InputException if the file cannot be read, or is no vehicle file */
     static Node tree(Path file, Reading reading) {
-        Node top = TreeFile.read(file, reading);
+        Node top = TreeFile.read(file, reading, FileKind.VEHICLE);
         if (FileKind.told(top).equals(Optional.of(FileKind.SCENARIO))) {
             reading.problem(
                     top,

@@ -20,6 +20,12 @@ public record Friction(
         LockedRate lockedRate,
         List<SliderShare> sliders,
         Optional<Measure> envelopeLength) {
+    /**
+     * Limit of a pack that was cleaned and oiled over that of a middling one: packs in good order rub with 2 to 8 % of their load, greased
+     * ones at the low end. Source: from memory, range of the trade.
+     */
+    public static final double OILED = 0.4;
+
     public Friction {
         sliders = List.copyOf(sliders);
     }

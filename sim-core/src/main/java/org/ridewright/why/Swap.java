@@ -47,8 +47,8 @@ public record Swap(String name, String alternative, List<Change> changes) {
         if (worded.matches()) {
             return new Swap(worded.group(1).strip(), worded.group(2).strip(), changes);
         }
-        String words = changes.stream().map(Change::words).collect(Collectors.joining("; "));
-        return new Swap(name, name + " with " + words, changes);
+        // what is exchanged stands beside it in the report; paths make no sentence
+        return new Swap(name, "the exchange “" + name + "”", changes);
     }
 
     /**

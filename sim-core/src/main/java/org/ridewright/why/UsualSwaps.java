@@ -13,6 +13,7 @@ import org.ridewright.standing.Standing;
 import org.ridewright.standing.StandingVehicle;
 import org.ridewright.standing.WheelLoad;
 import org.ridewright.vehicle.Connection;
+import org.ridewright.vehicle.Friction;
 import org.ridewright.vehicle.LoadCase.Aboard;
 import org.ridewright.vehicle.Tyre;
 import org.ridewright.vehicle.Vehicle;
@@ -30,7 +31,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
     public static final List<String> NAMES =
             List.of("friction", "wheel size", "tyres", "frame twist", "cushions", "place of the load", "dampers");
 
-    private static final String OILED = "× 0.3";
+    private static final String OILED = "× " + Friction.OILED;
     private static final String SMALLER = "× 0.7";
     /** The same mass at 0.7 of the radius. */
     private static final String SMALLER_INERTIA = "× 0.49";
@@ -87,6 +88,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
         private final Vehicle vehicle;
         private final List<NamedValue> written;
         private final String load;
+        private final WheelDefaults defaults;
         private final List<Swap> swaps = new ArrayList<>();
         private final List<Skipped> skipped = new ArrayList<>();
 
@@ -94,12 +96,13 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
             this.vehicle = vehicle;
             this.written = written;
             this.load = load;
+            defaults = new WheelDefaults(vehicle, written);
         }
 
         UsualSwaps all() {
             add(
                     NAMES.get(0),
-                    "0.3 of the springs' friction (as if cleaned and oiled)",
+                    Friction.OILED + " of the springs' friction (as if cleaned and oiled)",
                     friction(),
                     "none of its springs has dry friction");
             List<Change> smaller = new ArrayList<>(scaled("axles\\[\\d+]\\.wheels?\\.diameter", SMALLER));
@@ -117,7 +120,7 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
             if (changes.isEmpty()) {
                 skipped.add(new Skipped(name, reason));
             } else {
-                swaps.add(new Swap(name, alternative, changes));
+                swaps.add(defaults.held(new Swap(name, alternative, changes)));
             }
         }
 
@@ -149,13 +152,6 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                             || v.path().startsWith(start + "["));
         }
 
-        /** Of an axle; the file may use the group of another one again, which then has its values there alone. */
-        private String wheels(int axle) {
-            String own = "axles[" + axle + "].wheel";
-            boolean single = isWritten(own) || !isWritten(own + "s") && isWritten("axles[0].wheel");
-            return own + (single ? "" : "s");
-        }
-
         private void tyres() {
             List<Standing> standings = StandingVehicle.of(vehicle);
             Standing standing = standings.get(
@@ -164,10 +160,10 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
             List<Change> changes = new ArrayList<>();
             for (int a = 0; a < vehicle.axles().size(); a++) {
                 if (!hard) {
-                    changes.addAll(tyre(wheels(a), "iron", "disc", "3 MN/m ± 50 %", "0.15 ± 50 %"));
+                    changes.addAll(tyre(a, "iron", "disc", "3 MN/m ± 50 %", "0.15 ± 50 %"));
                 } else if (vehicle.axles().get(a).wheel().tyre() != Tyre.PNEUMATIC) {
                     changes.addAll(tyre(
-                            wheels(a),
+                            a,
                             "pneumatic",
                             "disc and footprint",
                             Math.round(meanLoad(standing, a) / SINKS / 1e3) + " kN/m ± 25 %",
@@ -192,14 +188,15 @@ public record UsualSwaps(List<Swap> swaps, List<Skipped> skipped) {
                     .orElseThrow();
         }
 
-        private List<Change> tyre(String wheel, String kind, String path, String rate, String ratio) {
+        private List<Change> tyre(int axle, String kind, String path, String rate, String ratio) {
+            String wheel = defaults.wheels(axle);
             List<Change> changes = new ArrayList<>(List.of(
                     new Change(wheel + ".tyre", kind),
                     new Change(wheel + ".path", path),
                     new Change(wheel + ".contact rate", rate),
                     new Change(wheel + ".contact damping ratio", ratio)));
             for (String key : List.of("footprint", "contact damping", "restitution")) {
-                if (written.stream().anyMatch(v -> v.path().matches("axles\\[\\d+]\\.wheels?\\." + key))) {
+                if (defaults.says(axle, key)) {
                     changes.add(new Change(wheel + "." + key, ""));
                 }
             }

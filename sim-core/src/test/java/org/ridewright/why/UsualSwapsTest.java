@@ -13,7 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ridewright.io.SwapDocument;
 import org.ridewright.io.VehicleDocument;
+import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.UnfitValueException;
+import org.ridewright.vehicle.AxisHeight;
+import org.ridewright.vehicle.MountHeights;
 import org.ridewright.vehicle.Tyre;
 import org.ridewright.vehicle.Vehicle;
 
@@ -105,6 +108,35 @@ class UsualSwapsTest {
                 .filter(s -> s.name().equals(name))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void wheelsOfAUsersOwnSizeHoldWhatTheFileReckonsFromTheirDiameter(@TempDir Path folder) throws Exception {
+        String text = Files.readString(Path.of("../scenarios/vehicles/trailer.yaml"));
+        VehicleDocument document = VehicleDocument.read(
+                Files.writeString(folder.resolve("trailer.yaml"), text.replaceAll(" *footprint: .*\\R", "")));
+        WheelDefaults defaults = new WheelDefaults(document.asWritten(), document.values());
+        Swap larger = defaults.held(Swap.parse("wheel size: axles[*].wheels.diameter = 0.7 m"));
+        SwapDocument rides = new SwapDocument(
+                document,
+                List.of(larger),
+                (draw, texts, none) -> new UsualRide("laden", 3).scenario(document.with(texts), "", draw));
+        double[] w = new double[rides.uncertainValues()];
+        Vehicle now = rides.ride(-1, w, 0).entrants().get(0).vehicle();
+        Vehicle swapped = rides.ride(-1, w, 1).entrants().get(0).vehicle();
+        for (int a = 0; a < now.axles().size(); a++) {
+            assertThat(swapped.axles().get(a).wheel().diameter().value()).isEqualTo(0.7);
+            // nothing but the beam between them holds the body, at the height of the axles
+            assertThat(MountHeights.rollAxisAt(swapped.axles().get(a)).value())
+                    .isEqualTo(MountHeights.at(now.axles().get(a)).value(), within(1e-12));
+            assertThat(swapped.axles().get(a).wheel().footprintLength().map(Measure::value))
+                    .isEqualTo(now.axles().get(a).wheel().footprintLength().map(Measure::value));
+        }
+        AxisHeight.AtHeight pitch = (AxisHeight.AtHeight) swapped.body().pitchAxis();
+        assertThat(pitch.aboveGround().value()).isEqualTo(0.31, within(1e-12));
+        Swap lifted = Swap.parse(
+                "wheel size: axles[*].wheels.diameter = 0.9 m; axles[*].springs[0].mount height = 0.6 m; axles[*].wheels.footprint = 0.2 m");
+        assertThat(defaults.held(lifted)).isEqualTo(lifted);
     }
 
     /** Half of 775 kg, and 50 kg of its own, on each wheel. */
