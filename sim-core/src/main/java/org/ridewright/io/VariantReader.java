@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -23,8 +24,21 @@ final class VariantReader {
         this.folder = folder;
     }
 
-    /** A variant with the document that it changes, and what becomes of it. */
-    record Base(Variant variant, ScenarioDocument document, Scenario scenario) {}
+    /**
+     * A variant with the document that it changes, and what becomes of it.
+     *
+     * @param document tolerances and all: other vehicle files and values with tolerances of their own are written in
+     * @param written the file itself
+     * @param changes all of them, by path
+     * @param unread paths of changes whose tolerances cannot be drawn
+     */
+    record Base(
+            Variant variant,
+            ScenarioDocument document,
+            Scenario scenario,
+            ScenarioDocument written,
+            Map<String, String> changes,
+            List<String> unread) {}
 
     /** Every file that was read for a scenario. */
     Set<Path> files() {
@@ -45,7 +59,7 @@ final class VariantReader {
     Optional<Base> variant(Part part, Base base) {
         String name = part.text("called", "a name for figures and tables");
         if (!part.has("base")) {
-            return variant(part, name, base.document(), base.variant().texts());
+            return variant(part, name, base.written(), base.changes());
         }
         return base(part, name);
     }
@@ -56,7 +70,19 @@ final class VariantReader {
         texts.putAll(own);
         try {
             Scenario scenario = texts.isEmpty() ? document.asWritten() : document.with(texts);
-            return Optional.of(new Base(new Variant(name, document, texts), document, scenario));
+            StatedChanges changes = StatedChanges.of(document, texts);
+            ScenarioDocument stated = changes.within().isEmpty() ? document : document.stating(changes.within());
+            if (!changes.within().isEmpty()) {
+                scenario = stated.with(changes.over());
+            }
+            Map<String, String> over = changes.within().isEmpty() ? texts : changes.over();
+            return Optional.of(new Base(
+                    new Variant(name, stated, over, changes.within()),
+                    stated,
+                    scenario,
+                    document,
+                    texts,
+                    changes.unread()));
         } catch (UnfitValueException unfit) {
             part.node("with")
                     .ifPresent(node -> part.reading()
