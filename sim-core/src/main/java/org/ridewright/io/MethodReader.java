@@ -80,6 +80,8 @@ final class MethodReader {
             factors.swept(Part.of(study.reading(), item, "a value that varies", FactorReader.stepKeys()))
                     .ifPresent(swept::add);
         }
+        FactorReader.refuseSameNames(
+                study, "sweep", swept.stream().map(Method.Swept::factor).toList());
         return swept.size() < items.size() ? Optional.empty() : Optional.of(new Method.Sweep(swept));
     }
 
@@ -232,6 +234,7 @@ final class MethodReader {
         for (Part range : part.parts("ranges", "a value between two ends", FactorReader.rangeKeys())) {
             factors.range(range).ifPresent(varying::add);
         }
+        FactorReader.refuseSameNames(part, "ranges", varying);
         return varying;
     }
 

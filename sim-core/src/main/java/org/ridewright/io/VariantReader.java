@@ -84,16 +84,51 @@ final class VariantReader {
                     texts,
                     changes.unread()));
         } catch (UnfitValueException unfit) {
-            part.node("with")
-                    .ifPresent(node -> part.reading()
-                            .problem(
-                                    node,
-                                    "",
-                                    "asks for what cannot be: " + oneLine(unfit),
-                                    "values by path, such as vehicles[0].speeds[0]: 8 km/h",
-                                    "correct the path or the value"));
+            refuse(part, document, texts, unfit);
             return Optional.empty();
         }
+    }
+
+    /** Notes every change that cannot be, beside those that can. */
+    private static void refuse(
+            Part part, ScenarioDocument document, Map<String, String> texts, UnfitValueException together) {
+        Map<String, UnfitValueException> pending = new LinkedHashMap<>();
+        texts.keySet().forEach(path -> pending.put(path, together));
+        Map<String, String> good = new LinkedHashMap<>();
+        for (boolean progress = true; progress; ) {
+            progress = false;
+            for (String path : List.copyOf(pending.keySet())) {
+                Map<String, String> tried = new LinkedHashMap<>(good);
+                tried.put(path, texts.get(path));
+                try {
+                    document.with(tried);
+                    good = tried;
+                    pending.remove(path);
+                    progress = true;
+                } catch (UnfitValueException alone) {
+                    pending.put(path, alone);
+                }
+            }
+        }
+        Node with = part.node("with").orElse(null);
+        if (with == null || pending.isEmpty()) {
+            Node place = with == null ? part.node("base").orElse(new Node.Empty(Spot.WHOLE_FILE, part.path())) : with;
+            Refused.of(together)
+                    .addTo(part.reading(), place, "", "asks for what cannot be: ", "changes that can be made together");
+            return;
+        }
+        pending.forEach((path, why) -> {
+            Node place = with instanceof Node.Mapping mapping && mapping.entries().containsKey(path)
+                    ? mapping.entries().get(path).value()
+                    : with;
+            Refused.of(why)
+                    .addTo(
+                            part.reading(),
+                            place,
+                            "",
+                            "asks for what cannot be: ",
+                            "the path of a value of the base or its vehicles, and what may stand there");
+        });
     }
 
     private static Map<String, String> changes(Part part) {
