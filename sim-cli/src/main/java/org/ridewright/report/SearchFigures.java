@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.ridewright.figure.AxisSpec;
 import org.ridewright.figure.Band;
@@ -107,8 +108,14 @@ final class SearchFigures {
         return Panel.of(
                 method.limits().isEmpty() ? "" : RideFigures.upperFirst(title),
                 StudyFigures.axis(factor),
-                StudyFigures.axis(of),
+                StudyFigures.axis(of, shown(steps, answer, written)),
                 series.toArray(Series[]::new));
+    }
+
+    private static double[] shown(
+            List<SearchRun.Step> steps, ToDoubleFunction<SearchRun.Step> answer, double written) {
+        return DoubleStream.concat(steps.stream().mapToDouble(answer), DoubleStream.of(written))
+                .toArray();
     }
 
     /** Stretches in which every run breaks a limit, or cannot be ridden; an edge lies halfway between the runs on either side of it. */
