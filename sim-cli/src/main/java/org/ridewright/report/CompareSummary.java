@@ -24,6 +24,7 @@ final class CompareSummary {
             int[] wins = new int[compare.things().size()];
             int judged = 0;
             int same = 0;
+            int tied = 0;
             for (int r = 0; r < compare.rows().size(); r++) {
                 int best = compare.best(r, q);
                 List<String> row =
@@ -37,10 +38,12 @@ final class CompareSummary {
                     judged++;
                 } else if (compare.isSame(r, q)) {
                     same++;
+                } else if (compare.isTied(r, q)) {
+                    tied++;
                 }
             }
             if (judged > 0) {
-                sentences.add(verdict(compare, q, question, wins, judged) + same(same));
+                sentences.add(verdict(compare, q, question, wins, judged) + same(same) + tied(tied));
             } else if (same > 0) {
                 sentences.add(RideFigures.upperFirst(question.title()) + " is the same for all"
                         + (same < compare.rows().size() ? " in " + same + " of " + compare.rows().size() + " tests." : "."));
@@ -66,6 +69,10 @@ final class CompareSummary {
         return tests == 0 ? "" : " In " + tests + (tests == 1 ? " test" : " tests") + " it is the same for all.";
     }
 
+    private static String tied(int tests) {
+        return tests == 0 ? "" : " In " + tests + (tests == 1 ? " test" : " tests") + " two or more are best alike.";
+    }
+
     private static String signed(double value) {
         return (value > 0 ? "+" : "") + Numbers.of(value, 2);
     }
@@ -83,7 +90,9 @@ final class CompareSummary {
                         ? ""
                         : clear == 0 ? ", not told from all others" : ", told from all others in " + clear;
                 parts.add(compare.things().get(th)
-                        + (judged == 1 ? "" : " in " + wins[th] + " of " + judged + " tests")
+                        + (compare.rows().size() == 1
+                                ? ""
+                                : " in " + wins[th] + " of " + compare.rows().size() + " tests")
                         + sure);
             }
         }
@@ -96,7 +105,9 @@ final class CompareSummary {
         return otherwise == 0
                 ? text
                 : text + " As written, another one is best"
-                        + (judged == 1 ? "" : " in " + otherwise + " of " + judged + " tests")
+                        + (compare.rows().size() == 1
+                                ? ""
+                                : " in " + otherwise + " of " + compare.rows().size() + " tests")
                         + "; the files as written are one case among many.";
     }
 }

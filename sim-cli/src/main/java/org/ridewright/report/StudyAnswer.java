@@ -178,6 +178,12 @@ final class StudyAnswer {
                 .filter(th -> th != best && Double.isFinite(tries.value(th, t, q).value()) && tries.isLike(best, th, t, q))
                 .mapToObj(this::level)
                 .toList();
+        long answered = IntStream.range(0, tries.things().size())
+                .filter(th -> Double.isFinite(tries.value(th, t, q).value()))
+                .count();
+        if (like.size() == answered - 1 && answered > 1) {
+            return "none: the answer is flat, " + level(best) + " cannot be told from " + listed(like);
+        }
         return like.isEmpty() ? level(best) : level(best) + ", which cannot be told from " + listed(like);
     }
 

@@ -234,6 +234,17 @@ public final class CompareFindings extends Findings {
         return answers.length > 1 && Arrays.stream(answers).allMatch(a -> RoundOff.isAlike(a, answers[0]));
     }
 
+    /** Whether there is no best, though answers differ, because two or more are best alike. */
+    public boolean isTied(int row, int question) {
+        return best(row, question) < 0
+                && !isSame(row, question)
+                && study().questions().get(question).measure().worse() != Worse.NEITHER
+                && IntStream.range(0, things().size())
+                                .filter(th -> Double.isFinite(values[th][row][question]))
+                                .count()
+                        > 1;
+    }
+
     /** Whether the draws tell the best from all others, whose differences from it have intervals to one side; without draws, whether there is a best. */
     public boolean isClear(int row, int question) {
         int best = best(row, question);
