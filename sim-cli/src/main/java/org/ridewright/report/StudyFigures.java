@@ -57,7 +57,13 @@ public final class StudyFigures {
      * would hide how they differ, or some are below 0.
      */
     static AxisSpec axis(Question question, double[] shown) {
-        return isCut(shown) ? axis(question) : axis(question).from(0);
+        if (isCut(shown)) {
+            return axis(question);
+        }
+        double[] finite = Arrays.stream(shown).filter(Double::isFinite).toArray();
+        boolean onTheFrame = Arrays.stream(finite).min().orElse(1) == 0;
+        // a line along 0 would hide behind the frame
+        return axis(question).from(onTheFrame ? -0.03 * Arrays.stream(finite).max().orElse(0) : 0);
     }
 
     /** Whether an axis of such values does not begin at 0. */
