@@ -13,8 +13,9 @@ import org.ridewright.study.UncertaintyFindings;
  * @param least draws of the answer that has fewest, of those that have any
  * @param most draws of the answer that has most
  * @param of draws that were asked for; 0 if there are none
+ * @param failed whether runs could not be ridden, rather than have no such answer
  */
-record DrawnShare(long least, long most, long of) {
+record DrawnShare(long least, long most, long of, boolean failed) {
     /** Of all answers of a study. */
     static DrawnShare of(Findings findings) {
         return of(
@@ -54,16 +55,16 @@ record DrawnShare(long least, long most, long of) {
                 : findings instanceof UncertaintyFindings uncertainty
                         ? uncertainty.method().draws()
                         : 0;
-        return new DrawnShare(Long.MAX_VALUE, 0, of);
+        return new DrawnShare(Long.MAX_VALUE, 0, of, findings.failed() > 0);
     }
 
     private DrawnShare with(long count) {
         // what has no answer in any draw is told as such
-        return count == 0 ? this : new DrawnShare(Math.min(least, count), Math.max(most, count), of);
+        return count == 0 ? this : new DrawnShare(Math.min(least, count), Math.max(most, count), of, failed);
     }
 
     private DrawnShare and(DrawnShare other) {
-        return new DrawnShare(Math.min(least, other.least), Math.max(most, other.most), of);
+        return new DrawnShare(Math.min(least, other.least), Math.max(most, other.most), of, failed);
     }
 
     /** Whether draws are left out. */
@@ -78,7 +79,7 @@ record DrawnShare(long least, long most, long of) {
 
     /** {@code 90 % of the draws}, or {@code all 8 draws}. */
     String words() {
-        return isFew() ? isPart() ? "all draws that could be ridden" : "all " + of + " draws" : "90 % of the draws";
+        return isFew() ? isPart() ? "all draws " + which() : "all " + of + " draws" : "90 % of the draws";
     }
 
     /** {@code 90 % of 64 draws}, {@code all 8 draws}, {@code 90 % of the 33 of 64 draws that have the answer}. */
@@ -90,7 +91,11 @@ record DrawnShare(long least, long most, long of) {
                 ? " (where fewer than " + Quantiles.FEWEST + ", all of them)"
                 : "";
         return (isFew() ? "all" : "90 % of the") + " " + (least == most ? "" + most : least + " to " + most) + " of "
-                + of + " draws that could be ridden and have the answer" + some;
+                + of + " draws " + which() + some;
+    }
+
+    private String which() {
+        return failed ? "that could be ridden" : "that have the answer";
     }
 
     /** {@code 33 of 64 draws}; empty if all have the answer. */

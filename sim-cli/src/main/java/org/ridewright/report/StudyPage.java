@@ -205,9 +205,9 @@ public final class StudyPage {
             DrawnShare share = DrawnShare.of(findings);
             return share.of() == 0
                     ? "★ marks the best."
-                    : "★ marks the best by the median of the draws where they tell it from all others, ☆ where they do not; numbers are as written. In brackets: the difference from the best one in "
+                    : "★ marks the best by the median of the draws where they tell it from all others, ☆ where they do not; numbers are as written. In brackets: the difference from the best one, as drawn from the tolerances, in "
                             + share.counted()
-                            + " from the tolerances. Values of one file, such as those of one vehicle that is compared with itself, are drawn alike for "
+                            + ". Values of one file, such as those of one vehicle that is compared with itself, are drawn alike for "
                             + "all, so that what is common cancels.";
         } else if (findings instanceof UncertaintyFindings) {
             return "A tolerance is taken as one standard deviation: of lengths, angles and what is not positive as they are, of everything else by factors. "

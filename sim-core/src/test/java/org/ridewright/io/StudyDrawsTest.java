@@ -373,4 +373,22 @@ class StudyDrawsTest {
         assertThat(findings.base()).hasSize(2);
         assertThat(findings.failed()).isEqualTo(1);
     }
+
+    @Test
+    void aValueWithWhichOneVehicleCannotBeLeavesTheOthersTheirRows() throws IOException {
+        scenario(
+                "plank",
+                "{file: quarter.yaml, load cases: [empty], speeds: [10 km/h]}, {file: copy.yaml, load cases: [empty], speeds: [10 km/h]}");
+        Study study = study("sweep: {vary: 'vehicles[0].vehicle.axles[0].wheels.contact damping ratio', from: -0.2, to: 0.2, steps: 2}\n");
+        SweepFindings findings = (SweepFindings) ridden(study);
+
+        for (int t = 0; t < 4; t++) {
+            boolean copy = findings.tests().get(t).startsWith("Copy");
+            double[][] steps = findings.values(t, 0);
+            assertThat(Double.isFinite(steps[0][0])).as(findings.tests().get(t)).isEqualTo(copy);
+            assertThat(steps[1][0]).isFinite();
+        }
+        assertThat(findings.failed()).isEqualTo(1);
+        assertThat(findings.reasons()).singleElement().asString().contains("damping ratio");
+    }
 }
