@@ -133,7 +133,7 @@ public enum RideMeasure {
             PlaceReading.seats(SeatResult::timeOff)),
     TIME_OFF_GROUND(
             "time off ground",
-            "time off the ground",
+            "time off the ground, in total",
             "s",
             Worse.HIGH,
             Places.WHEELS,
