@@ -64,7 +64,9 @@ final class BandFigures {
                         + findings.things().get(0) + " has. "
                         + (drawnFrom
                                 ? "Lines: medians of the draws, shaded: "
-                                        + DrawnShare.of(findings, family.questions()).counted() + "; the ratio is taken draw by draw. Where the shade holds 1, the two are not told apart."
+                                        + DrawnShare.of(findings, family.questions())
+                                                .counted()
+                                        + "; the ratio is taken draw by draw. Where the shade holds 1, the two are not told apart."
                                 : "As written.")
                         + " Bands that a ride of this length does not resolve are left out.",
                 panels,

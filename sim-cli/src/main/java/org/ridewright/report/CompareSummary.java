@@ -43,10 +43,12 @@ final class CompareSummary {
                 }
             }
             if (judged > 0) {
-                sentences.add(verdict(compare, q, question, wins, judged) + same(same) + tied(tied));
+                sentences.add(verdict(compare, q, question, wins) + same(same) + tied(tied));
             } else if (same > 0) {
                 sentences.add(RideFigures.upperFirst(question.title()) + " is the same for all"
-                        + (same < compare.rows().size() ? " in " + same + " of " + compare.rows().size() + " tests." : "."));
+                        + (same < compare.rows().size()
+                                ? " in " + same + " of " + compare.rows().size() + " tests."
+                                : "."));
             }
         }
         return new StudySummary(heads, rows, 2, sentences);
@@ -62,7 +64,9 @@ final class CompareSummary {
         double high = difference.quantile(0.95);
         return difference.count() == 0
                 ? value
-                : low == 0 && high == 0 ? value + " (the same)" : value + " (" + signed(low) + " to " + signed(high) + ")";
+                : low == 0 && high == 0
+                        ? value + " (the same)"
+                        : value + " (" + signed(low) + " to " + signed(high) + ")";
     }
 
     private static String same(int tests) {
@@ -78,7 +82,7 @@ final class CompareSummary {
     }
 
     /** Which thing is best, in how many tests, and in how many of these the draws tell it from all others. */
-    private static String verdict(CompareFindings compare, int q, Question question, int[] wins, int judged) {
+    private static String verdict(CompareFindings compare, int q, Question question, int[] wins) {
         List<String> parts = new ArrayList<>();
         for (int th = 0; th < wins.length; th++) {
             int thing = th;

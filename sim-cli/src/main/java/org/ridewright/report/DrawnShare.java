@@ -39,7 +39,8 @@ record DrawnShare(long least, long most, long of, boolean failed) {
             for (int r = 0; r < compare.rows().size(); r++) {
                 share = share.with(compare.used(r, question));
             }
-        } else if (findings instanceof UncertaintyFindings uncertainty && !uncertainty.base().isEmpty()) {
+        } else if (findings instanceof UncertaintyFindings uncertainty
+                && !uncertainty.base().isEmpty()) {
             for (int t = 0; t < uncertainty.tests().size(); t++) {
                 for (int slot = 0; slot < uncertainty.axis().length; slot++) {
                     share = share.with(uncertainty.spread(slot, t, question).count());
@@ -87,9 +88,8 @@ record DrawnShare(long least, long most, long of, boolean failed) {
         if (!isPart()) {
             return isFew() ? "all " + of + " draws" : "90 % of " + of + " draws";
         }
-        String some = !isFew() && least < Quantiles.FEWEST
-                ? " (where fewer than " + Quantiles.FEWEST + ", all of them)"
-                : "";
+        String some =
+                !isFew() && least < Quantiles.FEWEST ? " (where fewer than " + Quantiles.FEWEST + ", all of them)" : "";
         return (isFew() ? "all" : "90 % of the") + " " + (least == most ? "" + most : least + " to " + most) + " of "
                 + of + " draws " + which() + some;
     }

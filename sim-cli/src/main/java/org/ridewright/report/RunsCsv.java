@@ -27,7 +27,6 @@ public final class RunsCsv implements Closeable {
     /** Whether runs belong to draws, by which those of several variants or steps go together. */
     private final boolean hasDraws;
 
-
     /** @param heads of what varies, with units */
     public RunsCsv(Path file, Study study, List<String> heads) throws IOException {
         BufferedWriter writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8);

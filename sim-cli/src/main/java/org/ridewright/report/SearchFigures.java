@@ -72,8 +72,12 @@ final class SearchFigures {
         return Figure.stacked(
                 StudyFigures.file("search", question),
                 RideFigures.upperFirst(question.title()) + " where the search looked",
-                "Every run of the search, in order of " + factor.name() + ", and what it ended with."
-                        + (method.limits().isEmpty() ? "" : " Shaded: where a limit is broken."),
+                "Every run of the search, and what it ended with."
+                        + (method.limits().isEmpty() ? "" : " Shaded: where a limit is broken.")
+                        + StudyFigures.cut(shown(
+                                reading.row(),
+                                SearchRun.Step::worth,
+                                result.way().get(0).worth())),
                 panels.size() == 1 ? 88 : Math.min(1400, 34 + 46.0 * panels.size()),
                 panels.toArray(Panel[]::new));
     }
@@ -112,8 +116,7 @@ final class SearchFigures {
                 series.toArray(Series[]::new));
     }
 
-    private static double[] shown(
-            List<SearchRun.Step> steps, ToDoubleFunction<SearchRun.Step> answer, double written) {
+    private static double[] shown(List<SearchRun.Step> steps, ToDoubleFunction<SearchRun.Step> answer, double written) {
         return DoubleStream.concat(steps.stream().mapToDouble(answer), DoubleStream.of(written))
                 .toArray();
     }

@@ -49,7 +49,8 @@ final class SpreadSummary {
     private List<String> row(int slot, int t, int q) {
         Question question = findings.study().questions().get(q);
         QuantileSketch spread = findings.spread(slot, t, q);
-        List<String> row = new ArrayList<>(List.of(question.name(), findings.tests().get(t)));
+        List<String> row =
+                new ArrayList<>(List.of(question.name(), findings.tests().get(t)));
         row.add(along ? step(slot) : StudySummary.with(findings.asWritten(t, q), question));
         for (double share : new double[] {Quantiles.TAIL, 0.5, 1 - Quantiles.TAIL}) {
             row.add(StudySummary.with(spread.quantile(share), question));

@@ -84,9 +84,7 @@ final class StudyAnswer {
         } else if (telling instanceof Telling.Change change) {
             return change(change, t);
         } else if (telling instanceof Telling.Best best) {
-            return isWords()
-                    ? bestWord(t, best.question())
-                    : best(tries.best(t, best.question()));
+            return isWords() ? bestWord(t, best.question()) : best(tries.best(t, best.question()));
         } else if (telling instanceof Telling.First first) {
             return first(tries.first(first.above(), first.bound(), t, first.question()));
         }
@@ -175,7 +173,8 @@ final class StudyAnswer {
             return NOTHING;
         }
         List<String> like = IntStream.range(0, tries.things().size())
-                .filter(th -> th != best && Double.isFinite(tries.value(th, t, q).value()) && tries.isLike(best, th, t, q))
+                .filter(th ->
+                        th != best && Double.isFinite(tries.value(th, t, q).value()) && tries.isLike(best, th, t, q))
                 .mapToObj(this::level)
                 .toList();
         long answered = IntStream.range(0, tries.things().size())

@@ -63,7 +63,8 @@ public final class StudyFigures {
         double[] finite = Arrays.stream(shown).filter(Double::isFinite).toArray();
         boolean onTheFrame = Arrays.stream(finite).min().orElse(1) == 0;
         // a line along 0 would hide behind the frame
-        return axis(question).from(onTheFrame ? -0.03 * Arrays.stream(finite).max().orElse(0) : 0);
+        return axis(question)
+                .from(onTheFrame ? -0.03 * Arrays.stream(finite).max().orElse(0) : 0);
     }
 
     /** Whether an axis of such values does not begin at 0. */

@@ -119,7 +119,11 @@ final class SweepFigures {
             if (series.isEmpty()) {
                 series.add(new Series("no ride", x, nothing(x), LineStyle.SOLID, Tone.INK, Trace.MARKS));
             }
-            panels.add(panel(tests.size() > 1 ? tests.get(t) : "", axis(other), StudyFigures.axis(question, all(q)), series)
+            panels.add(panel(
+                            tests.size() > 1 ? tests.get(t) : "",
+                            axis(other),
+                            StudyFigures.axis(question, all(q)),
+                            series)
                     .withMarkers(marker(other)));
         }
         return figure(
@@ -173,14 +177,7 @@ final class SweepFigures {
                     .withLegend(marked ? LegendPlace.SHARED : LegendPlace.NONE));
         }
         int columns = panels.size() > 1 ? 2 : 1;
-        return figure(
-                question,
-                "plane",
-                panels,
-                columns,
-                columns == 1 ? 100 : 74,
-                "",
-                "");
+        return figure(question, "plane", panels, columns, columns == 1 ? 100 : 74, "", "");
     }
 
     private static boolean within(double value, double[] ends) {
@@ -205,7 +202,8 @@ final class SweepFigures {
                     tests.size() > 1 ? tests.get(t) : "",
                     answer,
                     AxisSpec.named(RideFigures.upperFirst(listed.name()), reversed(names)),
-                    List.of(Series.line(0, "answer", zeros(values), gaps(values, n)).as(Trace.BARS_ACROSS))));
+                    List.of(Series.line(0, "answer", zeros(values), gaps(values, n))
+                            .as(Trace.BARS_ACROSS))));
         }
         return figure(question, "swept", panels, panels.size() > 1 ? 2 : 1, 24 + 7.0 * n, "", "");
     }
@@ -246,10 +244,10 @@ final class SweepFigures {
     private Figure figure(
             Question question, String kind, List<Panel> panels, int columns, double height, String how, String note) {
         int rows = (panels.size() + columns - 1) / columns;
-        String written =
-                sweep.study().asWritten(factor(0)).isPresent() && panels.stream().anyMatch(SweepFigures::isMarked)
-                        ? "What stands in the files is marked."
-                        : "";
+        String written = sweep.study().asWritten(factor(0)).isPresent()
+                        && panels.stream().anyMatch(SweepFigures::isMarked)
+                ? "What stands in the files is marked."
+                : "";
         return new Figure(
                 StudyFigures.file(kind, question),
                 (StudyFigures.heading(question) + " " + how).strip(),

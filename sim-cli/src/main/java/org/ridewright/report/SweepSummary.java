@@ -131,7 +131,9 @@ final class SweepSummary {
         String to = StudySummary.spoken(sweep.swept().get(0).factor(), high);
         boolean first = IntStream.range(0, axis.length).allMatch(i -> axis[i] >= low);
         boolean last = IntStream.range(0, axis.length).allMatch(i -> axis[i] <= high);
-        return last ? from + " and more" : first ? sweep.swept().get(0).factor().name() + " up to " + to : from + " to " + to;
+        return last
+                ? from + " and more"
+                : first ? sweep.swept().get(0).factor().name() + " up to " + to : from + " to " + to;
     }
 
     private String place(int[] slots) {

@@ -75,17 +75,19 @@ class StudyWordsTest {
     @Test
     void fromOneRiddenStepNothingIsToldOfAShape() throws IOException {
         String told = ridden(
-                "peak",
-                "sweep: {vary: \"" + DAMPING + "\", called: damping, values: [-0.3, -0.2, -0.1, 0.1]}\n");
+                "peak", "sweep: {vary: \"" + DAMPING + "\", called: damping, values: [-0.3, -0.2, -0.1, 0.1]}\n");
 
-        assertThat(told).contains("at damping 0.1. Only 1 of 4 steps could be ridden.").doesNotContain("whatever");
+        assertThat(told)
+                .contains("at damping 0.1. Only 1 of 4 steps could be ridden.")
+                .doesNotContain("whatever");
     }
 
     @Test
     void whatIsLeastOverAStretchIsNotLeastAtItsFirstStep() throws IOException {
-        assertThat(ridden(
-                        "time off ground",
-                        "sweep: {vary: \"vehicles[0].speeds[0]\", called: speed, values: [2 km/h, 3 km/h, 4 km/h, 40 km/h]}\n"))
+        assertThat(
+                        ridden(
+                                "time off ground",
+                                "sweep: {vary: \"vehicles[0].speeds[0]\", called: speed, values: [2 km/h, 3 km/h, 4 km/h, 40 km/h]}\n"))
                 .contains("is least, 0 s, for speed up to 4 km/h, and greatest");
     }
 
@@ -95,7 +97,8 @@ class StudyWordsTest {
         String told = ridden(
                 "peak",
                 "compare:\n  draws: 64\n  " + ranges
-                        + "\n  variants:\n    - called: one\n    - called: soft\n      with: {\"" + RATE + "\": × 0.5}\n"
+                        + "\n  variants:\n    - called: one\n    - called: soft\n      with: {\"" + RATE
+                        + "\": × 0.5}\n"
                         + "answer:\n  sentences: [\"It is {it}, {by}.\"]\n"
                         + "  blanks: {it: {value: peak, of: one}, by: {change: peak, from: one, to: soft}}\n");
 
@@ -111,8 +114,7 @@ class StudyWordsTest {
     void runsOfOneDrawHaveItsNumber() throws IOException {
         ridden(
                 "peak",
-                "compare:\n  draws: 3\n  variants: [{called: one}, {called: soft, with: {\"" + RATE
-                        + "\": × 0.5}}]\n");
+                "compare:\n  draws: 3\n  variants: [{called: one}, {called: soft, with: {\"" + RATE + "\": × 0.5}}]\n");
         Map<String, Integer> rows = new TreeMap<>();
         List<String> lines = Files.readAllLines(folder.resolve("results/runs.csv"));
         lines.subList(1, lines.size()).forEach(line -> rows.merge(line.split(",")[2], 1, Integer::sum));

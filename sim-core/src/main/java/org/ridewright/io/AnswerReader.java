@@ -25,8 +25,8 @@ final class AnswerReader {
         "value", "change", "best", "first", "order", "where", "bands", "found", "binding"
     };
     private static final String[] KEYS = {
-        "value", "change", "best", "first", "order", "where", "bands", "found", "binding", "of", "from", "to", "against",
-        "above", "below", "as", "on"
+        "value", "change", "best", "first", "order", "where", "bands", "found", "binding", "of", "from", "to",
+        "against", "above", "below", "as", "on"
     };
     private static final Words<Boolean> LIMITS = Words.of("what may bind", List.of(true), limits -> "limits");
     private static final Words<Boolean> FORMS =
@@ -139,14 +139,16 @@ final class AnswerReader {
                         .flatMap(from ->
                                 thing(part, "to").map(to -> new Telling.Change(q, from, to, inUnits, on.get())));
             }
-            case "best" -> subjects.isSwept() || onAxis(part, "best") ? Optional.of(new Telling.Best(q, on.get())) : Optional.empty();
+            case "best" ->
+                subjects.isSwept() || onAxis(part, "best")
+                        ? Optional.of(new Telling.Best(q, on.get()))
+                        : Optional.empty();
             case "first" -> onAxis(part, "first") ? first(part, q, on.get()) : Optional.empty();
             case "order" -> Optional.of(new Telling.Order(q, on.get()));
             case "bands" ->
                 thing(part, "from")
-                        .flatMap(from -> thing(part, "to")
-                                .map(to ->
-                                        new Telling.Bands(asked.bands(q), from, to, on.get())));
+                        .flatMap(from ->
+                                thing(part, "to").map(to -> new Telling.Bands(asked.bands(q), from, to, on.get())));
             default ->
                 thing(part, "of")
                         .flatMap(of -> thing(part, "against").map(than -> new Telling.Where(q, of, than, on.get())));

@@ -156,16 +156,15 @@ final class AskedReader {
     /** A number in the answer's unit, or with a unit of its own: {@code 60 mm}. */
     Optional<Double> bound(Part part, String key, int question) {
         String unit = questions.get(question).measure().unit();
-        Optional<QuantityKind> kind =
-                Arrays.stream(QuantityKind.values()).filter(k -> states(k, unit)).findFirst();
+        Optional<QuantityKind> kind = Arrays.stream(QuantityKind.values())
+                .filter(k -> states(k, unit))
+                .findFirst();
         return part.node(key).flatMap(node -> {
             boolean bare = node instanceof Node.Scalar scalar
                     && BARE.matcher(scalar.text().strip()).matches();
             return bare || kind.isEmpty()
                     ? new Values(part.reading()).number(node)
-                    : new Values(part.reading())
-                            .measure(node, kind.get())
-                            .map(m -> m.value() / inSi(kind.get(), unit));
+                    : new Values(part.reading()).measure(node, kind.get()).map(m -> m.value() / inSi(kind.get(), unit));
         });
     }
 
@@ -176,6 +175,8 @@ final class AskedReader {
     }
 
     private static double inSi(QuantityKind kind, String unit) {
-        return kind.siUnit().equals(unit) ? 1 : Measures.parse("1 " + unit, kind).value();
+        return kind.siUnit().equals(unit)
+                ? 1
+                : Measures.parse("1 " + unit, kind).value();
     }
 }

@@ -101,8 +101,7 @@ final class ListedReader {
         List<String> words = new ArrayList<>();
         Values values = new Values(part.reading());
         for (Node item : items) {
-            Optional<Measure> measure =
-                    values.measure(item, kind).filter(m -> FactorReader.isCertain(part, item, m));
+            Optional<Measure> measure = values.measure(item, kind).filter(m -> FactorReader.isCertain(part, item, m));
             if (measure.isEmpty()) {
                 return Optional.empty();
             }

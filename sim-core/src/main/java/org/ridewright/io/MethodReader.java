@@ -160,8 +160,7 @@ final class MethodReader {
                 .problem(
                         part.node("draws").orElse(new Node.Empty(Spot.WHOLE_FILE, part.path())),
                         "",
-                        "draws from tolerances, but those that '" + p
-                                + "' brings with it under 'with' are not read",
+                        "draws from tolerances, but those that '" + p + "' brings with it under 'with' are not read",
                         "another vehicle by vehicles[0].file, or single values that the file has, such as 18 N/mm ± 10 %",
                         "write them so, or write a scenario or vehicle file with the change and name it"));
         return path.isPresent();

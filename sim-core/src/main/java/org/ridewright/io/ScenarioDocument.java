@@ -219,8 +219,7 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
             texts.forEach((path, text) -> {
                 Matcher ofVehicle = OF_VEHICLE.matcher(path.strip());
                 if (ofVehicle.matches()) {
-                    entrants(ofVehicle.group(1))
-                            .forEach(i -> ofVehicles.get(i).put(ofVehicle.group(2), text));
+                    entrants(ofVehicle.group(1)).forEach(i -> ofVehicles.get(i).put(ofVehicle.group(2), text));
                 } else {
                     own.put(path, text);
                 }

@@ -47,8 +47,8 @@ final class UncertainReader {
         for (int i = 0; i < joint.size(); i++) {
             String path = joint.paths().get(i);
             if (stated.containsKey(path)) {
-                blocks.add(new Uncertain.Block(
-                        source + " with " + stated.get(path), prefix, joint.only(i), Set.of(path)));
+                blocks.add(
+                        new Uncertain.Block(source + " with " + stated.get(path), prefix, joint.only(i), Set.of(path)));
             }
         }
     }

@@ -66,9 +66,7 @@ final class Values {
             reading.problem(
                     node,
                     written,
-                    number < least
-                            ? "is too few"
-                            : number > MOST ? "is too many" : "is not a count",
+                    number < least ? "is too few" : number > MOST ? "is too many" : "is not a count",
                     number < least
                             ? "at least " + least + ", a whole number"
                             : "a whole number from " + least + " to " + MOST,

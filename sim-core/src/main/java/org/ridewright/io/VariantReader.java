@@ -118,9 +118,10 @@ final class VariantReader {
             return;
         }
         pending.forEach((path, why) -> {
-            Node place = with instanceof Node.Mapping mapping && mapping.entries().containsKey(path)
-                    ? mapping.entries().get(path).value()
-                    : with;
+            Node place =
+                    with instanceof Node.Mapping mapping && mapping.entries().containsKey(path)
+                            ? mapping.entries().get(path).value()
+                            : with;
             Refused.of(why)
                     .addTo(
                             part.reading(),

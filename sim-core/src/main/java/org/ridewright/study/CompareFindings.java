@@ -215,8 +215,8 @@ public final class CompareFindings extends Findings {
         int found = best;
         boolean tied = found >= 0
                 && IntStream.range(0, things().size())
-                        .anyMatch(th -> th != found
-                                && RoundOff.isAlike(answer.applyAsDouble(th), answer.applyAsDouble(found)));
+                        .anyMatch(th ->
+                                th != found && RoundOff.isAlike(answer.applyAsDouble(th), answer.applyAsDouble(found)));
         return answered < 2 || tied || worse == Worse.NEITHER ? -1 : best;
     }
 

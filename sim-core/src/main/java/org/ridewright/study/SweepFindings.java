@@ -85,9 +85,7 @@ public final class SweepFindings extends Findings {
 
     /** Steps, those that no figure shows included. */
     public long steps() {
-        return sweep.swept().stream()
-                .mapToLong(s -> s.coordinates().size())
-                .reduce(1, (a, b) -> a * b);
+        return sweep.swept().stream().mapToLong(s -> s.coordinates().size()).reduce(1, (a, b) -> a * b);
     }
 
     /** Steps of which there is an answer. */

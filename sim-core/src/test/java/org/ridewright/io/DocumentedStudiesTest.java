@@ -44,8 +44,7 @@ class DocumentedStudiesTest {
     @Test
     void thereIsAnExampleOfEachMethodAndItCanBeRead() {
         assertThat(examples.keySet())
-                .extracting(name -> StudyFile.read(folder.resolve(name), "test")
-                        .method())
+                .extracting(name -> StudyFile.read(folder.resolve(name), "test").method())
                 .extracting(Method::word)
                 .containsExactlyInAnyOrder(
                         "sweep", "compare", "compare", "uncertainty", "sensitivity", "search", "search");

@@ -235,10 +235,8 @@ class StudyDrawsTest {
         Files.writeString(folder.resolve("other-rate.yaml"), QUARTER.replace("20 kN/m ± 8 %", "10 kN/m"));
         Study study = study("with: {\"vehicles[0].file\": other-rate.yaml, \"" + RATE + "\": × 2, "
                 + "\"vehicles[quarter].vehicle.body.mass\": 200 kg}\nuncertainty: {draws: 4}\n");
-        Vehicle vehicle = scenarioOf(study, study.schedule().trial(1))
-                .entrants()
-                .get(0)
-                .vehicle();
+        Vehicle vehicle =
+                scenarioOf(study, study.schedule().trial(1)).entrants().get(0).vehicle();
 
         assertThat(vehicle.axles().get(0).springs().get(0).toString()).contains("value=20000.0");
         assertThat(vehicle.body().mass().orElseThrow().value()).isEqualTo(200);
@@ -261,7 +259,8 @@ class StudyDrawsTest {
         assertThat(column(variant, RATE + " (N/m)", 1)).doesNotHaveDuplicates();
         assertThat(Double.parseDouble(column(variant, RATE + " (N/m)", 1).get(0)) / 18_000)
                 .as("another value than the file's, drawn apart from it")
-                .isNotCloseTo(Double.parseDouble(column(variant, RATE + " (N/m)", 0).get(0)) / 20_000, within(1e-3));
+                .isNotCloseTo(
+                        Double.parseDouble(column(variant, RATE + " (N/m)", 0).get(0)) / 20_000, within(1e-3));
     }
 
     @Test
@@ -294,8 +293,9 @@ class StudyDrawsTest {
                 .hasMessageContaining("puts another vehicle in its place at each step")
                 .hasMessageContaining("compare variants");
         for (String method : List.of("uncertainty: {draws: 4}\n", "sensitivity: {method: morris}\n")) {
-            assertThatThrownBy(() -> study("with: {\"vehicles[0]\": \"{file: copy.yaml, load cases: [empty], speeds: [9 km/h]}\"}\n"
-                            + method))
+            assertThatThrownBy(() -> study(
+                            "with: {\"vehicles[0]\": \"{file: copy.yaml, load cases: [empty], speeds: [9 km/h]}\"}\n"
+                                    + method))
                     .hasMessageContaining("are not read")
                     .hasMessageContaining("vehicles[0].file");
             assertThatThrownBy(() -> study("with: {\"vehicles[0].vehicle.axles[0].springs[0].friction\": "
@@ -379,7 +379,8 @@ class StudyDrawsTest {
         scenario(
                 "plank",
                 "{file: quarter.yaml, load cases: [empty], speeds: [10 km/h]}, {file: copy.yaml, load cases: [empty], speeds: [10 km/h]}");
-        Study study = study("sweep: {vary: 'vehicles[0].vehicle.axles[0].wheels.contact damping ratio', from: -0.2, to: 0.2, steps: 2}\n");
+        Study study = study(
+                "sweep: {vary: 'vehicles[0].vehicle.axles[0].wheels.contact damping ratio', from: -0.2, to: 0.2, steps: 2}\n");
         SweepFindings findings = (SweepFindings) ridden(study);
 
         for (int t = 0; t < 4; t++) {

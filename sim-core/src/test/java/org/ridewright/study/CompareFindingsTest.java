@@ -92,7 +92,8 @@ class CompareFindingsTest {
         assertThat(findings.best(0, 0)).as("neither is better").isEqualTo(-1);
         assertThat(findings.isSame(0, 0)).isTrue();
         assertThat(findings.isTied(0, 0)).isFalse();
-        assertThat(compared(RideMeasure.SEAT_RMS, 3.13, 3.13, x -> x * (1 + 1e-6)).best(0, 0))
+        assertThat(compared(RideMeasure.SEAT_RMS, 3.13, 3.13, x -> x * (1 + 1e-6))
+                        .best(0, 0))
                 .as("a millionth is a difference")
                 .isZero();
     }
