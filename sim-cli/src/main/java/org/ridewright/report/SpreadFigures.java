@@ -204,6 +204,7 @@ final class SpreadFigures {
                     .withLegend(LegendPlace.SHARED));
         }
         int columns = Math.min(2, panels.size());
+        int down = (panels.size() + columns - 1) / columns;
         return new Figure(
                 StudyFigures.file("spread", question),
                 StudyFigures.heading(question) + ", for each " + factor.name(),
@@ -212,7 +213,7 @@ final class SpreadFigures {
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,
-                Math.min(1400, (panels.size() + columns - 1) / columns * (16 + 9.0 * n) + 26));
+                Math.min(1400, down * (16 + 9.0 * n) + 26));
     }
 
     /** Bars of quantiles one below the other, with the median's number beside each. */

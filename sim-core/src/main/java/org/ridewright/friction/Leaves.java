@@ -59,7 +59,8 @@ public final class Leaves {
         }
         List<Element> elements = model.equations().elements();
         return model.withLaws(element -> rubs(element)
-                ? element.withLaw(greased(element.law(), model.rest().compression()[elements.indexOf(element)], factor))
+                ? element.withLaw(greased(
+                        element.law(), model.rest().compression()[elements.indexOf(element)], factor))
                 : element);
     }
 
