@@ -201,7 +201,7 @@ public final class StudyPage {
     }
 
     private static String note(Findings findings) {
-        if (findings instanceof CompareFindings compare) {
+        if (findings instanceof CompareFindings) {
             DrawnShare share = DrawnShare.of(findings);
             return share.of() == 0
                     ? "★ marks the best."
