@@ -6,7 +6,6 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
 import org.ridewright.suspension.ForceLaw;
-import org.ridewright.suspension.FrictionLaw;
 
 /**
  * Rest under gravity, from the free state: {@code r(q) = g_q + K_g q + Σ B_iᵀ f_i(c_i) = 0}.

@@ -59,8 +59,7 @@ public final class Leaves {
         }
         List<Element> elements = model.equations().elements();
         return model.withLaws(element -> rubs(element)
-                ? element.withLaw(greased(
-                        element.law(), model.rest().compression()[elements.indexOf(element)], factor))
+                ? element.withLaw(greased(element.law(), model.rest().compression()[elements.indexOf(element)], factor))
                 : element);
     }
 

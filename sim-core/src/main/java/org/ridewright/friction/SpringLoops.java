@@ -87,8 +87,7 @@ public record SpringLoops(
     private static LoopPoint point(ForceLaw law, double c, double least, double most, double share) {
         double amplitude = least * Math.pow(most / least, share);
         Loop loop = Loop.of(law, c, amplitude);
-        EquivalentFriction balanced =
-                EquivalentFriction.of(law.friction(), law.frictionLimit(c), amplitude);
+        EquivalentFriction balanced = EquivalentFriction.of(law.friction(), law.frictionLimit(c), amplitude);
         return new LoopPoint(
                 amplitude,
                 loop.area(),

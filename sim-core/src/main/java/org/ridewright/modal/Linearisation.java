@@ -31,9 +31,7 @@ final class Linearisation {
     /** k_p (N/m). */
     static double lockedRate(ForceLaw law, double c) {
         FrictionLaw friction = law.friction();
-        return friction.isEnvelope()
-                ? law.frictionLimit(c) / friction.envelopeLength()
-                : friction.lockedRate();
+        return friction.isEnvelope() ? law.frictionLimit(c) / friction.envelopeLength() : friction.lockedRate();
     }
 
     /** d (N·s/m). */

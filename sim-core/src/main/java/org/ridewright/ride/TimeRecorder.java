@@ -33,7 +33,8 @@ final class TimeRecorder implements StepListener {
         locked = new double[count];
         stageOn = new double[count][];
         for (int e = 0; e < count; e++) {
-            stageOn[e] = new double[equations.elements().get(e).law().allStages().count()];
+            stageOn[e] =
+                    new double[equations.elements().get(e).law().allStages().count()];
         }
         this.draught = draught;
     }

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param deflection from its free state (m)
  * @param fromEmpty deflection by what is aboard, from the vehicle with nobody and nothing aboard (m); NaN where that cannot stand
  * @param rate with which it answers a little more load while sliding (N/m)
- * @param stages helpers and stops, in the order of the file
+ * @param stages helpers, then stops, each in the order of the file
  * @param leaves stress, of a spring described by its leaves
  */
 public record SpringLoad(

@@ -83,9 +83,7 @@ public final class StandingVehicle {
         return new SpringLoad(
                 element.name(),
                 force,
-                element.law().friction().states() == 0
-                        ? 0
-                        : element.law().frictionLimit(c),
+                element.law().friction().states() == 0 ? 0 : element.law().frictionLimit(c),
                 c,
                 empty.map(m -> c - m.rest().compression()[index(m, element.name())])
                         .orElse(Double.NaN),

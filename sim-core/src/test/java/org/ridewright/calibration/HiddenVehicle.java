@@ -147,13 +147,14 @@ final class HiddenVehicle {
         }
         double cycles = count.halfCycles() / 2.0;
         double time = count.duration() + 0.1 * chance.nextGaussian();
+        double counted = cycles + 0.1 * chance.nextGaussian();
         facts.append(text(
                 "  - bounce: {with: %s, test: %s, cycles: %.1f ± 0.1, in: %.2f s ± 0.1 s, cycles to rest: %.1f ± 0.7%s}%n",
                 loadCase,
                 word,
-                cycles + 0.1 * chance.nextGaussian(),
+                counted,
                 time,
-                Math.max(0.5, cycles + 0.5 * chance.nextGaussian()),
+                Math.max(counted, cycles + 0.5 * chance.nextGaussian()),
                 keepBack ? ", keep back: yes" : ""));
         return this;
     }
