@@ -30,7 +30,8 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(
             arity = "1..*",
             paramLabel = "FILE",
-            description = "Vehicle, scenario, road or measurements file, YAML or JSON, or measured profile, CSV.")
+            description =
+                    "Vehicle, scenario, study, road or measurements file, YAML or JSON, or measured profile, CSV.")
     private List<Path> files = new ArrayList<>();
 
     @Spec
@@ -51,7 +52,12 @@ final class CheckCommand implements Callable<Integer> {
                 List<InputProblem> fresh = told.add(e.problems());
                 fresh.forEach(problem -> err.println(problem.render()));
                 if (fresh.isEmpty()) {
-                    out.println(file + ": in order but for the faults above");
+                    boolean itself =
+                            e.problems().stream().anyMatch(p -> p.file().equals(file.toString()));
+                    out.println(file
+                            + (itself
+                                    ? ": in order but for the faults above"
+                                    : ": in order itself; the faults above are in files that it names"));
                 }
             }
         }

@@ -41,7 +41,16 @@ final class FigureLayout {
         for (int i = 0; i < panels.size(); i++) {
             right[i % columns] = Math.max(right[i % columns], rightMargin(panels.get(i)));
         }
+        evenOut(right);
         xScales = sharedScales();
+    }
+
+    /** Small multiples, panels with one and the same horizontal axis, are equally wide, whatever stands beside them. */
+    private void evenOut(double[] margins) {
+        AxisSpec first = panels.get(0).x();
+        if (first.names().isEmpty() && panels.stream().allMatch(p -> p.x().equals(first) && !p.isSketch())) {
+            Arrays.fill(margins, Arrays.stream(margins).max().orElse(0));
+        }
     }
 
     /**
@@ -181,6 +190,7 @@ final class FigureLayout {
                     + lines * PrintStyle.AXIS_TITLE * PrintStyle.LEADING;
             left[i % columns] = Math.max(left[i % columns], needed);
         }
+        evenOut(left);
     }
 
     private static double rightMargin(Panel panel) {

@@ -63,8 +63,10 @@ final class BandFigures {
                 "Above, the r.m.s. acceleration in each one-third octave; below, how many times as much as "
                         + findings.things().get(0) + " has. "
                         + (drawnFrom
-                                ? "Lines: medians of " + findings.method().draws()
-                                        + " draws, shaded: 90 % of them; the ratio is taken draw by draw. Where the shade holds 1, the two are not told apart."
+                                ? "Lines: medians of the draws, shaded: "
+                                        + DrawnShare.of(findings, family.questions())
+                                                .counted()
+                                        + "; the ratio is taken draw by draw. Where the shade holds 1, the two are not told apart."
                                 : "As written.")
                         + " Bands that a ride of this length does not resolve are left out.",
                 panels,

@@ -59,9 +59,9 @@ final class CompareFigures {
                 StudyFigures.file("compare", question) + (from == 0 ? "" : "-" + (from / PANELS + 1)),
                 title,
                 drawn
-                        ? "Bars: as written. Lines: "
-                                + DrawnShare.counted(findings.method().draws())
-                                + ", with their median, by which the best is told. It is in another colour where the draws tell it from all others."
+                        ? "Bars and numbers: as written. Lines: "
+                                + DrawnShare.of(findings, q).counted()
+                                + ", with their median, by which the best is told; it is in another colour where the draws tell it from all others."
                         : "The best is in another colour.",
                 panels,
                 columns,
@@ -87,7 +87,7 @@ final class CompareFigures {
             QuantileSketch spread = findings.spread(th, r, q);
             intervals.whisker(spread.quantile(0.05), spread.quantile(0.95), at);
             medians.mark(spread.quantile(0.5), at);
-            names.add(0, findings.things().get(th));
+            names.add(0, StudyFigures.numbered(findings.things().get(th), value));
         }
         List<Series> series = new ArrayList<>();
         // both kinds of bars lie in one row: a series of its own would share the row's height
@@ -98,7 +98,7 @@ final class CompareFigures {
             series.add(box.series("the best", Tone.TEAL, Trace.DEEP_AREA));
         }
         if (!intervals.isEmpty()) {
-            series.add(intervals.series(DrawnShare.of(findings.method().draws()), Tone.INK, Trace.LINE));
+            series.add(intervals.series(DrawnShare.of(findings, q).words(), Tone.INK, Trace.LINE));
             series.add(medians.series("their median", Tone.INK, Trace.MARKS));
         }
         return Panel.of(findings.rows().get(r), axis, AxisSpec.named("", names), series.toArray(Series[]::new))

@@ -50,7 +50,7 @@ public final class FrictionPage {
         page.put("uncertain", lab.tradeOff().uncertain());
         page.put(
                 "answers",
-                FrictionWords.summary(lab).stream().map(Unbroken::text).toList());
+                FrictionWords.summary(lab).stream().map(Unbroken::of).toList());
         List<Map<String, Object>> parts = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
             parts.add(part(lab, FrictionWords.sections(lab).get(i), groups.get(i), drawn));
@@ -69,7 +69,7 @@ public final class FrictionPage {
             FrictionLab lab, Section section, FigureGroup group, List<FigureFiles> drawn) {
         Map<String, Object> part = new HashMap<>();
         part.put("heading", section.heading());
-        part.put("paragraphs", section.paragraphs().stream().map(Unbroken::text).toList());
+        part.put("paragraphs", section.paragraphs().stream().map(Unbroken::of).toList());
         part.put("figures", Templates.figures(group, drawn));
         switch (group.heading()) {
             case BEST -> table(part, FrictionWords.BAND_HEADS, FrictionWords.bandRows(lab), AS_GOOD);
@@ -90,8 +90,8 @@ public final class FrictionPage {
         part.put(
                 "rows",
                 rows.stream()
-                        .map(row -> row.stream().map(Unbroken::text).toList())
+                        .map(row -> row.stream().map(Unbroken::of).toList())
                         .toList());
-        part.put("note", rows.isEmpty() ? "" : Unbroken.text(note));
+        part.put("note", rows.isEmpty() ? "" : Unbroken.of(note));
     }
 }

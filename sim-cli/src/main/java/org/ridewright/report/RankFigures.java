@@ -25,15 +25,16 @@ final class RankFigures {
     /** Bars of one panel; what ranks lower is in the numbers. */
     static final int MOST = 15;
 
+    private static final String HEADING = "Which value matters most";
+
     private static final double SIDE = 0.19;
 
     private RankFigures() {}
 
     static List<FigureGroup> of(ScreeningFindings findings) {
-        List<FigureGroup> groups = new ArrayList<>();
+        List<Figure> figures = new ArrayList<>();
         for (int q = 0; q < findings.study().questions().size(); q++) {
             Question question = findings.study().questions().get(q);
-            List<Figure> figures = new ArrayList<>();
             for (int t = 0; t < findings.tests().size(); t++) {
                 if (!findings.effects(t, q).isTold()) {
                     continue;
@@ -55,11 +56,8 @@ final class RankFigures {
                         screened(findings, question, t, q, ranked),
                         ranked.length));
             }
-            if (!figures.isEmpty()) {
-                groups.add(new FigureGroup(StudyFigures.heading(question), figures));
-            }
         }
-        return groups;
+        return figures.isEmpty() ? List.of() : List.of(new FigureGroup(HEADING, figures));
     }
 
     private static Panel screened(ScreeningFindings findings, Question question, int t, int q, int[] ranked) {
@@ -84,10 +82,9 @@ final class RankFigures {
     }
 
     static List<FigureGroup> of(IndexFindings findings) {
-        List<FigureGroup> groups = new ArrayList<>();
+        List<Figure> figures = new ArrayList<>();
         for (int q = 0; q < findings.study().questions().size(); q++) {
             Question question = findings.study().questions().get(q);
-            List<Figure> figures = new ArrayList<>();
             for (int t = 0; t < findings.tests().size(); t++) {
                 if (!findings.indices(t, q).isTold()) {
                     continue;
@@ -108,11 +105,8 @@ final class RankFigures {
                         indexed(findings, t, q, ranked),
                         2 * ranked.length));
             }
-            if (!figures.isEmpty()) {
-                groups.add(new FigureGroup(StudyFigures.heading(question), figures));
-            }
         }
-        return groups;
+        return figures.isEmpty() ? List.of() : List.of(new FigureGroup(HEADING, figures));
     }
 
     private static Panel indexed(IndexFindings findings, int t, int q, int[] ranked) {

@@ -13,6 +13,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.ridewright.study.Outcome;
 import org.ridewright.study.Question;
+import org.ridewright.study.Schedule;
 import org.ridewright.study.Study;
 import org.ridewright.study.Trial;
 
@@ -22,6 +23,9 @@ public final class RunsCsv implements Closeable {
 
     private final CSVPrinter printer;
     private final int questions;
+    private final Schedule schedule;
+    /** Whether runs belong to draws, by which those of several variants or steps go together. */
+    private final boolean hasDraws;
 
     /** @param heads of what varies, with units */
     public RunsCsv(Path file, Study study, List<String> heads) throws IOException {
@@ -29,7 +33,12 @@ public final class RunsCsv implements Closeable {
         CSVFormat format = CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get();
         printer = new CSVPrinter(writer, format);
         questions = study.questions().size();
+        schedule = study.schedule();
+        hasDraws = schedule.draw(schedule.size() - 1) > 0;
         List<String> head = new ArrayList<>(List.of("run", "role"));
+        if (hasDraws) {
+            head.add("draw");
+        }
         head.addAll(heads);
         head.addAll(LABELS);
         study.questions().stream().map(Question::head).forEach(head::add);
@@ -49,6 +58,10 @@ public final class RunsCsv implements Closeable {
 
     private void row(Trial trial, Outcome.Line line) throws IOException {
         List<String> cells = new ArrayList<>(List.of(Long.toString(trial.run()), trial.role()));
+        if (hasDraws) {
+            long draw = schedule.draw(trial.run());
+            cells.add(draw > 0 ? Long.toString(draw) : "");
+        }
         cells.addAll(trial.cells());
         cells.addAll(line.labels());
         for (int q = 0; q < questions; q++) {

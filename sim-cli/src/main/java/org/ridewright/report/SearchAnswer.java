@@ -66,7 +66,12 @@ final class SearchAnswer {
             double target = method.sought().target().get();
             boolean meets = Math.abs(best.worth() - target) <= SearchReading.ALIKE * Math.abs(target);
             return meets ? at : "none: what was tried does not meet the target, and " + at + " comes nearest";
-        } else if (reading.isAtEnd(f)) {
+        }
+        boolean alone = method.factors().size() == 1;
+        if (alone && reading.isFlat(f)) {
+            return "none: the answer is flat, and any from "
+                    + SearchWords.span(method.factors().get(f), reading.alike(f)) + " is as good within 1 %";
+        } else if (reading.isAtEnd(f) && !(alone && reading.isBroad(f))) {
             return "none within what was tried: it is best at the end, " + at;
         }
         Factor factor = method.factors().get(f);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.ridewright.figure.AxisSpec;
 import org.ridewright.figure.Band;
@@ -71,8 +72,12 @@ final class SearchFigures {
         return Figure.stacked(
                 StudyFigures.file("search", question),
                 RideFigures.upperFirst(question.title()) + " where the search looked",
-                "Every run of the search, in order of " + factor.name() + ", and what it ended with."
-                        + (method.limits().isEmpty() ? "" : " Shaded: where a limit is broken."),
+                "Every run of the search, and what it ended with."
+                        + (method.limits().isEmpty() ? "" : " Shaded: where a limit is broken.")
+                        + StudyFigures.cut(shown(
+                                reading.row(),
+                                SearchRun.Step::worth,
+                                result.way().get(0).worth())),
                 panels.size() == 1 ? 88 : Math.min(1400, 34 + 46.0 * panels.size()),
                 panels.toArray(Panel[]::new));
     }
@@ -107,8 +112,13 @@ final class SearchFigures {
         return Panel.of(
                 method.limits().isEmpty() ? "" : RideFigures.upperFirst(title),
                 StudyFigures.axis(factor),
-                StudyFigures.axis(of),
+                StudyFigures.axis(of, shown(steps, answer, written)),
                 series.toArray(Series[]::new));
+    }
+
+    private static double[] shown(List<SearchRun.Step> steps, ToDoubleFunction<SearchRun.Step> answer, double written) {
+        return DoubleStream.concat(steps.stream().mapToDouble(answer), DoubleStream.of(written))
+                .toArray();
     }
 
     /** Stretches in which every run breaks a limit, or cannot be ridden; an edge lies halfway between the runs on either side of it. */

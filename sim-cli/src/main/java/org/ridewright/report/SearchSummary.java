@@ -57,9 +57,9 @@ final class SearchSummary {
                 Factor factor = method.factors().get(f);
                 row.add(
                         step.shares().length > 0
-                                ? Numbers.of(factor.shown(factor.at(step.shares()[f])))
+                                ? number(factor, factor.shown(factor.at(step.shares()[f])))
                                 : study.asWritten(factor).isPresent()
-                                        ? Numbers.of(study.asWritten(factor).getAsDouble())
+                                        ? number(factor, study.asWritten(factor).getAsDouble())
                                         : "–");
             }
             for (int q = 0; q < study.questions().size(); q++) {
@@ -68,6 +68,11 @@ final class SearchSummary {
             rows.add(row);
         }
         return rows;
+    }
+
+    /** Without the unit, which stands in the head. */
+    private static String number(Factor factor, double shown) {
+        return factor.unit().equals("1") ? factor.spoken(shown) : Numbers.of(shown);
     }
 
     private List<String> sentences() {
@@ -133,7 +138,7 @@ final class SearchSummary {
     private String ends() {
         StringBuilder text = new StringBuilder();
         for (int f = 0; f < method.factors().size(); f++) {
-            if (reading.isAtEnd(f)) {
+            if (reading.isAtEnd(f) && !(method.factors().size() == 1 && reading.isBroad(f))) {
                 text.append(" This is an end of the range of ")
                         .append(method.factors().get(f).name())
                         .append(": beyond it there may be better.");
@@ -175,11 +180,16 @@ final class SearchSummary {
 
     /** Between which values the answer is hardly less good. */
     private String determined() {
+        if (method.factors().size() == 1 && method.sought().target().isEmpty() && reading.isBroad(0)) {
+            Factor factor = method.factors().get(0);
+            return (reading.isFlat(0) ? "The answer is flat: any " : "Any ") + factor.name() + " from "
+                    + SearchWords.span(factor, reading.alike(0)) + " is as good within 1 %.";
+        }
         List<String> spans = new ArrayList<>();
         for (int f = 0; f < method.factors().size(); f++) {
             Factor factor = method.factors().get(f);
             SearchReading.Span span = reading.alike(f);
-            spans.add(factor.name() + " from " + factor.spoken(span.low()) + " to " + factor.spoken(span.high()));
+            spans.add(factor.name() + " from " + SearchWords.span(factor, span));
         }
         return "Within 1 % of that answer: " + SearchWords.listed(spans)
                 + (method.factors().size() == 1

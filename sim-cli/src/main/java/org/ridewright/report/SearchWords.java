@@ -9,6 +9,7 @@ import org.ridewright.study.Factor;
 import org.ridewright.study.Limit;
 import org.ridewright.study.Method;
 import org.ridewright.study.Question;
+import org.ridewright.study.SearchReading;
 import org.ridewright.study.SearchRun;
 import org.ridewright.study.Study;
 
@@ -77,6 +78,15 @@ final class SearchWords {
     String spoken(SearchRun.Step step, int factor) {
         Factor of = method.factors().get(factor);
         return of.spoken(of.shown(of.at(step.shares()[factor])));
+    }
+
+    /** {@code 5 mm to 48 mm}. */
+    static String span(Factor factor, SearchReading.Span span) {
+        String high = factor.spoken(span.high());
+        String low = factor.spoken(span.low());
+        int unit = high.lastIndexOf(' ');
+        boolean shared = !factor.isMultiple() && unit > 0 && low.endsWith(high.substring(unit));
+        return (shared ? low.substring(0, low.lastIndexOf(' ')) : low) + " to " + high;
     }
 
     static String listed(List<String> words) {

@@ -31,8 +31,8 @@ final class SpreadFigures {
         this.findings = findings;
     }
 
-    private String wide() {
-        return DrawnShare.of(findings.method().draws());
+    private String wide(int q) {
+        return DrawnShare.of(findings, q).words();
     }
 
     static List<FigureGroup> of(UncertaintyFindings findings) {
@@ -43,7 +43,9 @@ final class SpreadFigures {
             int asked = q;
             all.add(findings.method()
                     .along()
-                    .map(along -> figures.bands(question, asked, along))
+                    .map(along -> along.factor().unit().isEmpty()
+                            ? figures.words(question, asked, along.factor())
+                            : figures.bands(question, asked, along))
                     .orElseGet(() -> figures.boxes(question, asked)));
         }
         return List.of(new FigureGroup("As far as tolerances let it be known", all));
@@ -61,7 +63,7 @@ final class SpreadFigures {
                 continue;
             }
             List<Series> series = new ArrayList<>();
-            series.add(band(wide(), x, t, q, 0.05, 0.95, Trace.AREA));
+            series.add(band(wide(q), x, t, q, 0.05, 0.95, Trace.AREA));
             series.add(band(NARROW, x, t, q, 0.25, 0.75, Trace.DEEP_AREA));
             double[] median = quantiles(t, q, 0.5);
             series.add(new Series(MEDIAN, x, median, LineStyle.SOLID, Tone.NAVY, Trace.LINE));
@@ -88,7 +90,8 @@ final class SpreadFigures {
         return new Figure(
                 StudyFigures.file("bands", question),
                 title,
-                findings.method().draws() + " draws at each of " + x.length + " values.",
+                findings.method().draws() + " draws at each of " + x.length + " values. Wide band: "
+                        + DrawnShare.of(findings, q).counted() + "." + (ends[0] > 0 ? StudyFigures.cut(ends) : ""),
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,
@@ -123,7 +126,9 @@ final class SpreadFigures {
             return new double[] {only - 1, only + 1};
         }
         double room = 0.06 * (most - least);
-        return new double[] {least >= 0 && least < 0.3 * most ? 0 : least - room, most + room};
+        return new double[] {
+            StudyFigures.isCut(new double[] {least, most}) ? least - room : 0, most + room,
+        };
     }
 
     private double[] quantiles(int t, int q, double share) {
@@ -165,46 +170,98 @@ final class SpreadFigures {
         return new Series(name, edgeX, edgeY, LineStyle.SOLID, Tone.NAVY, trace);
     }
 
+    /** A row for each ride test. */
     private Figure boxes(Question question, int q) {
         int n = findings.tests().size();
-        Across wide = new Across();
-        Across narrow = new Across();
-        double[] median = new double[n];
-        double[] written = new double[n];
-        double[] at = new double[n];
-        List<String> names = new ArrayList<>();
+        Rows rows = new Rows(n);
         for (int t = 0; t < n; t++) {
-            QuantileSketch spread = findings.spread(0, t, q);
-            at[t] = n - 1.0 - t;
-            wide.box(spread.quantile(0.05), spread.quantile(0.95), at[t], 0.3);
-            narrow.box(spread.quantile(0.25), spread.quantile(0.75), at[t], 0.3);
-            median[t] = spread.quantile(0.5);
-            written[t] = findings.asWritten(t, q);
-            names.add(0, findings.tests().get(t));
+            rows.add(findings.tests().get(t), findings.spread(0, t, q), findings.asWritten(t, q));
         }
-        List<Series> series = new ArrayList<>();
-        if (!wide.isEmpty()) {
-            series.add(wide.series(wide(), Tone.NAVY, Trace.AREA));
-            series.add(narrow.series(NARROW, Tone.NAVY, Trace.DEEP_AREA));
-        }
-        addMarks(series, MEDIAN, median, at, Tone.NAVY);
-        addMarks(series, AS_WRITTEN, written, at, Tone.RUST);
-        String title = StudyFigures.heading(question);
-        if (series.isEmpty()) {
-            series.add(new Series(
-                    "no ride", new double[] {0}, new double[] {Double.NaN}, LineStyle.SOLID, Tone.INK, Trace.MARKS));
-        }
-        Panel panel = Panel.of(
-                        "", StudyFigures.axis(question), AxisSpec.named("", names), series.toArray(Series[]::new))
-                .withLegend(LegendPlace.BELOW);
+        Panel panel = rows.panel("", "", StudyFigures.axis(question), wide(q)).withLegend(LegendPlace.BELOW);
         return new Figure(
                 StudyFigures.file("spread", question),
-                title,
-                findings.method().draws() + " draws.",
+                StudyFigures.heading(question),
+                "Wide bar: " + DrawnShare.of(findings, q).counted() + ".",
                 List.of(panel),
                 1,
                 Figure.PAGE_WIDTH_MM,
                 34 + 9.0 * n);
+    }
+
+    /** A row for each word that was put in, a panel for each ride test; words have no order, and nothing lies between them. */
+    private Figure words(Question question, int q, Factor factor) {
+        int n = findings.axis().length;
+        double[] ends = ends(q);
+        AxisSpec axis = StudyFigures.axis(question).between(ends[0], ends[1]);
+        List<Panel> panels = new ArrayList<>();
+        for (int t = 0; t < findings.tests().size(); t++) {
+            Rows rows = new Rows(n);
+            for (int slot = 0; slot < n; slot++) {
+                rows.add(factor.level(findings.axis()[slot]), findings.spread(slot, t, q), Double.NaN);
+            }
+            String title = findings.tests().size() > 1 ? findings.tests().get(t) : "";
+            panels.add(rows.panel(title, RideFigures.upperFirst(factor.name()), axis, wide(q))
+                    .withLegend(LegendPlace.SHARED));
+        }
+        int columns = Math.min(2, panels.size());
+        int down = (panels.size() + columns - 1) / columns;
+        return new Figure(
+                StudyFigures.file("spread", question),
+                StudyFigures.heading(question) + ", for each " + factor.name(),
+                findings.method().draws() + " draws for each. Wide bar: "
+                        + DrawnShare.of(findings, q).counted() + ".",
+                panels,
+                columns,
+                Figure.PAGE_WIDTH_MM,
+                Math.min(1400, down * (16 + 9.0 * n) + 26));
+    }
+
+    /** Bars of quantiles one below the other, with the median's number beside each. */
+    private static final class Rows {
+        private final int n;
+        private final Across wide = new Across();
+        private final Across narrow = new Across();
+        private final double[] median;
+        private final double[] written;
+        private final double[] at;
+        private final List<String> names = new ArrayList<>();
+
+        Rows(int n) {
+            this.n = n;
+            median = new double[n];
+            written = new double[n];
+            at = new double[n];
+        }
+
+        void add(String name, QuantileSketch spread, double asWritten) {
+            int row = names.size();
+            at[row] = n - 1.0 - row;
+            wide.box(spread.low(), spread.high(), at[row], 0.3);
+            narrow.box(spread.quantile(0.25), spread.quantile(0.75), at[row], 0.3);
+            median[row] = spread.quantile(0.5);
+            written[row] = asWritten;
+            names.add(0, StudyFigures.numbered(name, median[row]));
+        }
+
+        Panel panel(String title, String called, AxisSpec axis, String held) {
+            List<Series> series = new ArrayList<>();
+            if (!wide.isEmpty()) {
+                series.add(wide.series(held, Tone.NAVY, Trace.AREA));
+                series.add(narrow.series(NARROW, Tone.NAVY, Trace.DEEP_AREA));
+            }
+            addMarks(series, MEDIAN, median, at, Tone.NAVY);
+            addMarks(series, AS_WRITTEN, written, at, Tone.RUST);
+            if (series.isEmpty()) {
+                series.add(new Series(
+                        "no ride",
+                        new double[] {0},
+                        new double[] {Double.NaN},
+                        LineStyle.SOLID,
+                        Tone.INK,
+                        Trace.MARKS));
+            }
+            return Panel.of(title, axis, AxisSpec.named(called, names), series.toArray(Series[]::new));
+        }
     }
 
     private static void addMarks(List<Series> series, String name, double[] x, double[] y, Tone tone) {

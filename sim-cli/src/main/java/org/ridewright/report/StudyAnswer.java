@@ -80,11 +80,11 @@ final class StudyAnswer {
         int t = test.getAsInt();
         if (telling instanceof Telling.Value value) {
             int of = tries.thing(value.of(), t, value.question());
-            return of < 0 ? NOTHING : value(tries.value(of, t, value.question()), value.question());
+            return of < 0 ? NOTHING : value(of, t, value.question());
         } else if (telling instanceof Telling.Change change) {
             return change(change, t);
         } else if (telling instanceof Telling.Best best) {
-            return best(tries.best(t, best.question()));
+            return isWords() ? bestWord(t, best.question()) : best(tries.best(t, best.question()));
         } else if (telling instanceof Telling.First first) {
             return first(tries.first(first.above(), first.bound(), t, first.question()));
         }
@@ -92,18 +92,29 @@ final class StudyAnswer {
     }
 
     private String unit(int question) {
-        String unit = questions.get(question).measure().unit();
-        return unit.equals("1") ? "" : " " + unit;
+        return StudySummary.unit(questions.get(question));
     }
 
-    private String value(Estimate e, int question) {
+    private String value(int thing, int test, int question) {
+        Estimate e = tries.value(thing, test, question);
         if (!Double.isFinite(e.value())) {
             return NOTHING;
         }
         String text = Numbers.of(e.value(), 2) + unit(question);
-        return tries.isDrawn() && e.low() < e.high()
-                ? text + " (" + Numbers.brief(e.low()) + " to " + Numbers.brief(e.high()) + ")"
-                : text;
+        return of(
+                tries.isDrawn() && e.low() < e.high()
+                        ? text + " (" + Numbers.brief(e.low()) + " to " + Numbers.brief(e.high()) + ")"
+                        : text,
+                tries.used(test, question, thing));
+    }
+
+    /** With the number of draws that it rests on, where these are not all. */
+    private String of(String text, int used) {
+        String part = tries.isDrawn() ? DrawnShare.part(used, tries.draws()) : "";
+        if (part.isEmpty()) {
+            return text;
+        }
+        return text.endsWith(")") ? text.substring(0, text.length() - 1) + "; " + part + ")" : text + " (" + part + ")";
     }
 
     private String change(Telling.Change change, int t) {
@@ -115,9 +126,10 @@ final class StudyAnswer {
             return "the same";
         }
         int q = change.question();
-        return change.inUnits()
+        String text = change.inUnits()
                 ? ChangeWords.ofDifference(tries.difference(from, to, t, q), tries.isDrawn(), unit(q))
                 : ChangeWords.ofRatio(tries.ratio(from, to, t, q), tries.isDrawn());
+        return of(text, tries.used(t, q, from, to));
     }
 
     private String bands(Telling.Bands asked, int t) {
@@ -150,6 +162,30 @@ final class StudyAnswer {
         return level(band.best()) + like;
     }
 
+    private boolean isWords() {
+        return along.filter(a -> a.unit().isEmpty()).isPresent();
+    }
+
+    /** Words have no order: the best of them, and all that cannot be told from it. */
+    private String bestWord(int t, int q) {
+        int best = tries.best(t, q).best();
+        if (best < 0) {
+            return NOTHING;
+        }
+        List<String> like = IntStream.range(0, tries.things().size())
+                .filter(th ->
+                        th != best && Double.isFinite(tries.value(th, t, q).value()) && tries.isLike(best, th, t, q))
+                .mapToObj(this::level)
+                .toList();
+        long answered = IntStream.range(0, tries.things().size())
+                .filter(th -> Double.isFinite(tries.value(th, t, q).value()))
+                .count();
+        if (like.size() == answered - 1 && answered > 1) {
+            return "none: the answer is flat, " + level(best) + " cannot be told from " + listed(like);
+        }
+        return like.isEmpty() ? level(best) : level(best) + ", which cannot be told from " + listed(like);
+    }
+
     /** Which neighbours cannot be told from the best; empty if all can. */
     private String like(Tries.Band band) {
         if (band.low() < band.best() && band.high() > band.best()) {
@@ -163,7 +199,7 @@ final class StudyAnswer {
     }
 
     private String level(int level) {
-        return spoken(tries.at(level));
+        return isWords() ? along.orElseThrow().level(tries.at(level)) : spoken(tries.at(level));
     }
 
     private String spoken(double at) {
@@ -234,7 +270,7 @@ final class StudyAnswer {
                 .toList();
         List<String> parts = new ArrayList<>();
         for (int i = 0; i < sorted.size(); i++) {
-            String value = value(tries.value(sorted.get(i), t, q), q);
+            String value = value(sorted.get(i), t, q);
             boolean alike = i > 0 && tries.isDrawn() && tries.isLike(sorted.get(i - 1), sorted.get(i), t, q);
             parts.add(name(sorted.get(i)) + " " + (alike ? value.replaceFirst("\\)?$", "; not clearly more)") : value));
         }
@@ -249,18 +285,22 @@ final class StudyAnswer {
         List<String> lower = new ArrayList<>();
         List<String> higher = new ArrayList<>();
         List<String> alike = new ArrayList<>();
+        List<String> same = new ArrayList<>();
         int[] tests = tries.tests(where.on());
         for (int t : tests) {
             Estimate difference = tries.difference(where.against(), where.of(), t, where.question());
             if (Double.isFinite(difference.value())) {
-                (difference.high() < 0 ? lower : difference.low() > 0 ? higher : alike).add(label(t, tests));
+                boolean none = difference.low() == 0 && difference.high() == 0;
+                (none ? same : difference.high() < 0 ? lower : difference.low() > 0 ? higher : alike)
+                        .add(label(t, tests));
             }
         }
         List<String> parts = new ArrayList<>();
-        int all = lower.size() + higher.size() + alike.size();
+        int all = lower.size() + higher.size() + alike.size() + same.size();
         add(parts, "lower", lower, all);
         add(parts, "higher", higher, all);
         add(parts, ALIKE, alike, all);
+        add(parts, "the same", same, all);
         return parts.isEmpty() ? NOTHING : String.join(", ", parts);
     }
 

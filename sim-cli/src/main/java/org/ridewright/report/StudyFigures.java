@@ -1,6 +1,7 @@
 package org.ridewright.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.ridewright.figure.AxisSpec;
@@ -17,6 +18,9 @@ import org.ridewright.study.UncertaintyFindings;
 
 /** The figures of a study. */
 public final class StudyFigures {
+    /** Least over greatest value from which on an axis does not begin at 0. */
+    private static final double CUT = 0.75;
+
     private StudyFigures() {}
 
     /** Of all methods but a search. */
@@ -48,6 +52,35 @@ public final class StudyFigures {
         return AxisSpec.of(name(question), unit(question.measure().unit()));
     }
 
+    /**
+     * Axis of an answer on which certain values stand. It begins at 0, so that lengths tell ratios, unless all values lie so near to each other that this
+     * would hide how they differ, or some are below 0.
+     */
+    static AxisSpec axis(Question question, double[] shown) {
+        if (isCut(shown)) {
+            return axis(question);
+        }
+        double[] finite = Arrays.stream(shown).filter(Double::isFinite).toArray();
+        boolean onTheFrame = Arrays.stream(finite).min().orElse(1) == 0;
+        // a line along 0 would hide behind the frame
+        return axis(question)
+                .from(onTheFrame ? -0.03 * Arrays.stream(finite).max().orElse(0) : 0);
+    }
+
+    /** Whether an axis of such values does not begin at 0. */
+    static boolean isCut(double[] shown) {
+        double[] finite = Arrays.stream(shown).filter(Double::isFinite).toArray();
+        double least = Arrays.stream(finite).min().orElse(0);
+        double most = Arrays.stream(finite).max().orElse(0);
+        return !(most > 0) || least < 0 || least > CUT * most;
+    }
+
+    /** What a caption says of an axis that does not begin at 0. */
+    static String cut(double[] shown) {
+        double least = Arrays.stream(shown).filter(Double::isFinite).min().orElse(0);
+        return isCut(shown) && least > 0 ? " The axis of the answer does not begin at 0." : "";
+    }
+
     /** Axis of what varies. */
     static AxisSpec axis(Factor factor) {
         AxisSpec axis = AxisSpec.of(
@@ -73,6 +106,11 @@ public final class StudyFigures {
     /** As figures print it: nothing for pure numbers, raised exponents. */
     static String unit(String unit) {
         return unit.equals("1") ? "" : unit.replaceAll("\\^([0-9.]+)", "^{$1}");
+    }
+
+    /** Name of a bar with its number, which a short bar beside a long one does not show. */
+    static String numbered(String name, double value) {
+        return Double.isFinite(value) ? name + "  " + Numbers.of(value) : name;
     }
 
     /** What was asked, below a heading. */

@@ -16,6 +16,7 @@ import org.ridewright.study.IndexFindings;
 import org.ridewright.study.Method;
 import org.ridewright.study.Places;
 import org.ridewright.study.Question;
+import org.ridewright.study.Reasons;
 import org.ridewright.study.ScreeningFindings;
 import org.ridewright.study.SearchRun;
 import org.ridewright.study.Study;
@@ -36,17 +37,17 @@ public final class StudyPage {
         model.put("runs", findings.runs());
         model.put("failed", findings.failed());
         model.put("reasons", findings.reasons());
-        model.put("own", StudyAnswer.of(findings));
+        model.put("own", Unbroken.all(StudyAnswer.of(findings)));
         model.put("drawn", true);
         if (findings instanceof CompareFindings compare) {
             BandTable bands = BandTable.of(compare);
             model.put("bandHeads", bands.heads());
             model.put("bandRows", bands.rows());
         }
-        model.put("asked", asked(findings));
-        int draws = DrawnShare.draws(findings);
-        model.put("held", draws > 0 ? DrawnShare.of(draws) : "");
-        model.put("note", note(findings) + leftOut(findings));
+        model.put("asked", Unbroken.of(asked(findings)));
+        DrawnShare share = DrawnShare.of(findings);
+        model.put("held", share.of() > 0 ? Unbroken.of(share.counted()) : "");
+        model.put("note", Unbroken.of(note(findings) + leftOut(findings)));
         return Templates.render(TEMPLATE, model);
     }
 
@@ -57,12 +58,13 @@ public final class StudyPage {
         Method.Search method = (Method.Search) study.method();
         List<SearchRun.Step> failed =
                 result.way().stream().filter(s -> s.outcome().hasFailed()).toList();
-        model.put("own", SearchAnswer.of(study, result));
+        model.put("own", Unbroken.all(SearchAnswer.of(study, result)));
         model.put("drawn", false);
         model.put("runs", result.way().size());
         model.put("failed", failed.size());
-        model.put(
-                "reasons", failed.stream().limit(1).map(SearchRun.Step::reason).toList());
+        Reasons reasons = new Reasons();
+        failed.forEach(step -> reasons.add(step.reason()));
+        model.put("reasons", reasons.commonest(1));
         SearchWords words = new SearchWords(study);
         String names =
                 SearchWords.listed(method.factors().stream().map(Factor::name).toList());
@@ -110,9 +112,9 @@ public final class StudyPage {
         Map<String, Object> model = new HashMap<>();
         model.put("name", RideFigures.upperFirst(study.name()));
         model.put("about", study.about().strip());
-        model.put("answers", summary.sentences());
+        model.put("answers", Unbroken.all(summary.sentences()));
         model.put("heads", summary.heads());
-        model.put("rows", summary.rows());
+        model.put("rows", summary.rows().stream().map(Unbroken::all).toList());
         model.put("words", summary.words());
         model.put("groups", Templates.groups(groups, figures));
         List<List<String>> questions = new ArrayList<>();
@@ -128,21 +130,20 @@ public final class StudyPage {
                                     ? ", the worst "
                                             + question.measure().places().called()
                                     : ""),
-                    question.measure().unit()));
+                    StudySummary.unit(question).strip()));
         }
         model.put("questions", questions);
         return model;
     }
 
     private static String asked(Findings findings) {
-        String answers = String.join(
-                ", ",
-                findings.study().questions().stream()
-                        .map(Question::family)
-                        .distinct()
-                        .toList());
+        List<String> asked = findings.study().questions().stream()
+                .map(Question::family)
+                .distinct()
+                .toList();
+        String answers = StudyAnswer.listed(asked);
         if (findings instanceof SweepFindings sweep) {
-            return "How " + answers + " depends on "
+            return "How " + answers + (asked.size() == 1 ? " depends on " : " depend on ")
                     + String.join(
                             " and ",
                             sweep.swept().stream()
@@ -195,17 +196,18 @@ public final class StudyPage {
         }
         return findings.failed() == 0 || findings instanceof SweepFindings
                 ? ""
-                : " Runs that could not be ridden are left out: what stands here holds for values with which the vehicles can stand and ride.";
+                : " Runs that could not be ridden are left out: intervals and medians are of the draws that could be, and hold for values with which the vehicles can "
+                        + "stand and ride.";
     }
 
     private static String note(Findings findings) {
-        if (findings instanceof CompareFindings compare) {
-            int draws = compare.method().draws();
-            return draws == 0
+        if (findings instanceof CompareFindings) {
+            DrawnShare share = DrawnShare.of(findings);
+            return share.of() == 0
                     ? "★ marks the best."
-                    : "★ marks the best by the median of the draws where they tell it from all others, ☆ where they do not; numbers are as written. In brackets: the difference from the best one in "
-                            + DrawnShare.counted(draws)
-                            + " from the tolerances. Values of one file, such as those of one vehicle that is compared with itself, are drawn alike for "
+                    : "★ marks the best by the median of the draws where they tell it from all others, ☆ where they do not; numbers are as written. In brackets: the difference from the best one, as drawn from the tolerances, in "
+                            + share.counted()
+                            + ". Values of one file, such as those of one vehicle that is compared with itself, are drawn alike for "
                             + "all, so that what is common cancels.";
         } else if (findings instanceof UncertaintyFindings) {
             return "A tolerance is taken as one standard deviation: of lengths, angles and what is not positive as they are, of everything else by factors. "

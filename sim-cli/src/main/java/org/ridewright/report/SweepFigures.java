@@ -39,12 +39,14 @@ final class SweepFigures {
     }
 
     private List<FigureGroup> groups() {
-        List<FigureGroup> groups = new ArrayList<>();
+        List<Figure> all = new ArrayList<>();
         for (int q = 0; q < sweep.study().questions().size(); q++) {
-            Question question = sweep.study().questions().get(q);
-            groups.add(new FigureGroup(StudyFigures.heading(question), figures(question, q)));
+            all.addAll(figures(sweep.study().questions().get(q), q));
         }
-        return groups;
+        String over = sweep.swept().size() == 1
+                ? "Against " + factor(0).name()
+                : "Over " + factor(0).name() + " and " + factor(1).name();
+        return List.of(new FigureGroup(over, all));
     }
 
     private List<Figure> figures(Question question, int q) {
@@ -76,6 +78,7 @@ final class SweepFigures {
         List<Panel> panels = new ArrayList<>();
         double[] x = sweep.axis(0);
         double[] order = order(x);
+        AxisSpec answer = StudyFigures.axis(question, all(q));
         for (int from = 0; from < tests.size(); from += LINES) {
             List<Series> series = new ArrayList<>();
             for (int t = from; t < Math.min(tests.size(), from + LINES); t++) {
@@ -88,9 +91,9 @@ final class SweepFigures {
             if (series.isEmpty()) {
                 series.add(new Series("no ride", x, nothing(x), LineStyle.SOLID, Tone.INK, Trace.MARKS));
             }
-            panels.add(panel("", axis(0), StudyFigures.axis(question), series).withMarkers(marker(0)));
+            panels.add(panel("", axis(0), answer, series).withMarkers(marker(0)));
         }
-        return figure(question, "swept", panels, 1, 82, "against " + factor(0).name());
+        return figure(question, "swept", panels, 1, 82, "", StudyFigures.cut(all(q)));
     }
 
     /** One line for each word, a panel for each ride test. */
@@ -116,7 +119,11 @@ final class SweepFigures {
             if (series.isEmpty()) {
                 series.add(new Series("no ride", x, nothing(x), LineStyle.SOLID, Tone.INK, Trace.MARKS));
             }
-            panels.add(panel(tests.size() > 1 ? tests.get(t) : "", axis(other), StudyFigures.axis(question), series)
+            panels.add(panel(
+                            tests.size() > 1 ? tests.get(t) : "",
+                            axis(other),
+                            StudyFigures.axis(question, all(q)),
+                            series)
                     .withMarkers(marker(other)));
         }
         return figure(
@@ -125,7 +132,8 @@ final class SweepFigures {
                 panels,
                 panels.size() > 1 ? 2 : 1,
                 82,
-                "against " + factor(other).name() + " for each " + listed.name());
+                "for each " + listed.name(),
+                StudyFigures.cut(all(q)));
     }
 
     /** Colours over the plane of both values, a panel for each ride test. */
@@ -169,32 +177,35 @@ final class SweepFigures {
                     .withLegend(marked ? LegendPlace.SHARED : LegendPlace.NONE));
         }
         int columns = panels.size() > 1 ? 2 : 1;
-        return figure(
-                question,
-                "plane",
-                panels,
-                columns,
-                columns == 1 ? 100 : 74,
-                "over " + factor(0).name() + " and " + factor(1).name());
+        return figure(question, "plane", panels, columns, columns == 1 ? 100 : 74, "", "");
     }
 
     private static boolean within(double value, double[] ends) {
         return value >= ends[0] && value <= ends[ends.length - 1];
     }
 
-    /** A bar for each word, ride tests one below the other. */
+    /** A bar for each word, with its number, a panel for each ride test. */
     private Figure bars(Question question, int q) {
         Factor.Listed listed = (Factor.Listed) factor(0);
         int n = listed.words().size();
-        List<Series> series = new ArrayList<>();
-        for (int t = 0; t < Math.min(LINES, tests.size()); t++) {
+        double most = Arrays.stream(all(q)).filter(Double::isFinite).max().orElse(1);
+        double least = Arrays.stream(all(q)).filter(Double::isFinite).min().orElse(0);
+        AxisSpec answer = StudyFigures.axis(question).between(1.05 * Math.min(0, least), most > 0 ? 1.05 * most : 1);
+        List<Panel> panels = new ArrayList<>();
+        for (int t = 0; t < tests.size(); t++) {
             double[] values = column(sweep.values(t, q), 0);
-            series.add(
-                    Series.line(t, tests.get(t), zeros(values), gaps(values, n)).as(Trace.BARS_ACROSS));
+            List<String> names = new ArrayList<>();
+            for (int w = 0; w < n; w++) {
+                names.add(StudyFigures.numbered(listed.words().get(w), w < values.length ? values[w] : Double.NaN));
+            }
+            panels.add(panel(
+                    tests.size() > 1 ? tests.get(t) : "",
+                    answer,
+                    AxisSpec.named(RideFigures.upperFirst(listed.name()), reversed(names)),
+                    List.of(Series.line(0, "answer", zeros(values), gaps(values, n))
+                            .as(Trace.BARS_ACROSS))));
         }
-        AxisSpec names = AxisSpec.named(RideFigures.upperFirst(listed.name()), reversed(listed.words()));
-        Panel panel = panel("", StudyFigures.axis(question), names, series);
-        return figure(question, "swept", List.of(panel), 1, 30 + 7.0 * n * series.size(), "for each " + listed.name());
+        return figure(question, "swept", panels, panels.size() > 1 ? 2 : 1, 24 + 7.0 * n, "", "");
     }
 
     private Figure grid(Question question, int q, Factor.Listed first) {
@@ -215,7 +226,7 @@ final class SweepFigures {
                     AxisSpec.named(RideFigures.upperFirst(first.name()), reversed(first.words())),
                     series));
         }
-        return figure(question, "swept", panels, 1, 30 + 7.0 * n, "for each " + first.name() + " and " + second.name());
+        return figure(question, "swept", panels, 1, 30 + 7.0 * n, "", "");
     }
 
     /** Where the scenario as written stands on the axis; nowhere if it cannot be said. */
@@ -229,18 +240,34 @@ final class SweepFigures {
         return panel.withLegend(series.size() > 1 ? LegendPlace.BELOW : LegendPlace.NONE);
     }
 
-    private Figure figure(Question question, String kind, List<Panel> panels, int columns, double height, String how) {
+    /** The title says what is seen, the heading above it against what; the caption what neither says. */
+    private Figure figure(
+            Question question, String kind, List<Panel> panels, int columns, double height, String how, String note) {
         int rows = (panels.size() + columns - 1) / columns;
-        String what = RideFigures.upperFirst(question.title()) + " " + how;
-        String written = sweep.study().asWritten(factor(0)).isPresent() ? " What stands in the files is marked." : "";
+        String written = sweep.study().asWritten(factor(0)).isPresent()
+                        && panels.stream().anyMatch(SweepFigures::isMarked)
+                ? "What stands in the files is marked."
+                : "";
         return new Figure(
                 StudyFigures.file(kind, question),
-                what,
-                what + "." + written + failed(),
+                (StudyFigures.heading(question) + " " + how).strip(),
+                (written + note + failed()).strip(),
                 panels,
                 columns,
                 Figure.PAGE_WIDTH_MM,
                 Math.min(1400, rows * height + 8));
+    }
+
+    private static boolean isMarked(Panel panel) {
+        return !panel.markers().isEmpty() || panel.field().isPresent();
+    }
+
+    /** All answers of a question. */
+    private double[] all(int q) {
+        return IntStream.range(0, tests.size())
+                .boxed()
+                .flatMapToDouble(t -> Arrays.stream(sweep.values(t, q)).flatMapToDouble(Arrays::stream))
+                .toArray();
     }
 
     private String failed() {

@@ -56,7 +56,7 @@ public final class Templates {
                         "svg",
                         drawings.get(figure.fileName()),
                         "caption",
-                        Unbroken.text(figure.caption()),
+                        Unbroken.of(figure.caption()),
                         "file",
                         figure.fileName()));
             }

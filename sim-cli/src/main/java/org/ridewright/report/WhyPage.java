@@ -27,13 +27,13 @@ public final class WhyPage {
         page.put("load", basis.load());
         page.put(
                 "answers",
-                WhyWords.summary(findings).stream().map(Unbroken::text).toList());
+                WhyWords.summary(findings).stream().map(Unbroken::of).toList());
         page.put(
                 "sections",
                 WhyWords.sections(findings).stream()
                         .map(s -> new Section(
                                 s.heading(),
-                                s.paragraphs().stream().map(Unbroken::text).toList()))
+                                s.paragraphs().stream().map(Unbroken::of).toList()))
                         .toList());
         page.put("groups", Templates.groups(groups, drawn));
         page.put("swaps", swaps(findings));

@@ -206,7 +206,7 @@ class CommandsTest {
         assertThat(ridewright("check", vehicle.toString(), scenario.toString())).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(err.toString().split("has no unit", -1)).hasSize(2);
         assertThat(err.toString()).endsWith("1 fault." + System.lineSeparator());
-        assertThat(out.toString()).contains("plank.yaml: in order but for the faults above");
+        assertThat(out.toString()).contains("plank.yaml: in order itself; the faults above are in files that it names");
     }
 
     @Test

@@ -60,7 +60,7 @@ class StudyAnswerTest {
     }
 
     private String read(String name) throws IOException {
-        return Files.readString(folder.resolve("results").resolve(name));
+        return Files.readString(folder.resolve("results").resolve(name)).replace('\u00a0', ' ');
     }
 
     private String answered(String method, String sentence, String blanks) throws IOException {

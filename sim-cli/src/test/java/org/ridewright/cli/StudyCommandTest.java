@@ -71,7 +71,7 @@ class StudyCommandTest {
     }
 
     private String read(String name) throws IOException {
-        return Files.readString(folder.resolve(name));
+        return Files.readString(folder.resolve(name)).replace('\u00a0', ' ');
     }
 
     @ParameterizedTest
@@ -102,7 +102,7 @@ class StudyCommandTest {
         assertThat(read("results/report.html"))
                 .contains("<svg", "What was asked")
                 .doesNotContain("NaN");
-        assertThat(read("results/runs.csv")).startsWith("run,role,").contains("peak (m/s²),swing (m),failure\n");
+        assertThat(read("results/runs.csv")).startsWith("run,role,").contains("peak (m/s²),swing (mm),failure\n");
         assertThat(read("results/study.json")).contains("\"study\" : \"Test\"");
         try (Stream<Path> figures = Files.list(folder.resolve("results/figures"))) {
             assertThat(figures.map(f -> f.toString().replaceFirst(".*\\.", ""))).contains("svg", "png", "pdf");

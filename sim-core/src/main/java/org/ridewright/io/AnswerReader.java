@@ -139,7 +139,10 @@ final class AnswerReader {
                         .flatMap(from ->
                                 thing(part, "to").map(to -> new Telling.Change(q, from, to, inUnits, on.get())));
             }
-            case "best" -> onAxis(part, "best") ? Optional.of(new Telling.Best(q, on.get())) : Optional.empty();
+            case "best" ->
+                subjects.isSwept() || onAxis(part, "best")
+                        ? Optional.of(new Telling.Best(q, on.get()))
+                        : Optional.empty();
             case "first" -> onAxis(part, "first") ? first(part, q, on.get()) : Optional.empty();
             case "order" -> Optional.of(new Telling.Order(q, on.get()));
             case "bands" ->
@@ -203,7 +206,7 @@ final class AnswerReader {
             return Optional.empty();
         }
         return part.textIfAny(key, "one of what is compared").flatMap(text -> {
-            if (subjects.isAxis() && (text.equals("best") || text.equals("worst"))) {
+            if (subjects.isSwept() && (text.equals("best") || text.equals("worst"))) {
                 return Optional.of(text.equals("best") ? Telling.BEST : Telling.WORST);
             }
             return AskedReader.one(
@@ -261,6 +264,11 @@ final class AnswerReader {
                     swept.coordinates().stream().map(swept.factor()::level).toList();
             return Optional.of(
                     new Subjects(names, !swept.factor().unit().isEmpty(), Optional.of(swept), Optional.empty()));
+        }
+
+        /** Whether they are levels of a value, in numbers or words. */
+        boolean isSwept() {
+            return swept.isPresent();
         }
 
         String called() {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.ridewright.quantity.Measure;
+import org.ridewright.quantity.Measures;
 import org.ridewright.quantity.QuantityKind;
 import org.ridewright.ride.RideBench;
 import org.ridewright.ride.Scenario;
@@ -157,14 +157,26 @@ final class AskedReader {
     Optional<Double> bound(Part part, String key, int question) {
         String unit = questions.get(question).measure().unit();
         Optional<QuantityKind> kind = Arrays.stream(QuantityKind.values())
-                .filter(k -> k.siUnit().equals(unit))
+                .filter(k -> states(k, unit))
                 .findFirst();
         return part.node(key).flatMap(node -> {
             boolean bare = node instanceof Node.Scalar scalar
                     && BARE.matcher(scalar.text().strip()).matches();
             return bare || kind.isEmpty()
                     ? new Values(part.reading()).number(node)
-                    : new Values(part.reading()).measure(node, kind.get()).map(Measure::value);
+                    : new Values(part.reading()).measure(node, kind.get()).map(m -> m.value() / inSi(kind.get(), unit));
         });
+    }
+
+    private static boolean states(QuantityKind kind, String unit) {
+        return kind.siUnit().equals(unit)
+                || kind == QuantityKind.LENGTH && unit.equals("mm")
+                || kind == QuantityKind.ANGLE && unit.equals("mrad");
+    }
+
+    private static double inSi(QuantityKind kind, String unit) {
+        return kind.siUnit().equals(unit)
+                ? 1
+                : Measures.parse("1 " + unit, kind).value();
     }
 }

@@ -3,6 +3,7 @@ package org.ridewright.io;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ridewright.quantity.JointSpread;
 import org.ridewright.quantity.NamedValue;
 import org.ridewright.quantity.QuantityKind;
@@ -105,6 +106,12 @@ record CalibrationBlock(List<String> of, List<List<Double>> correlation) {
             }
         }
         return true;
+    }
+
+    /** The same without some values, which are no longer those that were calibrated. */
+    CalibrationBlock without(Set<String> paths) {
+        return new CalibrationBlock(
+                of.stream().map(path -> paths.contains(path) ? "" : path).toList(), correlation);
     }
 
     /** The values with this correlation; those that it does not name stand alone. */

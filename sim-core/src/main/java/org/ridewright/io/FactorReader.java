@@ -1,10 +1,12 @@
 package org.ridewright.io;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.ridewright.quantity.Measure;
 import org.ridewright.quantity.Multiple;
 import org.ridewright.quantity.NamedValue;
@@ -43,7 +45,7 @@ final class FactorReader {
             return Optional.empty();
         }
         if (given.get().equals("values")) {
-            return listed(part);
+            return new ListedReader(this).swept(part);
         }
         int steps = part.count("steps", 2, USUAL_STEPS);
         return range(part).map(factor -> {
@@ -134,7 +136,7 @@ final class FactorReader {
     }
 
     /** Whether what begins as a multiple is one. */
-    private static boolean isReadable(Part part, Node node) {
+    static boolean isReadable(Part part, Node node) {
         try {
             Multiple.parse(((Node.Scalar) node).text());
             return true;
@@ -197,7 +199,12 @@ final class FactorReader {
         String text = ((Node.Scalar) node).text();
         if (!(from < to)) {
             part.reading()
-                    .problem(node, text, "is not above 'from'", "the upper end of the range", "exchange the ends");
+                    .problem(
+                            node,
+                            text,
+                            from == to ? "is the same as 'from'" : "is below 'from'",
+                            "the upper end of the range",
+                            from == to ? "write two unlike ends" : "exchange the ends");
             return Optional.empty();
         }
         boolean byRatio = part.wordIfAny("spacing", SPACINGS).orElse(false);
@@ -215,127 +222,19 @@ final class FactorReader {
         return Optional.of(factor);
     }
 
-    private Optional<Method.Swept> listed(Part part) {
-        List<String> paths = paths(part);
-        for (String key : List.of("to", "steps", "spacing")) {
-            if (part.has(key)) {
-                part.conflict(key, "belongs to a range, but 'values' lists every step", "remove it");
-            }
-        }
-        List<Node> items = part.itemsOrOne("values", "what the value is to be in turn");
-        List<String> words = new ArrayList<>();
-        Values values = new Values(part.reading());
-        items.forEach(item -> values.text(item, "a value").ifPresent(words::add));
-        if (paths.isEmpty() || words.isEmpty() || words.size() < items.size()) {
-            return Optional.empty();
-        }
-        String name = name(part, paths);
-        Optional<NamedValue> value = valueIfAny(paths.get(0));
-        if (!items.stream().allMatch(item -> isReadable(part, item))) {
-            return Optional.empty();
-        }
-        List<Multiple> multiples =
-                words.stream().map(Multiple::parse).flatMap(Optional::stream).toList();
-        if (multiples.size() == words.size()) {
-            return listedMultiples(part, name, paths, items, multiples);
-        }
-        Optional<QuantityKind> kind = value.flatMap(NamedValue::measure).map(Measure::kind);
-        if (kind.isPresent()) {
-            return listedMeasures(name, paths, items, kind.get(), part);
-        }
-        List<Double> numbers = new ArrayList<>();
-        boolean allFit = true;
-        for (int i = 0; i < words.size(); i++) {
-            numbers.add((double) i);
-            allFit &= fits(part, items.get(i), paths, words.get(i));
-        }
-        List<Double> coordinates = List.copyOf(numbers);
-        boolean counts = words.stream().allMatch(w -> w.matches("\\d{1,15}"));
-        return allFit
-                ? Optional.of(new Method.Swept(
-                        new Factor.Listed(
-                                name,
-                                counts ? "1" : "",
-                                paths,
-                                words,
-                                counts ? words.stream().map(Double::valueOf).toList() : numbers),
-                        coordinates))
-                : Optional.empty();
-    }
-
-    private Optional<Method.Swept> listedMultiples(
-            Part part, String name, List<String> paths, List<Node> items, List<Multiple> multiples) {
-        for (String path : paths) {
-            if (value(part, path).isEmpty()) {
-                return Optional.empty();
-            }
-        }
-        for (Node item : items) {
-            if (!fits(part, item, paths, ((Node.Scalar) item).text())) {
-                return Optional.empty();
-            }
-        }
-        List<Double> numbers = multiples.stream().map(Multiple::factor).toList();
-        List<String> texts = numbers.stream().map(n -> "× " + n).toList();
-        return Optional.of(
-                new Method.Swept(new Factor.Listed(name, "1", paths, texts, numbers), counting(numbers.size())));
-    }
-
-    private Optional<Method.Swept> listedMeasures(
-            String name, List<String> paths, List<Node> items, QuantityKind kind, Part part) {
-        List<Measure> measures = new ArrayList<>();
-        List<String> words = new ArrayList<>();
-        Values values = new Values(part.reading());
-        for (Node item : items) {
-            Optional<Measure> measure = values.measure(item, kind);
-            if (measure.isEmpty()) {
-                return Optional.empty();
-            }
-            measures.add(measure.get());
-            words.add(((Node.Scalar) item).text());
-        }
-        AuthorsUnit unit = AuthorsUnit.of(words.get(0), measures.get(0));
-        for (int i = 1; i < words.size(); i++) {
-            unit = unit.same(AuthorsUnit.of(words.get(i), measures.get(i)), kind);
-        }
-        AuthorsUnit shown = unit;
-        return Optional.of(new Method.Swept(
-                new Factor.Listed(
-                        name,
-                        shown.name(),
-                        paths,
-                        words,
-                        measures.stream().map(shown::of).toList()),
-                counting(words.size())));
-    }
-
-    private static List<Double> counting(int count) {
-        List<Double> numbers = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            numbers.add((double) i);
-        }
-        return numbers;
-    }
-
-    private boolean fits(Part part, Node item, List<String> paths, String word) {
+    boolean fits(Part part, Node item, List<String> paths, String word) {
         Map<String, String> texts = new LinkedHashMap<>(base.variant().texts());
         paths.forEach(path -> texts.put(path, word));
         try {
             base.document().with(texts);
             return true;
         } catch (UnfitValueException unfit) {
-            part.reading()
-                    .problem(
-                            item,
-                            word,
-                            "cannot be: " + VariantReader.oneLine(unfit),
-                            "what may stand at " + paths.get(0),
-                            "correct it");
+            Refused.of(unfit).addTo(part.reading(), item, word, "cannot be: ", "what may stand at " + paths.get(0));
             return false;
         }
     }
 
-    private List<String> paths(Part part) {
+    List<String> paths(Part part) {
         if (!part.has("vary")) {
             part.missing("vary", "the path of a value, such as vehicles[0].speeds[0]");
             return List.of();
@@ -345,14 +244,14 @@ final class FactorReader {
                 .toList();
     }
 
-    private String name(Part part, List<String> paths) {
+    String name(Part part, List<String> paths) {
         return part.textIfAny("called", "a name for figures and tables")
                 .orElseGet(() -> ValueLabel.of(
                         base.document(),
                         valueIfAny(paths.get(0)).map(NamedValue::path).orElse(paths.get(0))));
     }
 
-    private Optional<NamedValue> valueIfAny(String path) {
+    Optional<NamedValue> valueIfAny(String path) {
         try {
             return Optional.of(found(path));
         } catch (UnfitValueException none) {
@@ -360,7 +259,7 @@ final class FactorReader {
         }
     }
 
-    private Optional<NamedValue> value(Part part, String path) {
+    Optional<NamedValue> value(Part part, String path) {
         try {
             return Optional.of(found(path));
         } catch (UnfitValueException none) {
@@ -389,7 +288,40 @@ final class FactorReader {
         }
     }
 
+    /** Whether a step or end states no tolerance, from which nothing would be drawn. */
+    static boolean isCertain(Part part, Node node, Measure measure) {
+        if (measure.tolerance() > 0) {
+            part.reading()
+                    .problem(
+                            node,
+                            ((Node.Scalar) node).text(),
+                            "has a tolerance, which is not drawn here",
+                            "a value without one",
+                            "leave the tolerance out; under 'with' of a variant it is drawn");
+        }
+        return !(measure.tolerance() > 0);
+    }
+
+    /** Names in figures and tables tell what varies apart; notes those that do not. */
+    static void refuseSameNames(Part part, String key, List<Factor> factors) {
+        Set<String> names = new HashSet<>();
+        for (Factor factor : factors) {
+            if (!names.add(factor.name())) {
+                part.node(key)
+                        .ifPresent(node -> part.reading()
+                                .problem(
+                                        node,
+                                        "",
+                                        "has two values that are both called '" + factor.name() + "'",
+                                        "names that tell them apart in figures and tables",
+                                        "give one of them another name with 'called'"));
+                return;
+            }
+        }
+    }
+
     private static Optional<Measure> measure(Part part, String key, QuantityKind kind) {
-        return part.node(key).flatMap(node -> new Values(part.reading()).measure(node, kind));
+        return part.node(key)
+                .flatMap(node -> new Values(part.reading()).measure(node, kind).filter(m -> isCertain(part, node, m)));
     }
 }

@@ -50,8 +50,10 @@ public enum FileKind {
                     "",
                     both
                             ? "the file describes both a vehicle and a scenario"
-                            : "the file describes neither a vehicle nor a scenario, nor a road alone",
-                    "'vehicle: <name>', 'scenario: <name>' or 'road:' at the top, one of them",
+                            : keys.isEmpty()
+                                    ? "the file is empty, or has no keys"
+                                    : "the file describes neither a vehicle nor a scenario, nor a study or a road alone",
+                    "'vehicle: <name>', 'scenario: <name>', 'study: <name>' or 'road:' at the top, one of them",
                     both ? "put the vehicle into a file of its own" : likeliest(keys));
             return new InputException(reading.problems());
         });
@@ -94,7 +96,7 @@ public enum FileKind {
         String first = keys.stream().findFirst().orElse("");
         Optional<String> near = first.isEmpty()
                 ? Optional.empty()
-                : NearestWord.to(first, List.of(VEHICLE.key, SCENARIO.key, MEASUREMENTS.key));
+                : NearestWord.to(first, List.of(VEHICLE.key, SCENARIO.key, STUDY.key, MEASUREMENTS.key));
         if (near.isPresent() && !keys.contains(VEHICLES)) {
             return "write " + near.get() + " for " + first;
         } else if (keys.contains("axles") || keys.contains("body")) {
@@ -102,6 +104,6 @@ public enum FileKind {
         } else if (keys.contains(VEHICLES)) {
             return "this looks like a scenario: write 'scenario: <name>' at its top";
         }
-        return "begin a vehicle file with 'vehicle: <name>', a scenario file with 'scenario: <name>'";
+        return "begin a vehicle file with 'vehicle: <name>', a scenario file with 'scenario: <name>', a study with 'study: <name>'";
     }
 }

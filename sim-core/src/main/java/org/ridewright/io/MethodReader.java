@@ -80,6 +80,8 @@ final class MethodReader {
             factors.swept(Part.of(study.reading(), item, "a value that varies", FactorReader.stepKeys()))
                     .ifPresent(swept::add);
         }
+        FactorReader.refuseSameNames(
+                study, "sweep", swept.stream().map(Method.Swept::factor).toList());
         return swept.size() < items.size() ? Optional.empty() : Optional.of(new Method.Sweep(swept));
     }
 
@@ -146,29 +148,22 @@ final class MethodReader {
                 uncertain,
                 ranges(part));
         boolean refused = tooMany(part, compare.dimensions(), 1)
-                || refuseExchangedVehicles(part, draws)
+                || draws > 0 && refuseUnreadTolerances(part, bases)
                 || refuseNothingInCommon(part, which.get(), by);
         return refused ? Optional.empty() : Optional.of(compare);
     }
 
-    /** Tolerances are those of the files that the base names. */
-    private boolean refuseExchangedVehicles(Part part, int draws) {
-        Optional<String> path = variants.stream()
-                .flatMap(v -> v.texts().keySet().stream())
-                .filter(p -> p.strip().matches("vehicles(\\[[^\\]]*](\\.file)?)?"))
-                .findFirst();
-        if (draws == 0 || path.isEmpty()) {
-            return false;
-        }
-        part.reading()
+    /** Of some changes it cannot be told which tolerances they bring. */
+    private static boolean refuseUnreadTolerances(Part part, List<VariantReader.Base> bases) {
+        Optional<String> path = bases.stream().flatMap(b -> b.unread().stream()).findFirst();
+        path.ifPresent(p -> part.reading()
                 .problem(
-                        part.node("draws").orElseThrow(),
-                        Integer.toString(draws),
-                        "draws from the tolerances of the base's vehicle files, but " + path.get()
-                                + " puts another vehicle in its place",
-                        "variants that keep the vehicle, or have a base of their own",
-                        "write a scenario with the other vehicle and name it by 'base' in the variant");
-        return true;
+                        part.node("draws").orElse(new Node.Empty(Spot.WHOLE_FILE, part.path())),
+                        "",
+                        "draws from tolerances, but those that '" + p + "' brings with it under 'with' are not read",
+                        "another vehicle by vehicles[0].file, or single values that the file has, such as 18 N/mm ± 10 %",
+                        "write them so, or write a scenario or vehicle file with the change and name it"));
+        return path.isPresent();
     }
 
     private boolean refuseNothingInCommon(Part part, String key, Method.By by) {
@@ -203,7 +198,10 @@ final class MethodReader {
         }
         Uncertain uncertain = UncertainReader.together(part, base.document());
         List<Factor> ranges = ranges(part);
-        return tooMany(part, uncertain.dimensions() + ranges.size(), 1)
+        boolean refused = tooMany(part, uncertain.dimensions() + ranges.size(), 1)
+                || refuseUnreadTolerances(part, List.of(base))
+                || along.isPresent() && refuseOtherVehicles(part, along.get().factor());
+        return refused
                 ? Optional.empty()
                 : Optional.of(new Method.Uncertainty(
                         along,
@@ -214,11 +212,28 @@ final class MethodReader {
                         ranges));
     }
 
+    /** Draws are the same at every step, which those of unlike vehicles cannot be. */
+    private static boolean refuseOtherVehicles(Part part, Factor along) {
+        Optional<String> path = along.paths().stream()
+                .filter(p -> p.strip().matches("vehicles(\\[[^\\]]*](\\.file)?)?"))
+                .findFirst();
+        path.ifPresent(p -> part.reading()
+                .problem(
+                        part.node("along").orElseThrow(),
+                        "",
+                        "puts another vehicle in its place at each step (" + p
+                                + "), while the draws of all steps are from the same tolerances",
+                        "a value of the vehicles that stays uncertain as the base has it",
+                        "compare variants, each with its own " + p + ", with the same number of 'draws'"));
+        return path.isPresent();
+    }
+
     private List<Factor> ranges(Part part) {
         List<Factor> varying = new ArrayList<>();
         for (Part range : part.parts("ranges", "a value between two ends", FactorReader.rangeKeys())) {
             factors.range(range).ifPresent(varying::add);
         }
+        FactorReader.refuseSameNames(part, "ranges", varying);
         return varying;
     }
 
@@ -229,6 +244,9 @@ final class MethodReader {
         List<Factor> varying = ranges(part);
         List<Correlated> correlated = new ArrayList<>();
         if (part.has("of") || !part.has("ranges")) {
+            if (refuseUnreadTolerances(part, List.of(base))) {
+                return Optional.empty();
+            }
             Uncertain uncertain = UncertainReader.chosen(part, base.document());
             uncertain.factors().forEach(f -> varying.add(labelled(f)));
             uncertain.correlated(Correlated.LEAST).forEach(pair -> correlated.add(labelled(pair)));

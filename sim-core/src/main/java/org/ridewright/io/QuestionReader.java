@@ -2,11 +2,8 @@ package org.ridewright.io;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ridewright.ride.RidePlaces;
@@ -18,15 +15,9 @@ import org.ridewright.study.RideMeasure;
 /** Reads what a study asks of its ride tests. */
 final class QuestionReader {
     private static final Words<RideMeasure> MEASURES =
-            new Words<>("a measure of a ride", lowerCase(Arrays.asList(RideMeasure.values())));
+            Words.of("a measure of a ride", Arrays.asList(RideMeasure.values()), RideMeasure::word);
 
     private QuestionReader() {}
-
-    private static Map<String, RideMeasure> lowerCase(List<RideMeasure> measures) {
-        Map<String, RideMeasure> meanings = new LinkedHashMap<>();
-        measures.forEach(m -> meanings.put(m.word().toLowerCase(Locale.ROOT), m));
-        return meanings;
-    }
 
     /** @param scenario in whose ride tests the places must be; absent where it could not be read */
     static List<Question> read(Part study, Optional<Scenario> scenario) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -38,8 +39,13 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
     private final JointSpread own;
     private final Map<VehicleDocument, JointSpread> spreads = new LinkedHashMap<>();
 
-    private ScenarioDocument(Path file, Node top) {
+    /** Words of its own values that a study states in place of the file's, by path with counted items. */
+    private final Map<String, String> stated;
+
+    private ScenarioDocument(
+            Path file, Node top, Map<String, String> stated, IntFunction<Map<String, String>> ofVehicles) {
         this.file = file;
+        this.stated = Map.copyOf(stated);
         Reading reading = new Reading(file.toString());
         TreeEdit.locate(top, reading);
         scenario = ScenarioFile.described(
@@ -47,7 +53,9 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
                 reading,
                 file,
                 (index, path) -> {
-                    VehicleDocument document = documents.computeIfAbsent(path, VehicleDocument::read);
+                    VehicleDocument written = documents.computeIfAbsent(path, VehicleDocument::read);
+                    Map<String, String> texts = ofVehicles.apply(index);
+                    VehicleDocument document = texts.isEmpty() ? written : written.stating(texts);
                     vehicles.add(document);
                     return document.asWritten();
                 },
@@ -67,7 +75,7 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
         Reading reading = new Reading(file.toString());
         Node top = ScenarioFile.tree(file, reading);
         reading.throwIfAny();
-        return new ScenarioDocument(file, top);
+        return new ScenarioDocument(file, top, Map.of(), index -> Map.of());
     }
 
     @Override
@@ -78,6 +86,37 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
     /** The files of its vehicles, in the order of the scenario. */
     public List<VehicleDocument> vehicles() {
         return List.copyOf(vehicles);
+    }
+
+    /**
+     * The same file with other values, which are then as uncertain as they say, and other vehicle files, whose values are as uncertain as those say.
+     *
+     * @param texts by path; each of a value that the file has
+     * @throws UnfitValueException as {@link #with}
+     */
+    ScenarioDocument stating(Map<String, String> texts) {
+        Split split = new Split(texts);
+        Map<String, String> counted = new LinkedHashMap<>(stated);
+        split.own.forEach((path, words) -> tree.meant(path).forEach(place -> counted.put(place, words)));
+        return new ScenarioDocument(
+                file,
+                tree.with(split.own),
+                counted,
+                index -> index < split.ofVehicles.size() ? split.ofVehicles.get(index) : Map.of());
+    }
+
+    /** Words of the values that {@link #stating} put in, by path with counted items. */
+    Map<String, String> stated() {
+        return stated;
+    }
+
+    /** A path of a vehicle's value that calls the vehicle by its number; other paths as they are. */
+    String numbered(String path) {
+        Matcher ofVehicle = OF_VEHICLE.matcher(path.strip());
+        if (!ofVehicle.matches() || ofVehicle.group(1).contains("*")) {
+            return path;
+        }
+        return vehiclePath(entrants(ofVehicle.group(1)).get(0), ofVehicle.group(2));
     }
 
     /** Where it stands. */
@@ -161,22 +200,31 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
 
     @Override
     public Scenario with(Map<String, String> texts) {
-        Map<String, String> own = new LinkedHashMap<>();
-        List<Map<String, String>> ofVehicles = IntStream.range(0, vehicles.size())
-                .<Map<String, String>>mapToObj(i -> new LinkedHashMap<>())
-                .toList();
-        texts.forEach((path, text) -> {
-            Matcher ofVehicle = OF_VEHICLE.matcher(path.strip());
-            if (ofVehicle.matches()) {
-                entrants(ofVehicle.group(1)).forEach(i -> ofVehicles.get(i).put(ofVehicle.group(2), text));
-            } else {
-                own.put(path, text);
-            }
-        });
-        Node edited = tree.with(own);
+        Split split = new Split(texts);
+        Node edited = tree.with(split.own);
         Reading reading = new Reading(file.toString());
         TreeEdit.locate(edited, reading);
-        return ScenarioFile.described(edited, reading, file, (i, path) -> vehicle(i, path, ofVehicles), roadFiles::add);
+        return ScenarioFile.described(
+                edited, reading, file, (i, path) -> vehicle(i, path, split.ofVehicles), roadFiles::add);
+    }
+
+    /** Changes to the scenario's own file, and to each of its vehicles. */
+    private final class Split {
+        private final Map<String, String> own = new LinkedHashMap<>();
+        private final List<Map<String, String>> ofVehicles = IntStream.range(0, vehicles.size())
+                .<Map<String, String>>mapToObj(i -> new LinkedHashMap<>())
+                .toList();
+
+        Split(Map<String, String> texts) {
+            texts.forEach((path, text) -> {
+                Matcher ofVehicle = OF_VEHICLE.matcher(path.strip());
+                if (ofVehicle.matches()) {
+                    entrants(ofVehicle.group(1)).forEach(i -> ofVehicles.get(i).put(ofVehicle.group(2), text));
+                } else {
+                    own.put(path, text);
+                }
+            });
+        }
     }
 
     @Override
@@ -206,7 +254,10 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
 
     /** Of the file that the scenario named from the first, unless the change names another. */
     private Vehicle vehicle(int index, Path path, List<Map<String, String>> changes) {
-        VehicleDocument known = documents.computeIfAbsent(path, VehicleDocument::read);
+        VehicleDocument known =
+                index < vehicles.size() && vehicles.get(index).file().equals(path)
+                        ? vehicles.get(index)
+                        : documents.computeIfAbsent(path, VehicleDocument::read);
         Map<String, String> changed = index < changes.size() ? changes.get(index) : Map.of();
         return changed.isEmpty() ? known.asWritten() : known.with(changed);
     }

@@ -43,6 +43,7 @@ final class SearchReader {
             factors.range(Part.of(study.reading(), item, "a value between two ends", FactorReader.rangeKeys()))
                     .ifPresent(varying::add);
         }
+        FactorReader.refuseSameNames(part, "vary", varying);
         Optional<Sought> sought = sought(part);
         Optional<List<Limit>> limits = limits(part);
         if (items.isEmpty() || varying.size() < items.size() || sought.isEmpty() || limits.isEmpty()) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.ridewright.quantity.JointSpread;
 import org.ridewright.quantity.NamedValue;
@@ -26,18 +27,29 @@ final class UncertainReader {
                 .filter(v -> !v.path().matches("vehicles\\[\\d+]\\.vehicle\\..*"))
                 .filter(v -> v.measure().filter(m -> m.tolerance() > 0).isPresent())
                 .toList();
-        add(blocks, document.file(), "", JointSpread.independent(own));
+        add(blocks, document.file(), "", JointSpread.independent(own), document.stated());
         for (int i = 0; i < document.vehicles().size(); i++) {
             VehicleDocument vehicle = document.vehicles().get(i);
-            add(blocks, vehicle.file(), ScenarioDocument.vehiclePath(i, ""), vehicle.spread());
+            add(blocks, vehicle.file(), ScenarioDocument.vehiclePath(i, ""), vehicle.spread(), vehicle.stated());
         }
         return new Uncertain(blocks);
     }
 
-    private static void add(List<Uncertain.Block> blocks, Path file, String prefix, JointSpread joint) {
-        if (joint.size() > 0) {
-            blocks.add(new Uncertain.Block(
-                    file.toAbsolutePath().normalize().toString(), prefix, joint, new LinkedHashSet<>(joint.paths())));
+    /** What a study states in place of the file's is another value than that of the file, and drawn apart from it. */
+    private static void add(
+            List<Uncertain.Block> blocks, Path file, String prefix, JointSpread joint, Map<String, String> stated) {
+        String source = file.toAbsolutePath().normalize().toString();
+        Set<String> written = new LinkedHashSet<>(joint.paths());
+        written.removeAll(stated.keySet());
+        if (!written.isEmpty()) {
+            blocks.add(new Uncertain.Block(source, prefix, joint, written));
+        }
+        for (int i = 0; i < joint.size(); i++) {
+            String path = joint.paths().get(i);
+            if (stated.containsKey(path)) {
+                blocks.add(
+                        new Uncertain.Block(source + " with " + stated.get(path), prefix, joint.only(i), Set.of(path)));
+            }
         }
     }
 
@@ -64,7 +76,7 @@ final class UncertainReader {
         }
         List<Uncertain.Block> blocks = new ArrayList<>();
         for (Uncertain.Block block : all.blocks()) {
-            Set<String> chosen = new LinkedHashSet<>(block.joint().paths());
+            Set<String> chosen = new LinkedHashSet<>(block.chosen());
             chosen.removeIf(path -> !wanted.contains(block.prefix() + path));
             if (!chosen.isEmpty()) {
                 blocks.add(new Uncertain.Block(block.source(), block.prefix(), block.joint(), chosen));

@@ -10,6 +10,7 @@ import org.ridewright.quantity.QuantityKind;
 /** Turns single values of a file into texts, measures, numbers and choices, noting those that cannot be. */
 final class Values {
     private static final double GREATEST_SEED = 1e15;
+    private static final int MOST = 10_000;
 
     private final Reading reading;
 
@@ -58,15 +59,17 @@ final class Values {
     /** A whole number not below {@code least}. */
     Optional<Integer> count(Node node, int least) {
         return number(node).flatMap(number -> {
-            if (number == Math.rint(number) && number >= least && number <= 10_000) {
+            if (number == Math.rint(number) && number >= least && number <= MOST) {
                 return Optional.of((int) number.doubleValue());
             }
             String written = node instanceof Node.Scalar scalar ? scalar.text() : "";
             reading.problem(
                     node,
                     written,
-                    "is not a count",
-                    "a whole number from " + least + " to 10000",
+                    number < least ? "is too few" : number > MOST ? "is too many" : "is not a count",
+                    number < least
+                            ? "at least " + least + ", a whole number"
+                            : "a whole number from " + least + " to " + MOST,
                     "write a whole number in digits");
             return Optional.empty();
         });

@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -23,8 +24,21 @@ final class VariantReader {
         this.folder = folder;
     }
 
-    /** A variant with the document that it changes, and what becomes of it. */
-    record Base(Variant variant, ScenarioDocument document, Scenario scenario) {}
+    /**
+     * A variant with the document that it changes, and what becomes of it.
+     *
+     * @param document tolerances and all: other vehicle files and values with tolerances of their own are written in
+     * @param written the file itself
+     * @param changes all of them, by path
+     * @param unread paths of changes whose tolerances cannot be drawn
+     */
+    record Base(
+            Variant variant,
+            ScenarioDocument document,
+            Scenario scenario,
+            ScenarioDocument written,
+            Map<String, String> changes,
+            List<String> unread) {}
 
     /** Every file that was read for a scenario. */
     Set<Path> files() {
@@ -45,7 +59,7 @@ final class VariantReader {
     Optional<Base> variant(Part part, Base base) {
         String name = part.text("called", "a name for figures and tables");
         if (!part.has("base")) {
-            return variant(part, name, base.document(), base.variant().texts());
+            return variant(part, name, base.written(), base.changes());
         }
         return base(part, name);
     }
@@ -56,18 +70,66 @@ final class VariantReader {
         texts.putAll(own);
         try {
             Scenario scenario = texts.isEmpty() ? document.asWritten() : document.with(texts);
-            return Optional.of(new Base(new Variant(name, document, texts), document, scenario));
+            StatedChanges changes = StatedChanges.of(document, texts);
+            ScenarioDocument stated = changes.within().isEmpty() ? document : document.stating(changes.within());
+            if (!changes.within().isEmpty()) {
+                scenario = stated.with(changes.over());
+            }
+            Map<String, String> over = changes.within().isEmpty() ? texts : changes.over();
+            return Optional.of(new Base(
+                    new Variant(name, stated, over, changes.within()),
+                    stated,
+                    scenario,
+                    document,
+                    texts,
+                    changes.unread()));
         } catch (UnfitValueException unfit) {
-            part.node("with")
-                    .ifPresent(node -> part.reading()
-                            .problem(
-                                    node,
-                                    "",
-                                    "asks for what cannot be: " + oneLine(unfit),
-                                    "values by path, such as vehicles[0].speeds[0]: 8 km/h",
-                                    "correct the path or the value"));
+            refuse(part, document, texts, unfit);
             return Optional.empty();
         }
+    }
+
+    /** Notes every change that cannot be, beside those that can. */
+    private static void refuse(
+            Part part, ScenarioDocument document, Map<String, String> texts, UnfitValueException together) {
+        Map<String, UnfitValueException> pending = new LinkedHashMap<>();
+        texts.keySet().forEach(path -> pending.put(path, together));
+        Map<String, String> good = new LinkedHashMap<>();
+        for (boolean progress = true; progress; ) {
+            progress = false;
+            for (String path : List.copyOf(pending.keySet())) {
+                Map<String, String> tried = new LinkedHashMap<>(good);
+                tried.put(path, texts.get(path));
+                try {
+                    document.with(tried);
+                    good = tried;
+                    pending.remove(path);
+                    progress = true;
+                } catch (UnfitValueException alone) {
+                    pending.put(path, alone);
+                }
+            }
+        }
+        Node with = part.node("with").orElse(null);
+        if (with == null || pending.isEmpty()) {
+            Node place = with == null ? part.node("base").orElse(new Node.Empty(Spot.WHOLE_FILE, part.path())) : with;
+            Refused.of(together)
+                    .addTo(part.reading(), place, "", "asks for what cannot be: ", "changes that can be made together");
+            return;
+        }
+        pending.forEach((path, why) -> {
+            Node place =
+                    with instanceof Node.Mapping mapping && mapping.entries().containsKey(path)
+                            ? mapping.entries().get(path).value()
+                            : with;
+            Refused.of(why)
+                    .addTo(
+                            part.reading(),
+                            place,
+                            "",
+                            "asks for what cannot be: ",
+                            "the path of a value of the base or its vehicles, and what may stand there");
+        });
     }
 
     private static Map<String, String> changes(Part part) {

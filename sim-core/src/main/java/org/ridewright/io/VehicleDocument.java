@@ -21,15 +21,19 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
     private final ValueTree tree;
     private final Vehicle vehicle;
     private final Optional<CalibrationBlock> calibration;
+    /** Words of the values that a study states in place of the file's, by path with counted items. */
+    private final Map<String, String> stated;
 
-    private VehicleDocument(Path file, String text, Node top) {
+    private VehicleDocument(Path file, String text, Node top, Map<String, String> stated) {
         this.file = file;
         this.text = text;
+        this.stated = Map.copyOf(stated);
         Reading reading = new Reading(file.toString());
         TreeEdit.locate(top, reading);
         vehicle = VehicleFile.described(top, reading);
         tree = new ValueTree(top, reading);
-        calibration = CalibrationBlock.read(top, tree, reading);
+        // a value that is stated anew is not known together with what was calibrated
+        calibration = CalibrationBlock.read(top, tree, reading).map(block -> block.without(this.stated.keySet()));
         reading.throwIfAny();
     }
 
@@ -41,7 +45,7 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
         Reading reading = new Reading(file.toString());
         Node top = VehicleFile.tree(file, reading);
         reading.throwIfAny();
-        return new VehicleDocument(file, TreeFile.text(file, reading), top);
+        return new VehicleDocument(file, TreeFile.text(file, reading), top, Map.of());
     }
 
     @Override
@@ -78,6 +82,23 @@ public final class VehicleDocument implements Adjustable<Vehicle> {
     @Override
     public List<String> meant(String path) {
         return tree.meant(path);
+    }
+
+    /**
+     * The same file with other values, which are then as uncertain as they say.
+     *
+     * @param texts by path; each of a value that the file has
+     * @throws org.ridewright.quantity.UnfitValueException as {@link #with}
+     */
+    VehicleDocument stating(Map<String, String> texts) {
+        Map<String, String> all = new LinkedHashMap<>(stated);
+        texts.forEach((path, words) -> meant(path).forEach(place -> all.put(place, words)));
+        return new VehicleDocument(file, text, tree.with(texts), all);
+    }
+
+    /** Words of the values that {@link #stating} put in, by path with counted items. */
+    Map<String, String> stated() {
+        return stated;
     }
 
     /** Where it stands. */

@@ -43,6 +43,18 @@ public final class JointSpread {
                         : MatrixUtils.createRealIdentityMatrix(n).getData());
     }
 
+    private JointSpread(String path, Spread spread) {
+        paths = List.of(path);
+        spreads = List.of(spread);
+        correlation = MatrixUtils.createRealIdentityMatrix(1);
+        factor = factor(correlation);
+    }
+
+    /** Value {@code i} by itself, whatever is known of it together with others. */
+    public JointSpread only(int i) {
+        return new JointSpread(paths.get(i), spreads.get(i));
+    }
+
     private static RealMatrix factor(RealMatrix correlation) {
         try {
             // written to a few decimals, a matrix may be short of positive definite by their round-off

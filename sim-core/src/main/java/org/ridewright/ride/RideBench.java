@@ -33,12 +33,20 @@ public final class RideBench {
     /** The ride tests of a scenario: each vehicle, with each load case, over each road, at each speed, in that order. */
     public static List<Test> tests(Scenario scenario) {
         List<Test> tests = new ArrayList<>();
-        for (Scenario.Entrant entrant : scenario.entrants()) {
-            for (LoadCase load : RideRunner.loadCases(entrant)) {
-                for (Road road : scenario.roads()) {
-                    for (SpeedPlan plan : entrant.speeds()) {
-                        tests.add(new Test(entrant.file(), entrant.vehicle(), load, road, plan));
-                    }
+        for (int i = 0; i < scenario.entrants().size(); i++) {
+            tests.addAll(tests(scenario, i));
+        }
+        return tests;
+    }
+
+    /** Those of one of its vehicles, counted from 0. */
+    public static List<Test> tests(Scenario scenario, int vehicle) {
+        Scenario.Entrant entrant = scenario.entrants().get(vehicle);
+        List<Test> tests = new ArrayList<>();
+        for (LoadCase load : RideRunner.loadCases(entrant)) {
+            for (Road road : scenario.roads()) {
+                for (SpeedPlan plan : entrant.speeds()) {
+                    tests.add(new Test(entrant.file(), entrant.vehicle(), load, road, plan));
                 }
             }
         }

@@ -142,7 +142,7 @@ public final class CompareFindings extends Findings {
                     spreads[th][r][q].add(now[th][r][q]);
                     common[th][r][q].add(haveAll(now, r, q) ? now[th][r][q] : Double.NaN);
                     for (int later = th + 1; later < now.length; later++) {
-                        differences[th][later][r][q].add(now[later][r][q] - now[th][r][q]);
+                        differences[th][later][r][q].add(RoundOff.difference(now[th][r][q], now[later][r][q]));
                     }
                 }
             }
@@ -215,8 +215,34 @@ public final class CompareFindings extends Findings {
         int found = best;
         boolean tied = found >= 0
                 && IntStream.range(0, things().size())
-                        .anyMatch(th -> th != found && answer.applyAsDouble(th) == answer.applyAsDouble(found));
+                        .anyMatch(th ->
+                                th != found && RoundOff.isAlike(answer.applyAsDouble(th), answer.applyAsDouble(found)));
         return answered < 2 || tied || worse == Worse.NEITHER ? -1 : best;
+    }
+
+    /** Draws in which all things have an answer. */
+    public long used(int row, int question) {
+        return things().isEmpty() ? 0 : common[0][row][question].count();
+    }
+
+    /** Whether two things or more have an answer, and it is the same for all: by the draws, where there are any, else as written. */
+    public boolean isSame(int row, int question) {
+        double[] answers = IntStream.range(0, things().size())
+                .mapToDouble(th -> method.draws() > 0 ? median(th, row, question) : values[th][row][question])
+                .filter(Double::isFinite)
+                .toArray();
+        return answers.length > 1 && Arrays.stream(answers).allMatch(a -> RoundOff.isAlike(a, answers[0]));
+    }
+
+    /** Whether there is no best, though answers differ, because two or more are best alike. */
+    public boolean isTied(int row, int question) {
+        return best(row, question) < 0
+                && !isSame(row, question)
+                && study().questions().get(question).measure().worse() != Worse.NEITHER
+                && IntStream.range(0, things().size())
+                                .filter(th -> Double.isFinite(values[th][row][question]))
+                                .count()
+                        > 1;
     }
 
     /** Whether the draws tell the best from all others, whose differences from it have intervals to one side; without draws, whether there is a best. */

@@ -45,6 +45,10 @@ public sealed interface Factor {
 
     /** A value on the axis as sentences have it, {@code 12 km/h}, with three digits. */
     default String spoken(double shown) {
+        if (unit().equals("1") && !isMultiple() && shown == Math.rint(shown) && Math.abs(shown) < 1e15) {
+            // a seed or count has all its digits
+            return Long.toString(Math.round(shown));
+        }
         String number = new BigDecimal(shown)
                 .round(new MathContext(3))
                 .stripTrailingZeros()

@@ -9,10 +9,12 @@ import java.util.stream.IntStream;
 
 /** What a method makes of the runs, which it takes in the order of their numbers. */
 public abstract class Findings implements Finished.Taker {
+    private static final int MOST_REASONS = 3;
+
     private final Study study;
     private final Map<Integer, TestMatch> matches = new HashMap<>();
     private final List<Outcome.Line> base = new ArrayList<>();
-    private final List<String> reasons = new ArrayList<>();
+    private final Reasons reasons = new Reasons();
     private long runs;
     private long failed;
 
@@ -72,9 +74,7 @@ public abstract class Findings implements Finished.Taker {
         }
         if (outcome.hasFailed()) {
             failed++;
-            if (reasons.size() < 3 && !reasons.contains(outcome.reason())) {
-                reasons.add(outcome.reason());
-            }
+            reasons.add(outcome.reason());
         }
         add(trial, outcome);
     }
@@ -144,8 +144,8 @@ public abstract class Findings implements Finished.Taker {
         return failed;
     }
 
-    /** Some of their reasons, unlike. */
+    /** The commonest of their reasons, with how often each was. */
     public List<String> reasons() {
-        return List.copyOf(reasons);
+        return reasons.commonest(MOST_REASONS);
     }
 }

@@ -23,6 +23,11 @@ interface PlaceReading {
      */
     void read(Measured measured, BiConsumer<String, Double> to);
 
+    /** The same in thousandths of the unit: millimetres of metres. */
+    default PlaceReading inThousandths() {
+        return (measured, to) -> read(measured, (place, value) -> to.accept(place, 1000 * value));
+    }
+
     /** Of the vehicle as a whole. */
     static PlaceReading vehicle(ToDoubleFunction<Measured> what) {
         return (measured, to) -> to.accept("vehicle", what.applyAsDouble(measured));

@@ -18,6 +18,7 @@ import org.ridewright.signal.ThirdOctave;
 
 /**
  * What a study can ask of a ride test: one number at each of some places, under the name by which study files ask for it; its title says what it is.
+ * Lengths are in millimetres and angles in milliradians, a millimetre at a metre from the centre, as the eye takes them in.
  */
 @SuppressWarnings("ImmutableEnumChecker") // functions without state, and a set that nobody changes
 public enum RideMeasure {
@@ -132,7 +133,7 @@ public enum RideMeasure {
             PlaceReading.seats(SeatResult::timeOff)),
     TIME_OFF_GROUND(
             "time off ground",
-            "time off the ground",
+            "time off the ground, in total",
             "s",
             Worse.HIGH,
             Places.WHEELS,
@@ -171,26 +172,26 @@ public enum RideMeasure {
     COMPRESSION(
             "compression",
             "greatest compression from rest",
-            "m",
+            "mm",
             Worse.HIGH,
             Places.SPRINGS,
-            PlaceReading.springs(ElementResult::compression),
+            PlaceReading.springs(ElementResult::compression).inThousandths(),
             Wanted.TRAVEL),
     TRAVEL_LEFT(
             "travel left",
             "least travel left before the bump stop",
-            "m",
+            "mm",
             Worse.LOW,
             Places.SPRINGS,
-            PlaceReading.travelLeft(),
+            PlaceReading.travelLeft().inThousandths(),
             Wanted.TRAVEL),
     EXTENSION(
             "extension",
             "greatest extension from rest",
-            "m",
+            "mm",
             Worse.HIGH,
             Places.SPRINGS,
-            PlaceReading.springs(ElementResult::extension),
+            PlaceReading.springs(ElementResult::extension).inThousandths(),
             Wanted.TRAVEL),
     DISSIPATED(
             "energy dissipated",
@@ -210,34 +211,34 @@ public enum RideMeasure {
     SWING(
             "swing",
             "greatest heave of the body from rest",
-            "m",
+            "mm",
             Worse.HIGH,
             Places.VEHICLE,
-            PlaceReading.swings("heave", Measured.Swing::greatest),
+            PlaceReading.swings("heave", Measured.Swing::greatest).inThousandths(),
             Wanted.SWINGS),
     PITCH(
             "pitch",
             "greatest pitch of the body from rest",
-            "rad",
+            "mrad",
             Worse.HIGH,
             Places.VEHICLE,
-            PlaceReading.swings("pitch", Measured.Swing::greatest),
+            PlaceReading.swings("pitch", Measured.Swing::greatest).inThousandths(),
             Wanted.SWINGS),
     PITCH_AFTER(
             "pitch after",
             "greatest pitch of the body after the last axle's hit",
-            "rad",
+            "mrad",
             Worse.HIGH,
             Places.VEHICLE,
-            PlaceReading.swings("pitch", Measured.Swing::after),
+            PlaceReading.swings("pitch", Measured.Swing::after).inThousandths(),
             Wanted.SWINGS),
     ROLL(
             "roll",
             "greatest roll of the body from rest",
-            "rad",
+            "mrad",
             Worse.HIGH,
             Places.VEHICLE,
-            PlaceReading.swings("roll", Measured.Swing::greatest),
+            PlaceReading.swings("roll", Measured.Swing::greatest).inThousandths(),
             Wanted.SWINGS),
     CYCLES(
             "cycles to rest",

@@ -4,9 +4,11 @@ package org.ridewright.study;
 final class RunKeys {
     private static final int DIGITS = 16;
 
+    private final Study study;
     private final String ground;
 
     RunKeys(Study study) {
+        this.study = study;
         Digest digest = new Digest().put(study.fingerprint());
         study.questions().forEach(q -> digest.put(q.name()));
         ground = digest.hex();
@@ -15,6 +17,10 @@ final class RunKeys {
     /** Of a trial, in 16 hexadecimal digits. */
     String of(Trial trial) {
         Digest digest = new Digest().put(ground).put(Integer.toString(trial.variant()));
+        study.variants()
+                .get(trial.variant())
+                .within()
+                .forEach((path, text) -> digest.put(path).put(text));
         // of two paths that mean one value the later prevails
         trial.texts().forEach((path, text) -> digest.put(path).put(text));
         return digest.hex().substring(0, DIGITS);

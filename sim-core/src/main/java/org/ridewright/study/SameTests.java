@@ -55,8 +55,7 @@ final class SameTests {
         Map<List<String>, List<Test>> found = keyed(telling);
         if (found.values().stream().anyMatch(row -> row.size() < things.size()) && areEquallyMany()) {
             Set<Integer> others = new LinkedHashSet<>(telling);
-            variants.forEach(
-                    v -> others.removeAll(TestLabels.following(v.texts().keySet())));
+            variants.forEach(v -> others.removeAll(TestLabels.following(v.changed())));
             found = keyed(others);
         }
         for (List<Test> row : found.values()) {

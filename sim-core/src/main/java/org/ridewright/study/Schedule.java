@@ -10,6 +10,11 @@ public interface Schedule {
     /** Run {@code run}, from 0 to {@link #size} − 1. */
     Trial trial(long run);
 
+    /** Which draw run {@code run} belongs to, counted from 1, the same for all that goes with it; 0 of runs without one. */
+    default long draw(long run) {
+        return 0;
+    }
+
     /** Heads of the columns of {@link Trial#cells}. */
     List<String> heads();
 }

@@ -142,6 +142,11 @@ final class Schedules {
             return heads;
         }
 
+        @Override
+        public long draw(long run) {
+            return run / variants.size();
+        }
+
         private String head(String path) {
             for (Uncertain uncertain : compare.uncertain()) {
                 int at = uncertain.paths().indexOf(path);
@@ -198,6 +203,11 @@ final class Schedules {
             return spread.kind().siUnit().equals("1")
                     ? path
                     : path + " (" + spread.kind().siUnit() + ")";
+        }
+
+        @Override
+        public long draw(long run) {
+            return run == 0 ? 0 : (run - 1) % method.draws() + 1;
         }
 
         private int levels() {

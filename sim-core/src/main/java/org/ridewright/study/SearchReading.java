@@ -15,6 +15,9 @@ public final class SearchReading {
     /** How near to an end of a range the best lies at the end. */
     private static final double END = 1e-3;
 
+    /** Part of a range over which the same answer says that the value hardly matters there. */
+    private static final double BROAD = 0.1;
+
     private final Method.Search method;
     private final SearchRun.Result result;
 
@@ -116,6 +119,26 @@ public final class SearchReading {
         List<SearchRun.Step> row = row();
         int at = row.indexOf(best);
         return span(axis, end(row, at, -1), end(row, at, 1));
+    }
+
+    /** Whether the answer is within {@value #ALIKE} of the best one over so much of the range that it hardly depends on the value. */
+    public boolean isBroad(int factor) {
+        return share(alike(factor), factor) > BROAD;
+    }
+
+    /** Whether it is so over the whole of the range. */
+    public boolean isFlat(int factor) {
+        return share(alike(factor), factor) > 1 - 2 * END;
+    }
+
+    /** Which part of the range a span is. */
+    private double share(Span span, int factor) {
+        Factor axis = method.factors().get(factor);
+        double from = axis.shown(axis.at(0));
+        double to = axis.shown(axis.at(1));
+        return axis.isByRatio()
+                ? Math.log(span.high() / span.low()) / Math.log(to / from)
+                : (span.high() - span.low()) / (to - from);
     }
 
     private static Span span(Factor axis, double from, double to) {

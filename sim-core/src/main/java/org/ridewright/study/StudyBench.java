@@ -3,6 +3,7 @@ package org.ridewright.study;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.ridewright.dynamics.RideException;
 import org.ridewright.quantity.UnfitValueException;
@@ -41,13 +42,35 @@ public final class StudyBench implements Bench {
                     ? variant.scenario().asWritten()
                     : variant.scenario().with(trial.texts());
         } catch (UnfitValueException unfit) {
-            return Outcome.failed(unfit.getMessage());
+            return oneByOne(variant, trial.texts(), unfit.getMessage());
         }
         List<Outcome.Line> lines = new ArrayList<>();
         for (RideBench.Test test : RideBench.tests(scenario)) {
             lines.add(line(scenario, test));
         }
         return new Outcome(lines, "");
+    }
+
+    /** Values with which one vehicle cannot be leave the tests of the others: each with its own changes alone. */
+    private Outcome oneByOne(Variant variant, Map<String, String> texts, String why) {
+        OwnChanges own = new OwnChanges(variant.scenario(), texts);
+        Scenario written = own.written(variant.texts());
+        List<Outcome.Line> lines = new ArrayList<>();
+        boolean any = false;
+        for (int v = 0; v < written.entrants().size() && written.entrants().size() > 1; v++) {
+            try {
+                Scenario scenario = variant.scenario().with(own.of(v));
+                for (RideBench.Test test : RideBench.tests(scenario, v)) {
+                    lines.add(line(scenario, test));
+                    any = true;
+                }
+            } catch (UnfitValueException unfit) {
+                for (RideBench.Test test : RideBench.tests(written, v)) {
+                    lines.add(new Outcome.Line(labels(test), List.of(), unfit.getMessage()));
+                }
+            }
+        }
+        return any ? new Outcome(lines, "") : Outcome.failed(why);
     }
 
     /** Vehicle, load case, road and speed. */

@@ -11,6 +11,9 @@ public final class SweepFindings extends Findings {
     /** By test, question, slot of the first value, slot of the second. */
     private double[][][][] values = new double[0][][][];
 
+    /** By test and question. */
+    private long[][] answered = new long[0][];
+
     private Optional<Tries> tries = Optional.empty();
 
     SweepFindings(Study study, Method.Sweep sweep) {
@@ -33,10 +36,16 @@ public final class SweepFindings extends Findings {
                     }
                 }
             }
+            answered = new long[testCount()][questionCount()];
             if (study().answer().isPresent() && levels.length == 1) {
                 tries = Optional.of(levelled(axis(0), 0));
             }
             return;
+        }
+        for (int t = 0; t < answered.length; t++) {
+            for (int q = 0; q < questionCount(); q++) {
+                answered[t][q] += Double.isFinite(outcome.answer(t, q)) ? 1 : 0;
+            }
         }
         int inner = levels.length > 1 ? levels[1].count() : 1;
         int first = levels[0].slot((int) ((trial.run() - 1) / inner));
@@ -72,6 +81,16 @@ public final class SweepFindings extends Findings {
             axis[slot] = swept.factor().shown(swept.coordinates().get(levels[value].level(slot)));
         }
         return axis;
+    }
+
+    /** Steps, those that no figure shows included. */
+    public long steps() {
+        return sweep.swept().stream().mapToLong(s -> s.coordinates().size()).reduce(1, (a, b) -> a * b);
+    }
+
+    /** Steps of which there is an answer. */
+    public long answered(int test, int question) {
+        return answered[test][question];
     }
 
     /** Answers by slot of the first value and of the second, of which there is one if only one value is swept. */

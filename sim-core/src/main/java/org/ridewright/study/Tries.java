@@ -103,6 +103,18 @@ public final class Tries {
                 .toArray();
     }
 
+    /** How many draws there are. */
+    public int draws() {
+        return draws;
+    }
+
+    /** In how many of the draws all of some things have an answer. */
+    public int used(int test, int question, int... of) {
+        return (int) IntStream.range(0, draws)
+                .filter(d -> IntStream.of(of).allMatch(th -> Double.isFinite(values[th][test][question][d])))
+                .count();
+    }
+
     /** Labels of the ride tests. */
     public List<List<String>> labels() {
         return labels;
@@ -115,12 +127,12 @@ public final class Tries {
 
     /** By how much a thing's answer is above another's, draw by draw. */
     public Estimate difference(int from, int to, int test, int question) {
-        return estimate(paired(from, to, test, question, (a, b) -> b - a));
+        return estimate(paired(from, to, test, question, RoundOff::difference));
     }
 
     /** A thing's answer over another's, draw by draw; not a number where the latter is nil. */
     public Estimate ratio(int from, int to, int test, int question) {
-        return estimate(paired(from, to, test, question, (a, b) -> a > 0 ? b / a : Double.NaN));
+        return estimate(paired(from, to, test, question, RoundOff::ratio));
     }
 
     private double[] paired(int from, int to, int test, int question, DoubleBinaryOperator of) {

@@ -28,8 +28,8 @@ class DocumentedStudiesTest {
 
     @BeforeEach
     void writeExamples() throws IOException {
-        Path studies = Files.createDirectories(folder.resolve("studies"));
-        Path vehicles = Files.createDirectories(folder.resolve("vehicles"));
+        Path studies = Files.createDirectories(folder.resolve("scenarios/studies"));
+        Path vehicles = Files.createDirectories(folder.resolve("scenarios/vehicles"));
         for (String vehicle : new String[] {"dray.yaml", "saloon.yaml"}) {
             Files.copy(Path.of("../scenarios/vehicles", vehicle), vehicles.resolve(vehicle));
         }
@@ -37,15 +37,14 @@ class DocumentedStudiesTest {
         Matcher matcher = WHOLE.matcher(PAGE);
         while (matcher.find()) {
             examples.put(matcher.group(1), matcher.group(2));
-            Files.writeString(studies.resolve(matcher.group(1)), matcher.group(2));
+            Files.writeString(folder.resolve(matcher.group(1)), matcher.group(2));
         }
     }
 
     @Test
     void thereIsAnExampleOfEachMethodAndItCanBeRead() {
         assertThat(examples.keySet())
-                .extracting(name -> StudyFile.read(folder.resolve("studies").resolve(name), "test")
-                        .method())
+                .extracting(name -> StudyFile.read(folder.resolve(name), "test").method())
                 .extracting(Method::word)
                 .containsExactlyInAnyOrder(
                         "sweep", "compare", "compare", "uncertainty", "sensitivity", "search", "search");

@@ -98,7 +98,7 @@ class SearchFileTest {
         Method.Search search = search("answer: swing, on: high, target: 25 mm");
 
         assertThat(search.sought().asked()).isEqualTo(new Asked(1, List.of(2, 3), List.of("high")));
-        assertThat(search.sought().target()).contains(0.025);
+        assertThat(search.sought().target()).contains(25.0);
     }
 
     @Test
@@ -108,7 +108,7 @@ class SearchFileTest {
 
         assertThat(search.limits())
                 .containsExactly(
-                        new Limit(new Asked(1, List.of(3), List.of("high", "20 km/h")), Limit.Side.AT_MOST, 0.04),
+                        new Limit(new Asked(1, List.of(3), List.of("high", "20 km/h")), Limit.Side.AT_MOST, 40),
                         new Limit(Asked.everywhere(2), Limit.Side.BELOW, 5),
                         new Limit(Asked.everywhere(1), Limit.Side.ABOVE, 0.01));
         assertThat(search.runs()).isEqualTo(80);

@@ -7,13 +7,16 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.ridewright.ride.Scenario;
 import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Findings;
+import org.ridewright.study.Method;
 import org.ridewright.study.Outcome;
 import org.ridewright.study.QuantileSketch;
 import org.ridewright.study.Schedule;
@@ -21,6 +24,7 @@ import org.ridewright.study.Study;
 import org.ridewright.study.StudyBench;
 import org.ridewright.study.SweepFindings;
 import org.ridewright.study.Trial;
+import org.ridewright.vehicle.Vehicle;
 
 /** What is common to things that are compared is drawn alike for them, and cancels; what is not is not. */
 class StudyDrawsTest {
@@ -211,10 +215,97 @@ class StudyDrawsTest {
     }
 
     @Test
-    void anotherVehicleInTheBasesPlaceCannotBeDrawnFromTheBasesTolerances() {
-        assertThatThrownBy(() -> study(variants("vehicles[0].file", "copy.yaml")))
-                .hasMessageContaining("puts another vehicle in its place")
-                .hasMessageContaining("base");
+    void anotherVehicleIsAsUncertainAsItsOwnFileSays() throws IOException {
+        Files.writeString(
+                folder.resolve("sure.yaml"),
+                QUARTER.replace("Test quarter", "Sure").replace("20 kN/m ± 8 %", "15 kN/m ± 0.01 %"));
+        Study variant = study(variants("vehicles[0].file", "sure.yaml"));
+        Study whole = study("with: {\"vehicles[0].file\": sure.yaml}\nuncertainty: {draws: 8}\n");
+
+        for (Study study : List.of(variant, whole)) {
+            assertThat(column(study, RATE + " (N/m)", study.variants().size() - 1))
+                    .allSatisfy(cell -> assertThat(Double.parseDouble(cell)).isEqualTo(15_000, within(10.0)))
+                    .doesNotHaveDuplicates();
+        }
+        assertThat(((CompareFindings) ridden(variant)).value(1, 0, 0)).isPositive();
+    }
+
+    @Test
+    void changesToAnotherVehicleAreMadeInThatOne() throws IOException {
+        Files.writeString(folder.resolve("other-rate.yaml"), QUARTER.replace("20 kN/m ± 8 %", "10 kN/m"));
+        Study study = study("with: {\"vehicles[0].file\": other-rate.yaml, \"" + RATE + "\": × 2, "
+                + "\"vehicles[quarter].vehicle.body.mass\": 200 kg}\nuncertainty: {draws: 4}\n");
+        Vehicle vehicle =
+                scenarioOf(study, study.schedule().trial(1)).entrants().get(0).vehicle();
+
+        assertThat(vehicle.axles().get(0).springs().get(0).toString()).contains("value=20000.0");
+        assertThat(vehicle.body().mass().orElseThrow().value()).isEqualTo(200);
+    }
+
+    @Test
+    void aToleranceThatAChangeStatesIsDrawn() {
+        Study whole = study("with: {\"" + RATE + "\": 18 kN/m ± 10 %}\nuncertainty: {draws: 64}\n");
+        Study variant = study(variants(RATE, "18 kN/m ± 10 %"));
+
+        double[] rates = column(whole, RATE + " (N/m)", 0).stream()
+                .mapToDouble(Double::parseDouble)
+                .toArray();
+        assertThat(Arrays.stream(rates).map(Math::log).average().orElseThrow())
+                .isEqualTo(Math.log(18_000), within(0.02));
+        assertThat(Arrays.stream(rates).max().orElseThrow()
+                        / Arrays.stream(rates).min().orElseThrow())
+                .as("four standard deviations or so")
+                .isBetween(1.3, 1.8);
+        assertThat(column(variant, RATE + " (N/m)", 1)).doesNotHaveDuplicates();
+        assertThat(Double.parseDouble(column(variant, RATE + " (N/m)", 1).get(0)) / 18_000)
+                .as("another value than the file's, drawn apart from it")
+                .isNotCloseTo(
+                        Double.parseDouble(column(variant, RATE + " (N/m)", 0).get(0)) / 20_000, within(1e-3));
+    }
+
+    @Test
+    void aValueThatIsStatedAnewIsNoLongerKnownTogetherWithWhatWasCalibrated() throws IOException {
+        Files.writeString(
+                folder.resolve("quarter.yaml"),
+                QUARTER + "calibration:\n  from: a bounce test\n  of: ['body.mass', 'axles[0].springs[0].rate']\n"
+                        + "  correlation: [[1, 0.8], [0.8, 1]]\n");
+        String method = "sensitivity: {method: morris}\n";
+        Study stated = study("with: {\"" + RATE + "\": 18 kN/m ± 10 %}\n" + method);
+
+        assertThat(((Method.Screening) study(method).method()).correlated()).hasSize(1);
+        assertThat(((Method.Screening) stated.method()).correlated()).isEmpty();
+    }
+
+    @Test
+    void aChangeWithoutToleranceStaysBesideOneThatHasIt() {
+        Study study = study("with: {\"vehicles[*].vehicle.axles[*].springs[*].rate\": 30 kN/m, \"" + RATE
+                + "\": 18 kN/m ± 10 %}\nuncertainty: {draws: 8}\n");
+
+        assertThat(column(study, RATE + " (N/m)", 0))
+                .doesNotHaveDuplicates()
+                .allSatisfy(cell -> assertThat(Double.parseDouble(cell)).isBetween(12_000.0, 26_000.0));
+    }
+
+    @Test
+    void tolerancesThatCannotBeReadOrAreThoseOfUnlikeVehiclesAreRefused() {
+        assertThatThrownBy(() -> study("uncertainty: {draws: 4, along: {vary: 'vehicles[0].file', "
+                        + "values: [quarter.yaml, copy.yaml]}}\n"))
+                .hasMessageContaining("puts another vehicle in its place at each step")
+                .hasMessageContaining("compare variants");
+        for (String method : List.of("uncertainty: {draws: 4}\n", "sensitivity: {method: morris}\n")) {
+            assertThatThrownBy(() -> study(
+                            "with: {\"vehicles[0]\": \"{file: copy.yaml, load cases: [empty], speeds: [9 km/h]}\"}\n"
+                                    + method))
+                    .hasMessageContaining("are not read")
+                    .hasMessageContaining("vehicles[0].file");
+            assertThatThrownBy(() -> study("with: {\"vehicles[0].vehicle.axles[0].springs[0].friction\": "
+                            + "\"{constant: 50 N ± 10 %}\"}\n" + method))
+                    .hasMessageContaining("are not read");
+        }
+    }
+
+    private static Scenario scenarioOf(Study study, Trial trial) {
+        return study.variants().get(0).scenario().with(trial.texts());
     }
 
     @Test
@@ -281,5 +372,24 @@ class StudyDrawsTest {
         assertThat(findings.baseFailure()).isEqualTo("it tips");
         assertThat(findings.base()).hasSize(2);
         assertThat(findings.failed()).isEqualTo(1);
+    }
+
+    @Test
+    void aValueWithWhichOneVehicleCannotBeLeavesTheOthersTheirRows() throws IOException {
+        scenario(
+                "plank",
+                "{file: quarter.yaml, load cases: [empty], speeds: [10 km/h]}, {file: copy.yaml, load cases: [empty], speeds: [10 km/h]}");
+        Study study = study(
+                "sweep: {vary: 'vehicles[0].vehicle.axles[0].wheels.contact damping ratio', from: -0.2, to: 0.2, steps: 2}\n");
+        SweepFindings findings = (SweepFindings) ridden(study);
+
+        for (int t = 0; t < 4; t++) {
+            boolean copy = findings.tests().get(t).startsWith("Copy");
+            double[][] steps = findings.values(t, 0);
+            assertThat(Double.isFinite(steps[0][0])).as(findings.tests().get(t)).isEqualTo(copy);
+            assertThat(steps[1][0]).isFinite();
+        }
+        assertThat(findings.failed()).isEqualTo(1);
+        assertThat(findings.reasons()).singleElement().asString().contains("damping ratio");
     }
 }

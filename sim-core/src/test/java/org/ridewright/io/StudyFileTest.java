@@ -147,7 +147,35 @@ class StudyFileTest {
                 refusal("one end only", sweep("from: 1 km/h\n"), 5, "to", "end of the range"),
                 refusal("an end in another unit", sweep("from: 1 kg\nto: 2 km/h\n"), 6, "speed", "km/h"),
                 refusal("an end without unit", sweep("from: 1\nto: 2 km/h\n"), 6, "has no unit", "write it as"),
-                refusal("ends exchanged", sweep("from: 3 km/h\nto: 2 km/h\n"), 7, "is not above 'from'", "exchange"),
+                refusal("ends exchanged", sweep("from: 3 km/h\nto: 2 km/h\n"), 7, "is below 'from'", "exchange"),
+                refusal("equal ends", sweep("from: 3 km/h\nto: 3 km/h\n"), 7, "is the same as 'from'", "unlike ends"),
+                refusal("a step twice", sweep("values: [3 km/h, 4 km/h, 3.0 km/h]\n"), 6, "listed before", "remove"),
+                refusal("a multiple twice", sweep("values: [× 2, × 2.0]\n"), 6, "listed before", "remove"),
+                refusal(
+                        "a step with a tolerance",
+                        sweep("values: [3 km/h ± 1 km/h, 4 km/h]\n"),
+                        6,
+                        "has a tolerance",
+                        "leave the tolerance out"),
+                refusal(
+                        "two values of one name",
+                        HEAD + "sweep:\n  - {vary: \"" + SPEED + "\", called: v, from: 1 km/h, to: 2 km/h}\n"
+                                + "  - {vary: duration, called: v, from: 2 s, to: 3 s}\n",
+                        5,
+                        "both called 'v'",
+                        "another name"),
+                refusal(
+                        "both of two changes that cannot be, the first",
+                        HEAD + "with:\n  duration: -3 s\n  durations: 3 s\nsweep: []\n",
+                        5,
+                        "is negative",
+                        "a time > 0 s"),
+                refusal(
+                        "both of two changes that cannot be, the second",
+                        HEAD + "with:\n  duration: -3 s\n  durations: 3 s\nsweep: []\n",
+                        6,
+                        "durations",
+                        "duration"),
                 refusal(
                         "equal ratios from nothing",
                         sweep("from: 0 km/h\nto: 2 km/h\nspacing: logarithmic\n"),
@@ -155,7 +183,8 @@ class StudyFileTest {
                         "cannot begin",
                         "linear"),
                 refusal("a multiple and a value", sweep("from: × 0.5\nto: 2 km/h\n"), 7, "is no multiple", "both"),
-                refusal("one step", sweep("from: 1 km/h\nto: 2 km/h\nsteps: 1\n"), 8, "is not a count", "whole number"),
+                refusal("one step", sweep("from: 1 km/h\nto: 2 km/h\nsteps: 1\n"), 8, "1 is too few", "at least 2"),
+                refusal("minus three draws", HEAD + "uncertainty: {draws: -3}\n", 4, "-3 is too few", "at least 2"),
                 refusal(
                         "a misspelt spacing",
                         sweep("from: 1 km/h\nto: 2 km/h\nspacing: log\n"),
@@ -172,14 +201,14 @@ class StudyFileTest {
                         "a word that may not stand there",
                         HEAD + "sweep: {vary: \"vehicles[0].load cases[0]\", values: [laiden]}\n",
                         4,
-                        "cannot be",
-                        "correct"),
+                        "is not the name of a load case; expected empty or laden",
+                        "write laden"),
                 refusal(
                         "a change that cannot be",
                         HEAD + "with: {duration: -3 s}\nsweep: []\n",
                         4,
                         "cannot be",
-                        "correct"),
+                        "write 3 s"),
                 refusal("one variant", HEAD + "compare: {variants: [{called: a}]}\n", 4, "has 1 item", "as it is"),
                 refusal(
                         "two variants of one name",
@@ -199,7 +228,7 @@ class StudyFileTest {
                         4,
                         "is not a kind of draws",
                         "sobol"),
-                refusal("one draw", HEAD + "uncertainty: {draws: 1}\n", 4, "is not a count", "whole number"),
+                refusal("one draw", HEAD + "uncertainty: {draws: 1}\n", 4, "1 is too few", "at least 2"),
                 refusal(
                         "draws of what has no tolerance",
                         HEAD + "uncertainty: {of: \"" + SPEED + "\"}\n",

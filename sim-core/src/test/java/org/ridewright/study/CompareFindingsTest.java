@@ -84,4 +84,26 @@ class CompareFindingsTest {
         int other = 1 - findings.best(0, 0);
         assertThat(findings.isWorse(other, 0, 0)).isFalse();
     }
+
+    @Test
+    void differencesOfRoundOffAreNone() {
+        CompareFindings findings = compared(RideMeasure.SEAT_RMS, 3.13, 3.13 + 3e-14, x -> x * (1 + 1e-14));
+
+        assertThat(findings.best(0, 0)).as("neither is better").isEqualTo(-1);
+        assertThat(findings.isSame(0, 0)).isTrue();
+        assertThat(findings.isTied(0, 0)).isFalse();
+        assertThat(compared(RideMeasure.SEAT_RMS, 3.13, 3.13, x -> x * (1 + 1e-6))
+                        .best(0, 0))
+                .as("a millionth is a difference")
+                .isZero();
+    }
+
+    @Test
+    void drawsThatNotAllThingsCouldRideAreNotCountedAsUsed() {
+        CompareFindings findings = compared(RideMeasure.SEAT_RMS, 1, 2, x -> x < 10.4 ? x + 0.01 : Double.NaN);
+
+        assertThat(findings.used(0, 0))
+                .isEqualTo(findings.spread(1, 0, 0).count())
+                .isLessThan(DRAWS);
+    }
 }

@@ -109,4 +109,16 @@ class SearchReadingTest {
         assertThat(reading.keeps()).isFalse();
         assertThat(reading.binding()).isEmpty();
     }
+
+    @Test
+    void anAnswerWithinAHundredthOverTheWholeRangeIsFlat() {
+        SearchReading flat = reading(x -> 4.37 + 0.008 * x, x -> 4, 21);
+        SearchReading half = reading(x -> 4.37 + 0.08 * x, x -> 4, 21);
+        SearchReading steep = reading(x -> 4.37 + 8 * x, x -> 4, 21);
+
+        assertThat(flat.isFlat(0)).isTrue();
+        assertThat(half.isFlat(0)).isFalse();
+        assertThat(half.isBroad(0)).isTrue();
+        assertThat(steep.isBroad(0)).isFalse();
+    }
 }
