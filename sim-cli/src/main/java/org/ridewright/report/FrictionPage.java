@@ -49,8 +49,7 @@ public final class FrictionPage {
         page.put("draws", lab.tradeOff().draws());
         page.put("uncertain", lab.tradeOff().uncertain());
         page.put(
-                "answers",
-                FrictionWords.summary(lab).stream().map(Unbroken::of).toList());
+                "answers", FrictionWords.summary(lab).stream().map(Unbroken::of).toList());
         List<Map<String, Object>> parts = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
             parts.add(part(lab, FrictionWords.sections(lab).get(i), groups.get(i), drawn));

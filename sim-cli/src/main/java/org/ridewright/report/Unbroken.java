@@ -7,8 +7,9 @@ import java.util.regex.Pattern;
 final class Unbroken {
     private static final String TIE = "\u00a0";
     private static final Pattern SIGN = Pattern.compile("([×±]) (?=\\d)");
-    private static final Pattern UNIT = Pattern.compile("(?<=\\d) "
-            + "(?=(?:%|°|(?:[kcm]?m|kg|[kM]?N|s|k?Hz|J|m?rad|[kM]Pa|deg|in|ft|lb|lbf|cwt|st|mph|km/h|m/s|cycles?|draws?)(?![\\p{L}\\d])))");
+    private static final Pattern UNIT = Pattern.compile(
+            "(?<=\\d) "
+                    + "(?=(?:%|°|(?:[kcm]?m|kg|[kM]?N|s|k?Hz|J|m?rad|[kM]Pa|deg|in|ft|lb|lbf|cwt|st|mph|km/h|m/s|cycles?|draws?)(?![\\p{L}\\d])))");
 
     private Unbroken() {}
 

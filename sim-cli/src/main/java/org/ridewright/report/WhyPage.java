@@ -26,8 +26,7 @@ public final class WhyPage {
         page.put("ride", basis.ride());
         page.put("load", basis.load());
         page.put(
-                "answers",
-                WhyWords.summary(findings).stream().map(Unbroken::of).toList());
+                "answers", WhyWords.summary(findings).stream().map(Unbroken::of).toList());
         page.put(
                 "sections",
                 WhyWords.sections(findings).stream()
