@@ -50,7 +50,7 @@ final class ChangeWords {
         return value == 0 ? "the same" : number(e, value) + unit + " " + side;
     }
 
-    /** With as many decimals as the greatest of the three needs for two digits; smaller ones that would be nought keep one digit. */
+    /** With as many decimals as the greatest of the three needs for two digits, whole from 100 on; smaller ones that would be nought keep one digit. */
     private static String number(Estimate e, double value) {
         double greatest = DoubleStream.of(e.value(), e.low(), e.high())
                 .map(Math::abs)
@@ -60,6 +60,6 @@ final class ChangeWords {
         double size = Math.abs(value);
         int decimals = Math.max(0, 1 - (int) Math.floor(Math.log10(Math.max(greatest, 1e-12))));
         boolean vanishes = size > 0 && size < 0.5 * Math.pow(10, -decimals);
-        return vanishes ? Numbers.of(size, 1) : greatest >= 100 ? Numbers.of(size, 2) : Numbers.fixed(size, decimals);
+        return vanishes ? Numbers.of(size, 1) : size >= 1000 ? Numbers.of(size, 3) : Numbers.fixed(size, decimals);
     }
 }
