@@ -1,7 +1,9 @@
 package org.ridewright.io;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.ridewright.vehicle.check.NearestWord;
@@ -59,14 +61,15 @@ public enum FileKind {
         });
     }
 
-    /** Whether a file can be read and is of a kind. */
-    static boolean is(Path file, FileKind kind) {
+    /** Whether a file is of a kind, or may be once it can be read. */
+    static boolean mayBe(Path file, FileKind kind) {
         try {
             return told(TreeFile.read(file, new Reading(file.toString())))
                     .filter(told -> told == kind)
                     .isPresent();
         } catch (InputException unreadable) {
-            return false;
+            return Files.isRegularFile(file)
+                    && file.toString().toLowerCase(Locale.ROOT).matches(".*\\.(ya?ml|json)");
         }
     }
 

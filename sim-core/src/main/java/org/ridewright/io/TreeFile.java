@@ -34,7 +34,7 @@ final class TreeFile {
 
     /** The same of a file that should be of one kind; another that could have been meant is of that kind too. */
     static Node read(Path file, Reading reading, FileKind wanted) {
-        return read(file, reading, near -> FileKind.is(near, wanted));
+        return read(file, reading, near -> FileKind.mayBe(near, wanted));
     }
 
     private static Node read(Path file, Reading reading, Predicate<Path> meant) {
