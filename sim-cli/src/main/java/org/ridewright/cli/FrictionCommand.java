@@ -38,7 +38,7 @@ import picocli.CommandLine.Spec;
         description = {
             "Finds what the dry friction of a vehicle's springs does: load–deflection loops, ring-downs oiled, as written and rusted, motion over a "
                     + "sinusoidal road, and what more or less friction makes of a plank and of gravel, with the best where there is one.",
-            "Writes report, figures and numbers into a folder. It rides several hundred times: about a minute on two cores."
+            "Writes report, figures and numbers into a folder. It rides some three thousand times: a minute or two on two cores."
         },
         mixinStandardHelpOptions = true,
         sortOptions = false)
@@ -91,7 +91,8 @@ final class FrictionCommand implements Callable<Integer> {
     @Option(
             names = "--draws",
             paramLabel = "N",
-            description = "Draws of vehicle and road, from which intervals come; ${DEFAULT-VALUE} unless stated.",
+            description =
+                    "Draws of vehicle and road, from which intervals come, up to 200; 1 for none; ${DEFAULT-VALUE} unless stated.",
             defaultValue = "" + TradeOff.USUAL_DRAWS)
     private int draws;
 

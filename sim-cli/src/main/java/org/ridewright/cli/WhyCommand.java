@@ -110,7 +110,8 @@ final class WhyCommand implements Callable<Integer> {
             names = "--draws",
             paramLabel = "N",
             defaultValue = "24",
-            description = "How many vehicles are drawn within the tolerances; ${DEFAULT-VALUE} unless stated.")
+            description =
+                    "How many vehicles are drawn within the tolerances, at least 20; ${DEFAULT-VALUE} unless stated.")
     private int draws;
 
     @Option(
@@ -246,7 +247,7 @@ final class WhyCommand implements Callable<Integer> {
         List<Question> questions =
                 ASKED.stream().map(m -> new Question(m, Optional.empty())).toList();
         Path journal = StudyJournals.beside(target).of(Part.WHOLE);
-        String ground = String.join("", new Version().getVersion()) + ASKED;
+        String ground = String.join("", new Version().getVersion()) + " " + ProgramDigest.ofThis() + " " + ASKED;
         try (KeptRides kept = KeptRides.open(journal, "why " + name, ground);
                 RunWatch watch = new RunWatch(spec.commandLine())) {
             return WhyRun.run(rides, questions, draws, whole, watch.progress(), kept, watch.stop());

@@ -52,7 +52,7 @@ final class BandWords {
         if (lower + higher < all) {
             parts.add("elsewhere not told apart");
         }
-        return StudyAnswer.listed(parts);
+        return Listed.of(parts);
     }
 
     private long count(int side) {
@@ -95,6 +95,6 @@ final class BandWords {
                                         + Question.spoken(bands.get(last)));
             }
         }
-        return StudyAnswer.listed(all);
+        return Listed.of(all);
     }
 }

@@ -91,7 +91,7 @@ final class ForcedFigures {
     private static void addMarks(
             List<Series> series, String name, ForcedResponse.Curve curve, boolean lifting, Tone tone) {
         List<ForcedPoint> shown = curve.simulated().stream()
-                .filter(p -> p.settled() && p.leaves() == lifting && p.harmonic() > LEAST_RATIO)
+                .filter(p -> p.settled() && p.liftsOff() == lifting && p.harmonic() > LEAST_RATIO)
                 .toList();
         if (!shown.isEmpty()) {
             series.add(new Series(

@@ -117,7 +117,7 @@ public final class FrictionMetricsJson {
                 JsonNumbers.put(point, "body over road, first harmonic", p.harmonic());
                 JsonNumbers.put(point, "body over road, half of greatest less least", p.amplitude());
                 JsonNumbers.put(point, "share of time locked", p.locked());
-                point.put("steady", p.settled()).put("lifts off or meets a stop", p.leaves());
+                point.put("steady", p.settled()).put("lifts off or meets a stop", p.liftsOff());
                 if (p.hasFailed()) {
                     point.put("left out", p.failed());
                 }

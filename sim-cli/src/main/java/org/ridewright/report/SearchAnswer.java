@@ -90,6 +90,6 @@ final class SearchAnswer {
                 .toList();
         return binding.isEmpty()
                 ? "no limit"
-                : (binding.size() == 1 ? "the limit on " : "the limits on ") + SearchWords.listed(binding);
+                : (binding.size() == 1 ? "the limit on " : "the limits on ") + Listed.of(binding);
     }
 }

@@ -162,7 +162,7 @@ final class SearchSummary {
 
     /** What a run breaks, with its values. */
     private String listed(SearchRun.Step step) {
-        return SearchWords.listed(reading.broken(step).stream()
+        return Listed.of(reading.broken(step).stream()
                 .map(l -> {
                     Limit limit = method.limits().get(l);
                     Question question = words.question(limit.asked());
@@ -191,7 +191,7 @@ final class SearchSummary {
             SearchReading.Span span = reading.alike(f);
             spans.add(factor.name() + " from " + SearchWords.span(factor, span));
         }
-        return "Within 1 % of that answer: " + SearchWords.listed(spans)
+        return "Within 1 % of that answer: " + Listed.of(spans)
                 + (method.factors().size() == 1
                         ? ", by straight lines between the runs."
                         : ", each by itself among the runs: " + reading.looks().size()

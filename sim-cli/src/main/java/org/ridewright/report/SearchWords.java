@@ -2,7 +2,6 @@ package org.ridewright.report;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.List;
 import java.util.stream.IntStream;
 import org.ridewright.study.Asked;
 import org.ridewright.study.Factor;
@@ -64,12 +63,12 @@ final class SearchWords {
     }
 
     String limits() {
-        return listed(method.limits().stream().map(this::limit).toList());
+        return Listed.of(method.limits().stream().map(this::limit).toList());
     }
 
     /** {@code friction × 0.54}, all values that vary. */
     String place(SearchRun.Step step) {
-        return listed(IntStream.range(0, method.factors().size())
+        return Listed.of(IntStream.range(0, method.factors().size())
                 .mapToObj(f -> method.factors().get(f).name() + " " + spoken(step, f))
                 .toList());
     }
@@ -87,12 +86,5 @@ final class SearchWords {
         int unit = high.lastIndexOf(' ');
         boolean shared = !factor.isMultiple() && unit > 0 && low.endsWith(high.substring(unit));
         return (shared ? low.substring(0, low.lastIndexOf(' ')) : low) + " to " + high;
-    }
-
-    static String listed(List<String> words) {
-        int last = words.size() - 1;
-        return last < 0
-                ? ""
-                : last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 }

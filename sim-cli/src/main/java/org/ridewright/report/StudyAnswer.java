@@ -181,9 +181,9 @@ final class StudyAnswer {
                 .filter(th -> Double.isFinite(tries.value(th, t, q).value()))
                 .count();
         if (like.size() == answered - 1 && answered > 1) {
-            return "none: the answer is flat, " + level(best) + " cannot be told from " + listed(like);
+            return "none: the answer is flat, " + level(best) + " cannot be told from " + Listed.of(like);
         }
-        return like.isEmpty() ? level(best) : level(best) + ", which cannot be told from " + listed(like);
+        return like.isEmpty() ? level(best) : level(best) + ", which cannot be told from " + Listed.of(like);
     }
 
     /** Which neighbours cannot be told from the best; empty if all can. */
@@ -274,7 +274,7 @@ final class StudyAnswer {
             boolean alike = i > 0 && tries.isDrawn() && tries.isLike(sorted.get(i - 1), sorted.get(i), t, q);
             parts.add(name(sorted.get(i)) + " " + (alike ? value.replaceFirst("\\)?$", "; not clearly more)") : value));
         }
-        return parts.isEmpty() ? NOTHING : listed(parts);
+        return parts.isEmpty() ? NOTHING : Listed.of(parts);
     }
 
     private String name(int thing) {
@@ -306,14 +306,8 @@ final class StudyAnswer {
 
     private static void add(List<String> parts, String what, List<String> tests, int all) {
         if (!tests.isEmpty()) {
-            parts.add(what + (tests.size() == all ? " in every test" : " for " + listed(tests)));
+            parts.add(what + (tests.size() == all ? " in every test" : " for " + Listed.of(tests)));
         }
-    }
-
-    /** With commas, and an "and" before the last. */
-    static String listed(List<String> words) {
-        int last = words.size() - 1;
-        return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
     /** What tells a ride test from the others. */

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.ridewright.figure.FigureFiles;
 import org.ridewright.study.CompareFindings;
 import org.ridewright.study.Correlated;
+import org.ridewright.study.Draws;
 import org.ridewright.study.Factor;
 import org.ridewright.study.Findings;
 import org.ridewright.study.IndexFindings;
@@ -66,8 +67,7 @@ public final class StudyPage {
         failed.forEach(step -> reasons.add(step.reason()));
         model.put("reasons", reasons.commonest(1));
         SearchWords words = new SearchWords(study);
-        String names =
-                SearchWords.listed(method.factors().stream().map(Factor::name).toList());
+        String names = Listed.of(method.factors().stream().map(Factor::name).toList());
         String what = words.titled(
                 method.sought().asked(), result.way().get(0).outcome().tests().size());
         model.put(
@@ -141,7 +141,7 @@ public final class StudyPage {
                 .map(Question::family)
                 .distinct()
                 .toList();
-        String answers = StudyAnswer.listed(asked);
+        String answers = Listed.of(asked);
         if (findings instanceof SweepFindings sweep) {
             return "How " + answers + (asked.size() == 1 ? " depends on " : " depend on ")
                     + String.join(
@@ -152,13 +152,13 @@ public final class StudyPage {
                                     .toList())
                     + ".";
         } else if (findings instanceof CompareFindings compare) {
-            return "How " + StudyAnswer.listed(compare.things()) + " compare in " + answers + ".";
+            return "How " + Listed.of(compare.things()) + " compare in " + answers + ".";
         } else if (findings instanceof UncertaintyFindings uncertainty) {
             return "How well " + answers + " can be known, "
                     + uncertainty.method().uncertain().paths().size()
                     + " values being uncertain as their tolerances say ("
                     + uncertainty.method().draws() + " draws, "
-                    + uncertainty.method().kind().word() + ").";
+                    + (uncertainty.method().kind() == Draws.Kind.SOBOL ? "Sobol' points" : "Latin hypercube") + ").";
         } else if (findings instanceof ScreeningFindings screening) {
             return "Which of " + screening.factors().size() + " values move " + answers + " most ("
                     + screening.trajectories() + " trajectories).";
@@ -178,7 +178,7 @@ public final class StudyPage {
                 .limit(MOST_PAIRS)
                 .map(c -> c.one() + " with " + c.other() + " (" + Numbers.of(c.correlation(), 2) + ")")
                 .toList();
-        return "CORRELATION IS IGNORED: values are varied independently, although these were calibrated together and are correlated: "
+        return "Correlation is ignored: values are varied independently, although these were calibrated together and are correlated: "
                 + String.join("; ", pairs)
                 + (correlated.size() > pairs.size()
                         ? "; and " + (correlated.size() - pairs.size()) + " more pairs"

@@ -149,13 +149,8 @@ final class TradeWords {
     }
 
     private static String speeds(List<BestBand> alike) {
-        return listed(
+        return Listed.of(
                 alike.stream().map(b -> TradeFigures.speed(b.line().speed())).toList());
-    }
-
-    private static String listed(List<String> words) {
-        int last = words.size() - 1;
-        return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
     /** Whether one friction serves every speed, and whether that as written does, counted draw by draw. */
@@ -229,6 +224,6 @@ final class TradeWords {
 
     /** Speeds of the rides in words. */
     static String speeds(TradeOff trade) {
-        return listed(trade.speeds().stream().map(TradeFigures::speed).toList());
+        return Listed.of(trade.speeds().stream().map(TradeFigures::speed).toList());
     }
 }

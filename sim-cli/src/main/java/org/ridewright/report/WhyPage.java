@@ -9,7 +9,6 @@ import org.ridewright.figure.FigureFiles;
 import org.ridewright.study.Question;
 import org.ridewright.uncertainty.Interval;
 import org.ridewright.why.Contribution;
-import org.ridewright.why.Swap;
 import org.ridewright.why.WhyFindings;
 
 /** The page of {@code why}. One file that needs no other. */
@@ -62,12 +61,8 @@ public final class WhyPage {
 
     private static List<List<String>> swaps(WhyFindings findings) {
         return findings.swaps().stream()
-                .map(s -> List.of(s.name(), s.alternative(), changes(s)))
+                .map(s -> List.of(s.name(), s.alternative(), s.words()))
                 .toList();
-    }
-
-    private static String changes(Swap swap) {
-        return swap.words();
     }
 
     private static List<List<String>> rows(WhyFindings findings) {

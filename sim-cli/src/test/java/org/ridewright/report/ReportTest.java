@@ -93,7 +93,9 @@ class ReportTest {
         FigureFiles files = new FigureWriter().files(figure);
         String page = HtmlReport.render(GATE.scenario(), GATE.results(), List.of(files));
         assertThat(page)
-                .contains(files.svg().strip(), "<figcaption>" + Unbroken.of(figure.caption()).replace("'", "&#39;"));
+                .contains(
+                        files.svg().strip(),
+                        "<figcaption>" + Unbroken.of(figure.caption()).replace("'", "&#39;"));
     }
 
     @Test

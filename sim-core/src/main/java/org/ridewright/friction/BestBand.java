@@ -83,21 +83,21 @@ public record BestBand(TradeLine line, List<Band> bands, Spread best, Spread fro
     }
 
     private static Verdict verdict(List<Band> bands, double most) {
-        double all = bands.size();
-        double begins = bands.stream().filter(b -> b.from() > 0).count() / all;
-        double stops = bands.stream().filter(b -> b.to() < most).count() / all;
-        double flat =
-                bands.stream().filter(b -> b.from() <= 0 && b.to() >= most).count() / all;
-        if (flat > 0.5) {
+        int all = bands.size();
+        int enough = agreeing(all);
+        long begins = bands.stream().filter(b -> b.from() > 0).count();
+        long stops = bands.stream().filter(b -> b.to() < most).count();
+        long flat = bands.stream().filter(b -> b.from() <= 0 && b.to() >= most).count();
+        if (2 * flat > all) {
             return Verdict.FLAT;
         }
-        if (begins >= AGREED && stops >= AGREED) {
+        if (begins >= enough && stops >= enough) {
             return Verdict.BETWEEN;
         }
-        if (stops >= AGREED && begins <= 1 - AGREED) {
+        if (stops >= enough && all - begins >= enough) {
             return Verdict.LESS;
         }
-        if (begins >= AGREED && stops <= 1 - AGREED) {
+        if (begins >= enough && all - stops >= enough) {
             return Verdict.MORE;
         }
         return Verdict.OPEN;

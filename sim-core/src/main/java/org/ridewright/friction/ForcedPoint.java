@@ -8,7 +8,7 @@ package org.ridewright.friction;
  * @param amplitude half of greatest less least over the road's amplitude
  * @param locked share of the time during which every spring that rubs is locked
  * @param settled whether one stretch of cycles was like the one before
- * @param leaves whether for a moment something that only pushes was off, or a stop or helper touched that does not at rest, or the other way about
+ * @param liftsOff whether for a moment something that only pushes was off, or a stop or helper touched that does not at rest, or the other way about
  * @param failed why there is no such motion, when all numbers are NaN; empty where there is
  */
 public record ForcedPoint(
@@ -17,7 +17,7 @@ public record ForcedPoint(
         double amplitude,
         double locked,
         boolean settled,
-        boolean leaves,
+        boolean liftsOff,
         String failed) {
     /** None: the simulation gave up. */
     static ForcedPoint none(double frequency, String reason) {

@@ -83,7 +83,7 @@ public record ForcedResponse(
             for (int i = 0; i < curve.simulated().size(); i++) {
                 ForcedPoint point = curve.simulated().get(i);
                 double share = Math.abs(curve.balancedAt(i) / point.harmonic() - 1);
-                if (point.settled() && !point.leaves() && point.locked() < 1 && Double.isFinite(share)) {
+                if (point.settled() && !point.liftsOff() && point.locked() < 1 && Double.isFinite(share)) {
                     departures.add(new Departure(share, curve.amplitude(), point.frequency()));
                 }
             }
@@ -104,7 +104,7 @@ public record ForcedResponse(
             double[] balanced = new double[fine.length];
             for (int i = 0; i < fine.length; i++) {
                 Steady at = steady.get(i);
-                balanced[i] = !at.leaves() && at.settled()
+                balanced[i] = !at.liftsOff() && at.settled()
                         ? FrequencyResponse.of(row, at.coordinates()).norm()
                         : Double.NaN;
             }

@@ -40,9 +40,9 @@ public final class HarmonicBalance {
      *
      * @param coordinates over the road's amplitude; not to be modified
      * @param settled whether amplitudes and friction agree
-     * @param leaves whether something that only pushes would be pulled: what follows from here on is no motion of this vehicle
+     * @param liftsOff whether something that only pushes would be pulled: what follows from here on is no motion of this vehicle
      */
-    public record Steady(double frequency, Complex[] coordinates, boolean settled, boolean leaves) {}
+    public record Steady(double frequency, Complex[] coordinates, boolean settled, boolean liftsOff) {}
 
     /**
      * Motions at rising frequencies, each sought from the one before.
@@ -75,17 +75,17 @@ public final class HarmonicBalance {
                     amplitudes[i] += taken * (found - amplitudes[i]);
                 }
                 if (change < SETTLED * amplitude) {
-                    return new Steady(frequency, q, true, leaves(response, q, omega));
+                    return new Steady(frequency, q, true, liftsOff(response, q, omega));
                 }
             }
             System.arraycopy(before, 0, amplitudes, 0, before.length);
         }
         FrequencyResponse last = new FrequencyResponse(model, friction.at(amplitudes, omega), input);
         Complex[] q = last.at(frequency);
-        return new Steady(frequency, q, false, leaves(last, q, omega));
+        return new Steady(frequency, q, false, liftsOff(last, q, omega));
     }
 
-    private boolean leaves(FrequencyResponse response, Complex[] q, double omega) {
+    private boolean liftsOff(FrequencyResponse response, Complex[] q, double omega) {
         List<Element> elements = sliding.equations().elements();
         for (int e = 0; e < elements.size(); e++) {
             double at = sliding.rest().compression()[e];

@@ -121,7 +121,7 @@ public record ModalAnalysis(
         boolean rubs = !new FrictionElements(LinearModel.of(model, Condition.SLIDING)).none();
         for (double amplitude : rubs ? settings.amplitudes() : List.<Double>of()) {
             List<Steady> steady = new HarmonicBalance(model, both, amplitude).at(frequencies());
-            int leaves = (int) steady.stream().takeWhile(s -> !s.leaves()).count();
+            int leaves = (int) steady.stream().takeWhile(s -> !s.liftsOff()).count();
             List<Complex[]> motions = steady.stream()
                     .map(s -> s.settled() ? s.coordinates() : none(s.coordinates().length))
                     .toList();

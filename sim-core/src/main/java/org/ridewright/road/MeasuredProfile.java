@@ -94,7 +94,14 @@ public final class MeasuredProfile {
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, Arrays.hashCode(stations));
+        return Objects.hash(name, Arrays.hashCode(stations), Arrays.deepHashCode(heights));
+    }
+
+    /** Every value to its last bit, as records have it: rides are told apart by the words of what they rode over. */
+    @Override
+    public String toString() {
+        return "MeasuredProfile[name=" + name + ", stations=" + Arrays.toString(stations) + ", heights="
+                + Arrays.deepToString(heights) + "]";
     }
 
     private int known(int track) {

@@ -18,7 +18,9 @@ import org.hipparchus.transform.TransformType;
  * (Parseval). More than {@value #LONGEST} samples are taken in pieces, whose energies are added.
  *
  * <p>A steady tone of a band narrower than {@value #NEEDED_LINES} fs/n leaks into the neighbours, wherefore such bands are left out. What is cut
- * off at an end with a height of a leaks a mean square of about {@code a²/(π² f n/fs)} into all above f.
+ * off at an end with a height of a leaks a mean square of about {@code a²/(2π² f n/fs)} into all above f.
+ *
+ * <p>Source: Parseval's theorem; bands of ISO 266; the leak from the spectrum {@code a/(2π f)} of a step of a (all from memory).
  *
  * <p>Compare {@link ThirdOctaveSpectrum}: the same bands of Welch's estimate, which looks least at the ends of the window and therefore not at events.
  */

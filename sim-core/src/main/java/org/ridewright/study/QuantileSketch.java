@@ -7,7 +7,7 @@ import org.ridewright.math.Quantiles;
 
 /**
  * Quantiles of numbers that come one by one ({@link Quantiles}), in memory that grows with the logarithm of their count alone. Exact
- * up to {@value #ROOM} numbers, which take no more room than there are of them;
+ * below {@value #ROOM} numbers, which take no more room than there are of them;
  * beyond that each full layer is sorted and every other number, the odd and the even ones in turn, goes on to the next layer with twice the weight,
  * so that a quantile's share is off by less than {@code log₂(n/ROOM)/ROOM}.
  *

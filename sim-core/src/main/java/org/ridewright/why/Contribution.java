@@ -14,9 +14,6 @@ public record Contribution(double asWritten, double[] draws) {
     /** Changes smaller than this are none (a part). */
     public static final double NOTHING = 0.01;
 
-    /** Left out at either end of an interval. */
-    private static final double TAIL = 0.05;
-
     /** What can be said of its sign. */
     public enum Verdict {
         /** Within one per cent of nothing in nine of ten draws. */
@@ -54,16 +51,7 @@ public record Contribution(double asWritten, double[] draws) {
         if (!hasInterval()) {
             return new Interval(Double.NaN, Double.NaN, Double.NaN);
         }
-        double[] sorted = draws.clone();
-        Arrays.sort(sorted);
-        return new Interval(quantile(sorted, TAIL), quantile(sorted, 0.5), quantile(sorted, 1 - TAIL));
-    }
-
-    private static double quantile(double[] sorted, double p) {
-        double place = Math.max(0, Math.min(sorted.length - 1, p * (sorted.length + 1) - 1));
-        int below = (int) place;
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        return Interval.of(draws.clone());
     }
 
     /** What can be said of it; nothing where there is no interval. */

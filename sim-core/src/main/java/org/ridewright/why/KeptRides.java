@@ -2,17 +2,14 @@ package org.ridewright.why;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 import org.ridewright.ride.Scenario;
+import org.ridewright.study.Digest;
 import org.ridewright.study.Journal;
 import org.ridewright.study.Outcome;
 
@@ -21,7 +18,7 @@ import org.ridewright.study.Outcome;
  * every bit of every value, asked the same by the same program.
  */
 public final class KeptRides implements AutoCloseable {
-    private static final int KEY_BYTES = 8;
+    private static final int KEY_DIGITS = 16;
 
     /** Rides after which the journal is forced to the disk. */
     private static final int BETWEEN = 32;
@@ -87,13 +84,7 @@ public final class KeptRides implements AutoCloseable {
 
     /** Descriptions are records, whose words hold every value to its last bit. */
     private String key(Scenario scenario) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            digest.update((ground + '\0' + scenario).getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest.digest(), 0, KEY_BYTES);
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException("every Java has SHA-256", impossible);
-        }
+        return new Digest().put(ground).put(scenario.toString()).hex().substring(0, KEY_DIGITS);
     }
 
     @Override

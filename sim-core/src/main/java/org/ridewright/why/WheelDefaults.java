@@ -19,13 +19,17 @@ public final class WheelDefaults {
 
     private static final String FOOTPRINT = "footprint";
     private static final Pattern DIAMETER = Pattern.compile("axles\\[[^]]+]\\.wheels?\\.diameter");
-    private static final Pattern HEIGHT =
-            Pattern.compile("axles\\[[^]]+](\\.springs.*|\\.roll axis height)|body\\.(pitch axis|spring mount height)");
-    private static final Pattern TYRE = Pattern.compile("axles\\[[^]]+]\\.wheels?\\.(footprint|tyre|path)");
+    /** Of the axle in the place of %s; a whole group of springs brings its own mounts. */
+    private static final String HEIGHT =
+            "axles\\[(?:\\*|%s)](\\.springs(\\[[^]]+])?(\\.mount height)?|\\.roll axis height)|body\\.(pitch axis|spring mount height)";
+
+    private static final String TYRE = "axles\\[(?:\\*|%s)]\\.wheels?\\.(footprint|tyre|path)";
+
+    /** @param unlessSaid paths with which a swap says otherwise */
+    private record Hold(Change change, Pattern unlessSaid) {}
 
     private final List<NamedValue> written;
-    private final List<Change> heights = new ArrayList<>();
-    private final List<Change> footprints = new ArrayList<>();
+    private final List<Hold> holds = new ArrayList<>();
 
     /** @param written values of the vehicle's file */
     public WheelDefaults(Vehicle vehicle, List<NamedValue> written) {
@@ -33,25 +37,26 @@ public final class WheelDefaults {
         for (int a = 0; a < vehicle.axles().size(); a++) {
             Axle axle = vehicle.axles().get(a);
             String of = " of " + wheels(a) + ".diameter";
+            Pattern height = ofAxle(HEIGHT, a, axle);
             if (axle.springs().stream().allMatch(s -> s.mountHeight().isEmpty())) {
                 if (!axle.springs().isEmpty()) {
-                    heights.add(new Change("axles[" + a + "].springs[0].mount height", CENTRE + of));
+                    hold("axles[" + a + "].springs[0].mount height", CENTRE + of, height);
                 } else if (axle.rollAxisHeight().isEmpty()) {
-                    heights.add(new Change("axles[" + a + "].roll axis height", CENTRE + of));
+                    hold("axles[" + a + "].roll axis height", CENTRE + of, height);
                 }
             }
             if (a == 0
                     && axle.springs().isEmpty()
                     && !isWritten("body.pitch axis")
                     && !isWritten("body.spring mount height")) {
-                heights.add(new Change("body.pitch axis", CENTRE + of));
+                hold("body.pitch axis", CENTRE + of, height);
             }
             boolean stands =
                     axle.wheel().path() == PathKind.FOOTPRINT || axle.wheel().path() == PathKind.DISC_AND_FOOTPRINT;
             if (stands && axle.wheel().tyre() == Tyre.PNEUMATIC && !says(a, FOOTPRINT)) {
                 double share = axle.wheel().footprintLength().orElseThrow().value()
                         / axle.wheel().diameter().value();
-                footprints.add(new Change(wheels(a) + "." + FOOTPRINT, share + of));
+                hold(wheels(a) + "." + FOOTPRINT, share + of, ofAxle(TYRE, a, axle));
             }
         }
     }
@@ -62,13 +67,20 @@ public final class WheelDefaults {
             return swap;
         }
         List<Change> changes = new ArrayList<>(swap.changes());
-        if (!changes(swap, HEIGHT)) {
-            changes.addAll(heights);
-        }
-        if (!changes(swap, TYRE)) {
-            changes.addAll(footprints);
-        }
+        holds.stream()
+                .filter(hold -> !changes(swap, hold.unlessSaid()))
+                .map(Hold::change)
+                .forEach(changes::add);
         return new Swap(swap.name(), swap.alternative(), changes);
+    }
+
+    private void hold(String path, String text, Pattern unlessSaid) {
+        holds.add(new Hold(new Change(path, text), unlessSaid));
+    }
+
+    /** Paths of one axle, by its place or its name, or of all. */
+    private static Pattern ofAxle(String paths, int place, Axle axle) {
+        return Pattern.compile(paths.replace("%s", place + "|" + Pattern.quote(axle.name())));
     }
 
     private static boolean changes(Swap swap, Pattern path) {

@@ -59,6 +59,16 @@ class BestBandTest {
         double[][] draws = same(10, 2, 1.2, 1, 1.5);
         draws[4] = new double[] {1, 1.2, 1.4, 1.6};
         assertThat(band(draws).verdict()).isEqualTo(Verdict.BETWEEN);
+        for (int n : new int[] {10, 20, 40, 50}) {
+            double[][] rising = same(n, 1, 1.2, 1.4, 1.6);
+            double[][] falling = same(n, 1.6, 1.4, 1.2, 1);
+            for (int d = 0; d < n / 10; d++) {
+                rising[d] = new double[] {2, 1.2, 1, 1.5};
+                falling[d] = new double[] {2, 1.2, 1, 1.5};
+            }
+            assertThat(band(rising).verdict()).isEqualTo(Verdict.LESS);
+            assertThat(band(falling).verdict()).isEqualTo(Verdict.MORE);
+        }
     }
 
     @Test

@@ -48,7 +48,7 @@ class LockThresholdTest {
         int compared = 0;
         for (int i = 0; i < curve.simulated().size(); i++) {
             ForcedPoint point = curve.simulated().get(i);
-            if (point.settled() && !point.leaves() && Double.isFinite(curve.balancedAt(i))) {
+            if (point.settled() && !point.liftsOff() && Double.isFinite(curve.balancedAt(i))) {
                 assertThat(curve.balancedAt(i) / point.harmonic()).isCloseTo(1, within(0.08));
                 compared++;
             }

@@ -96,12 +96,12 @@ class FrequencyResponseTest {
             Complex[] locked =
                     new FrequencyResponse(model, LinearModel.of(model, Condition.LOCKED), input).at(frequencies[i]);
             same(low.get(i).coordinates(), locked);
-            assertThat(low.get(i).leaves()).isFalse();
+            assertThat(low.get(i).liftsOff()).isFalse();
             Complex sliding = response(model, input, frequencies[i])[0];
             assertThat(high.get(i).coordinates()[0].subtract(sliding).norm()).isLessThan(0.03 * (0.1 + sliding.norm()));
             assertThat(high.get(i).settled()).isTrue();
         }
-        assertThat(high.get(frequencies.length - 1).leaves()).isTrue();
+        assertThat(high.get(frequencies.length - 1).liftsOff()).isTrue();
     }
 
     /** Amplitude-dependent frequency runs from the locked to the sliding one, and friction takes most in between. */

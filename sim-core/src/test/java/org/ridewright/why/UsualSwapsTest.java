@@ -137,6 +137,17 @@ class UsualSwapsTest {
         Swap lifted = Swap.parse(
                 "wheel size: axles[*].wheels.diameter = 0.9 m; axles[*].springs[0].mount height = 0.6 m; axles[*].wheels.footprint = 0.2 m");
         assertThat(defaults.held(lifted)).isEqualTo(lifted);
+        // what a swap says of other things, or of one axle, leaves the rest held
+        int held = larger.changes().size() - 1;
+        assertThat(defaults.held(Swap.parse(
+                                "wheel size: axles[*].wheels.diameter = 0.7 m; axles[*].springs[*].rate = × 1.1"))
+                        .changes())
+                .hasSize(2 + held);
+        String first = document.asWritten().axles().get(0).name();
+        assertThat(defaults.held(Swap.parse("wheel size: axles[*].wheels.diameter = 0.7 m; axles[" + first
+                                + "].wheels.footprint = 0.2 m"))
+                        .changes())
+                .hasSize(2 + held - 1);
     }
 
     /** Half of 775 kg, and 50 kg of its own, on each wheel. */

@@ -17,6 +17,7 @@ import org.ridewright.io.SwapDocument;
 import org.ridewright.io.VehicleDocument;
 import org.ridewright.quantity.UnfitValueException;
 import org.ridewright.ride.Scenario;
+import org.ridewright.road.MeasuredProfile;
 import org.ridewright.study.Question;
 import org.ridewright.study.RideMeasure;
 import org.ridewright.study.Runs;
@@ -352,5 +353,14 @@ class WhyRunTest {
             WhyRun.run(rides, ASKED, 4, true, Runs.Progress.SILENT, kept, () -> false);
         }
         assertThat(Files.readAllLines(journal).size()).isEqualTo(1 + 2 * 5 * 4);
+    }
+
+    @Test
+    void profilesThatDifferInOneHeightAreToldApart() {
+        double[] stations = {0, 0.5, 1};
+        MeasuredProfile one = new MeasuredProfile("lane", stations, List.of(new double[] {0, 0.01, 0}));
+        MeasuredProfile other = new MeasuredProfile("lane", stations, List.of(new double[] {0, 0.03, 0}));
+        assertThat(one.toString()).isNotEqualTo(other.toString());
+        assertThat(one).isNotEqualTo(other).doesNotHaveSameHashCodeAs(other);
     }
 }
