@@ -151,14 +151,14 @@ public final class WhyWords {
         List<String> sentences = new ArrayList<>();
         for (Pair pair : pairs) {
             Contribution part = findings.interaction(t, 0, pair.i(), pair.j());
-            sentences.add(findings.swaps().get(pair.i()).name() + " and "
-                    + findings.swaps().get(pair.j()).name() + " by " + sized(part.interval()) + " "
-                    + (part.verdict() == Verdict.RAISES ? "higher" : "lower"));
+            sentences.add(findings.swaps().get(pair.i()).name() + " with "
+                    + findings.swaps().get(pair.j()).name() + " "
+                    + (part.verdict() == Verdict.RAISES ? "above" : "below") + " it by " + sized(part.interval()));
         }
         return sentences.isEmpty()
                 ? List.of()
-                : List.of("Exchanged together, some leave it elsewhere than the sum of each alone: "
-                        + String.join("; ", sentences) + " (of what it is now).");
+                : List.of("Exchanged together, some leave it elsewhere than the sum of what each does alone would: "
+                        + String.join("; ", sentences) + " of what it is now.");
     }
 
     /** Pairs by the size of their interaction, the largest first. */
