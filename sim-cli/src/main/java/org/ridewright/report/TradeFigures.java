@@ -79,6 +79,7 @@ final class TradeFigures {
             case WEIGHTED -> AxisSpec.of("Weighted acceleration", "m/s²");
             case PITCH_AFTER -> AxisSpec.of("Greatest pitch", "mrad");
             case CYCLES -> AxisSpec.of("Cycles", "");
+            case HEAVE_LEFT, PITCH_LEFT -> throw new IllegalArgumentException("not drawn: " + criterion.title());
             case LOCKED -> AxisSpec.of("Time locked", "%");
         };
     }
@@ -151,7 +152,7 @@ final class TradeFigures {
                 switch (criterion) {
                     case PITCH_AFTER -> "Greatest pitch once the last axle is down.";
                     case CYCLES ->
-                        "Cycles of heave or pitch once the last axle is down, for as far as 3 s go: swings of at least 2 mm or 2 mrad from turn to turn, without the tremor on held springs.";
+                        "Cycles of heave or pitch once the last axle is down, for as far as 3 s go: swings of at least 2 mm or 2 mrad from turn to turn, without what goes on on springs that friction holds." + HeldSwing.notAtRest(trade, lines);
                     default -> "Greatest vertical acceleration at %s.".formatted(trade.place());
                 };
         return Optional.of(beside(

@@ -78,7 +78,9 @@ final class TradeSummary {
                 : written.low() > none.high()
                         ? "friction lengthens the swinging"
                         : "the draws do not tell whether friction shortens the swinging";
-        return Optional.of("Behind a plank at %s %s: %s.".formatted(TradeFigures.speed(line.speed()), says, counted));
+        return Optional.of("Behind a plank at %s %s: %s.%s"
+                .formatted(
+                        TradeFigures.speed(line.speed()), says, counted, HeldSwing.notAtRest(trade, List.of(line))));
     }
 
     private String cycles(TradeLine.Spread spread) {

@@ -49,7 +49,8 @@ final class TradeWords {
                     case PITCH_AFTER -> "plank, pitch after";
                     case CYCLES -> "plank, cycles to rest";
                     case WEIGHTED -> line.road();
-                    case LOCKED -> "time locked";
+                    case LOCKED, HEAVE_LEFT, PITCH_LEFT ->
+                        line.criterion().title();
                 };
         return what + ", " + TradeFigures.speed(line.speed());
     }
@@ -80,7 +81,7 @@ final class TradeWords {
                             spread(b.from()),
                             spread(b.to()),
                             "%d of %d".formatted(b.draws(1), trade.draws()),
-                            verdict(b));
+                            verdict(b) + HeldSwing.beside(trade, b));
                 })
                 .toList();
     }
