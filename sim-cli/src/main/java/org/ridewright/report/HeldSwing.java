@@ -21,9 +21,11 @@ final class HeldSwing {
         return cycles.stream()
                 .flatMap(line -> says(trade, line).stream())
                 .findFirst()
-                .map(says -> " But the body is not at rest then: in the last second of the 3 s behind the plank it still swings by "
-                        + says + " on springs that friction holds. This is not counted, and this model hardly damps it; "
-                        + "leaves of a real pack, which let go one by one, do.")
+                .map(says ->
+                        " But the body is not at rest then: in the last second of the 3 s behind the plank it still swings by "
+                                + says
+                                + " on springs that friction holds. This is not counted, and this model hardly damps it; "
+                                + "leaves of a real pack, which let go one by one, still it.")
                 .orElse("");
     }
 
@@ -47,7 +49,8 @@ final class HeldSwing {
         int best = 0;
         double[] factors = band.line().factors();
         for (int i = 1; i < factors.length; i++) {
-            best = Math.abs(factors[i] - band.best().median()) < Math.abs(factors[best] - band.best().median())
+            best = Math.abs(factors[i] - band.best().median())
+                            < Math.abs(factors[best] - band.best().median())
                     ? i
                     : best;
         }

@@ -103,7 +103,7 @@ final class RingDownFigures {
             for (Rung rung : rungs(each)) {
                 Count count = rung.result().count();
                 if (count.isOnHeldSprings()) {
-                    held.add(RingDownWords.place(lab, each) + " " + rung.word());
+                    held.add(title(lab, each) + " " + rung.word());
                 } else if (!count.isHeld()) {
                     double[] x = new double[count.halfCycles()];
                     double[] y = new double[x.length];

@@ -22,8 +22,9 @@ final class RingDownWords {
     static Section of(FrictionLab lab) {
         List<String> paragraphs = new ArrayList<>();
         if (!lab.ringDowns().isEmpty()) {
-            paragraphs.add("Let go from %s mm, brake on: the table counts cycles until the body is at rest or friction holds every spring."
-                    .formatted(depth(lab)));
+            paragraphs.add(
+                    "Let go from %s mm, brake on: the table counts cycles until the body is at rest or friction holds every spring."
+                            .formatted(depth(lab)));
             paragraphs.add(shapes(lab));
         }
         return new Section("Let go", paragraphs);

@@ -309,12 +309,7 @@ final class LightRun {
                 SwingCounter counter = counters.get(i);
                 double cycles = comesToRest ? counter.cycles() : Double.NaN;
                 all.add(new Measured.Swing(
-                        names.get(i),
-                        units.get(i),
-                        counter.greatest(),
-                        counter.after(),
-                        cycles,
-                        counter.leftHeld()));
+                        names.get(i), units.get(i), counter.greatest(), counter.after(), cycles, counter.leftHeld()));
             }
             return all;
         }
