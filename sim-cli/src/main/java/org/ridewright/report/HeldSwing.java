@@ -38,7 +38,9 @@ final class HeldSwing {
                 .ifPresent(s -> each.add("%s with × %s".formatted(s, TradeWords.factor(cycles.factors()[most]))));
         return each.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Listed.of(each) + " (medians, at %s)".formatted(TradeFigures.speed(cycles.speed())));
+                : Optional.of(String.join(", ", each)
+                        + " (%sat %s)"
+                                .formatted(trade.draws() > 1 ? "medians, " : "", TradeFigures.speed(cycles.speed())));
     }
 
     /** Beside a verdict on cycles to rest; empty of other criteria, and where the least leaves nothing that would count. */

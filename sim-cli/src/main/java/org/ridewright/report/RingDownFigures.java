@@ -22,7 +22,13 @@ final class RingDownFigures {
     private RingDownFigures() {}
 
     static List<Figure> of(FrictionLab lab) {
-        return lab.ringDowns().isEmpty() ? List.of() : List.of(motions(lab), swings(lab));
+        if (lab.ringDowns().isEmpty()) {
+            return List.of();
+        }
+        boolean swings = lab.ringDowns().stream()
+                .flatMap(each -> rungs(each).stream())
+                .anyMatch(rung -> rung.result().count().slidingCycles() > 0);
+        return swings ? List.of(motions(lab), swings(lab)) : List.of(motions(lab));
     }
 
     private static String slug(FrictionLab lab, String what) {

@@ -72,8 +72,8 @@ final class TradeSummary {
         TradeLine line = lines.get(lines.size() / 2);
         TradeLine.Spread none = line.at(0);
         TradeLine.Spread written = line.at(line.written());
-        String counted = "%s cycles as written, %s without friction, of the 3 s that are ridden on"
-                .formatted(cycles(written), cycles(none));
+        String counted =
+                "%s cycles as written, %s without friction, counted for 3 s".formatted(cycles(written), cycles(none));
         String says = written.high() < none.low()
                 ? "friction shortens the swinging"
                 : written.low() > none.high()
