@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.ridewright.bounce.Count;
+import org.ridewright.bounce.TurningPoint;
 import org.ridewright.friction.BestBand;
 import org.ridewright.friction.BodyAlone;
 import org.ridewright.friction.ForcedPoint;
@@ -85,19 +86,44 @@ public final class FrictionMetricsJson {
                     one,
                     damper ? "damping over limit of friction (s/m)" : "friction over that as written",
                     rung.scale());
-            JsonNumbers.put(one, "cycles", count.cycles());
-            JsonNumbers.put(one, "ride frequency (Hz)", count.frequency().orElse(Double.NaN));
-            ArrayNode turns = one.putArray("turning points (" + count.motion().unit() + ")");
-            count.turningPoints().forEach(t -> turns.add(t.value()));
-            if (RingDownWords.hasShape(count)) {
-                one.put("swings shrink", count.decay().orElseThrow().shape().word());
-            } else {
-                one.putNull("swings shrink")
-                        .put(
-                                "why not",
-                                "fewer than four swings, which lie on a straight line as well as on an exponential");
-            }
+            swings(one, count);
         }
+    }
+
+    private static void swings(ObjectNode node, Count count) {
+        String unit = " (" + count.motion().unit() + ")";
+        boolean on = RingDownWords.swingsOn(count);
+        JsonNumbers.put(node, "cycles", count.slidingCycles());
+        JsonNumbers.put(node, "cycles with held springs, as far as the run goes", count.cyclesSeen());
+        JsonNumbers.put(
+                node,
+                "swinging left on held springs, to either side" + unit,
+                on ? count.left().halfWidth() : Double.NaN);
+        JsonNumbers.put(
+                node,
+                "frequency on held springs (Hz)",
+                on && count.left().frequency() > 0 ? count.left().frequency() : Double.NaN);
+        JsonNumbers.put(
+                node,
+                "ride frequency (Hz)",
+                count.isOnHeldSprings() ? Double.NaN : count.frequency().orElse(Double.NaN));
+        turns(node, "turning points" + unit, count.slidingTurns());
+        turns(node, "turning points with held springs, as far as the run goes" + unit, count.seen());
+        if (RingDownWords.hasShape(count)) {
+            node.put("swings shrink", count.decay().orElseThrow().shape().word());
+        } else {
+            node.putNull("swings shrink")
+                    .put(
+                            "why not",
+                            count.isOnHeldSprings()
+                                    ? "all swings that are seen are on springs that friction holds, which this model hardly damps"
+                                    : "fewer than four swings, which lie on a straight line as well as on an exponential");
+        }
+    }
+
+    private static void turns(ObjectNode node, String name, List<TurningPoint> turns) {
+        ArrayNode values = node.putArray(name);
+        turns.forEach(t -> values.add(t.value()));
     }
 
     private static void forced(ObjectNode node, ForcedResponse forced) {

@@ -22,7 +22,13 @@ final class RingDownFigures {
     private RingDownFigures() {}
 
     static List<Figure> of(FrictionLab lab) {
-        return lab.ringDowns().isEmpty() ? List.of() : List.of(motions(lab), swings(lab));
+        if (lab.ringDowns().isEmpty()) {
+            return List.of();
+        }
+        boolean swings = lab.ringDowns().stream()
+                .flatMap(each -> rungs(each).stream())
+                .anyMatch(rung -> rung.result().count().slidingCycles() > 0);
+        return swings ? List.of(motions(lab), swings(lab)) : List.of(motions(lab));
     }
 
     private static String slug(FrictionLab lab, String what) {
@@ -72,7 +78,7 @@ final class RingDownFigures {
                 subject(lab) + ": let go with more or less friction",
                 ("The body of the %s pressed down at one place by %s mm (roll: at the side) and let go, brake on: with the friction of its springs as written, with %s times "
                                 + "as much (oiled) and %s times (rusted), and with dampers in its place that take as much of the first cycle as the friction as written. "
-                                + "Friction leaves the body a little off its place. Where a body trembles on, friction holds all springs: in a description with few sliders hardly anything damps that, while leaves of a "
+                                + "Friction leaves the body a little off its place. Where a body swings on at a higher frequency, friction holds all springs: in a description with few sliders hardly anything damps that, while leaves of a "
                                 + "real pack let go one by one.")
                         .formatted(
                                 lab.model().vehicle().name(),
@@ -97,11 +103,14 @@ final class RingDownFigures {
 
     private static Figure swings(FrictionLab lab) {
         List<Panel> panels = new ArrayList<>();
+        List<String> held = new ArrayList<>();
         for (RingDowns each : lab.ringDowns()) {
             List<Series> series = new ArrayList<>();
             for (Rung rung : rungs(each)) {
                 Count count = rung.result().count();
-                if (!count.isHeld()) {
+                if (count.isOnHeldSprings()) {
+                    held.add(title(lab, each) + " " + rung.word());
+                } else if (!count.isHeld()) {
                     double[] x = new double[count.halfCycles()];
                     double[] y = new double[x.length];
                     for (int j = 0; j < x.length; j++) {
@@ -125,10 +134,15 @@ final class RingDownFigures {
         return new Figure(
                 slug(lab, "swings"),
                 subject(lab) + ": how the swings shrink",
-                ("Swings of the %s from one turn to the next, as they are counted by eye: as long as they exceed 1 mm to either side and are more than a tremor on held springs. "
+                ("Swings of the %s from one turn to the next, as they are counted by eye: as long as they exceed 1 mm to either side and are more than the swinging on springs that friction holds.%s "
                                 + "Dry friction takes the same height each time, so that swings lie on a straight line that comes to nought; dampers take the same share, so that "
                                 + "swings lie on an exponential that never does.")
-                        .formatted(lab.model().vehicle().name()),
+                        .formatted(
+                                lab.model().vehicle().name(),
+                                held.isEmpty()
+                                        ? ""
+                                        : " Not drawn, since friction holds all springs at every swing that is seen: "
+                                                + String.join(", ", held) + "."),
                 panels,
                 Math.min(3, panels.size()),
                 Figure.PAGE_WIDTH_MM,

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ridewright.bounce.Count;
 import org.ridewright.bounce.Decay;
-import org.ridewright.bounce.Tremor;
 import org.ridewright.friction.FrictionLab;
 import org.ridewright.friction.RingDowns;
 import org.ridewright.friction.RingDowns.Rung;
@@ -12,9 +11,6 @@ import org.ridewright.friction.RingDowns.Rung;
 /** What the ring-downs show, in sentences and a table. */
 final class RingDownWords {
     private static final double MILLI = 1000;
-    /** A first swing less than this many times as wide as the tremor that is left is one of the tremor, as in a bounce test. */
-    private static final double TREMOR = 1.5;
-
     /** Fewer swings than this lie on any line. */
     private static final int FEWEST_SWINGS = 4;
 
@@ -26,8 +22,9 @@ final class RingDownWords {
     static Section of(FrictionLab lab) {
         List<String> paragraphs = new ArrayList<>();
         if (!lab.ringDowns().isEmpty()) {
-            paragraphs.add("Let go from %s mm, brake on: the table counts cycles until the body is at rest."
-                    .formatted(depth(lab)));
+            paragraphs.add(
+                    "Let go from %s mm, brake on: the table counts cycles until the body is at rest or friction holds every spring."
+                            .formatted(depth(lab)));
             paragraphs.add(shapes(lab));
         }
         return new Section("Let go", paragraphs);
@@ -67,9 +64,9 @@ final class RingDownWords {
         if (rows(lab).stream().flatMap(List::stream).anyMatch(cell -> cell.endsWith(MARK))) {
             words.append(" ")
                     .append(MARK)
-                    .append(" And then a tremor on held springs of up to ")
+                    .append(" Not counted: the body then goes on swinging by up to ")
                     .append(widest(lab))
-                    .append(", which the description hardly damps.");
+                    .append(" on springs that friction holds, which this model hardly damps.");
         }
         return words.toString();
     }
@@ -83,30 +80,24 @@ final class RingDownWords {
     }
 
     private static String cycles(Count count) {
-        String mark = trembles(count) ? MARK : "";
-        if (count.cycles() == 0 || onlyTrembles(count)) {
-            return "0" + mark;
-        }
-        return (count.cycles() == 0.5 ? "0.5" : Numbers.brief(count.cycles())) + mark;
+        double cycles = count.slidingCycles();
+        String text = cycles == 0 ? "0" : cycles == 0.5 ? "0.5" : Numbers.brief(cycles);
+        return text + (swingsOn(count) ? MARK : "");
     }
 
-    private static boolean trembles(Count count) {
+    /** Whether the body visibly swings on once friction holds every spring. */
+    static boolean swingsOn(Count count) {
         return count.left().held() && count.left().visible();
     }
 
-    private static boolean onlyTrembles(Count count) {
-        Tremor left = count.left();
-        return !count.isHeld() && trembles(count) && count.swing(0) < 2 * TREMOR * left.halfWidth();
-    }
-
-    /** Half-widths of the greatest tremors, up and down and turning. */
+    /** Half-widths of the greatest swings on held springs, up and down and turning. */
     private static String widest(FrictionLab lab) {
         double straight = 0;
         double turning = 0;
         for (RingDowns each : lab.ringDowns()) {
             for (Rung rung : RingDownFigures.rungs(each)) {
                 Count count = rung.result().count();
-                double half = trembles(count) ? count.left().halfWidth() : 0;
+                double half = swingsOn(count) ? count.left().halfWidth() : 0;
                 straight = count.motion().turns() ? straight : Math.max(straight, half);
                 turning = count.motion().turns() ? Math.max(turning, half) : turning;
             }
@@ -123,7 +114,7 @@ final class RingDownWords {
 
     /** Whether it swings so often that one line can be told from another. */
     static boolean hasShape(Count count) {
-        return count.halfCycles() >= FEWEST_SWINGS && !onlyTrembles(count);
+        return count.halfCycles() >= FEWEST_SWINGS && !count.isOnHeldSprings();
     }
 
     /** Which swings lie on which line. */

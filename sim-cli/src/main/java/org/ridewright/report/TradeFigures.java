@@ -79,6 +79,7 @@ final class TradeFigures {
             case WEIGHTED -> AxisSpec.of("Weighted acceleration", "m/s²");
             case PITCH_AFTER -> AxisSpec.of("Greatest pitch", "mrad");
             case CYCLES -> AxisSpec.of("Cycles", "");
+            case HEAVE_LEFT, PITCH_LEFT -> throw new IllegalArgumentException("not drawn: " + criterion.title());
             case LOCKED -> AxisSpec.of("Time locked", "%");
         };
     }
@@ -151,7 +152,8 @@ final class TradeFigures {
                 switch (criterion) {
                     case PITCH_AFTER -> "Greatest pitch once the last axle is down.";
                     case CYCLES ->
-                        "Cycles of heave or pitch once the last axle is down, for as far as 3 s go: swings of at least 2 mm or 2 mrad from turn to turn, without the tremor on held springs.";
+                        "Cycles of heave or pitch once the last axle is down, for as far as 3 s go: swings of at least 2 mm or 2 mrad from turn to turn, without what goes on on springs that friction holds."
+                                + HeldSwing.notAtRest(trade, List.of(lines.get(lines.size() / 2)));
                     default -> "Greatest vertical acceleration at %s.".formatted(trade.place());
                 };
         return Optional.of(beside(
@@ -252,7 +254,7 @@ final class TradeFigures {
                 RingDownFigures.subject(lab) + ": where friction is best",
                 ("The frictions at which the %s rides as well as at its best: within 5 %% of the least value of the same draw, half of the least difference of vibration that seated people notice (from "
                                 + "memory); of cycles, within half a cycle. "
-                                + "An area from edge to edge says that friction does not matter; one at the left edge alone, that too much is worse; one at the right edge alone, that too little is. %s")
+                                + "An area from edge to edge says that friction does not matter; one at the left edge alone, that too much is worse; one at the right edge alone, that too little is. Where an area is a sliver, the count of draws just comes up to its limit. Cycles leave out what goes on on springs that friction holds. %s")
                         .formatted(lab.model().vehicle().name(), drawn()),
                 40 + 7.0 * bands.size(),
                 panel);

@@ -72,13 +72,15 @@ final class TradeSummary {
         TradeLine line = lines.get(lines.size() / 2);
         TradeLine.Spread none = line.at(0);
         TradeLine.Spread written = line.at(line.written());
-        String counted = "%s cycles as written, %s without friction".formatted(cycles(written), cycles(none));
+        String counted =
+                "%s cycles as written, %s without friction, counted for 3 s".formatted(cycles(written), cycles(none));
         String says = written.high() < none.low()
                 ? "friction shortens the swinging"
                 : written.low() > none.high()
                         ? "friction lengthens the swinging"
                         : "the draws do not tell whether friction shortens the swinging";
-        return Optional.of("Behind a plank at %s %s: %s.".formatted(TradeFigures.speed(line.speed()), says, counted));
+        return Optional.of("Behind a plank at %s %s: %s.%s"
+                .formatted(TradeFigures.speed(line.speed()), says, counted, HeldSwing.notAtRest(trade, List.of(line))));
     }
 
     private String cycles(TradeLine.Spread spread) {

@@ -49,7 +49,7 @@ final class TradeWords {
                     case PITCH_AFTER -> "plank, pitch after";
                     case CYCLES -> "plank, cycles to rest";
                     case WEIGHTED -> line.road();
-                    case LOCKED -> "time locked";
+                    case LOCKED, HEAVE_LEFT, PITCH_LEFT -> line.criterion().title();
                 };
         return what + ", " + TradeFigures.speed(line.speed());
     }
@@ -60,7 +60,7 @@ final class TradeWords {
             case LESS -> "best up to a limit";
             case MORE -> "best from a limit on";
             case BETWEEN -> "best in between";
-            case OPEN -> "open: the draws do not agree";
+            case OPEN -> "open: the draws do not agree on its ends";
         };
     }
 
@@ -80,7 +80,7 @@ final class TradeWords {
                             spread(b.from()),
                             spread(b.to()),
                             "%d of %d".formatted(b.draws(1), trade.draws()),
-                            verdict(b));
+                            verdict(b) + HeldSwing.beside(trade, b));
                 })
                 .toList();
     }
@@ -119,7 +119,13 @@ final class TradeWords {
             if (!some.isEmpty()) {
                 String what =
                         criterion == Criterion.PLANK_PEAK ? "peak acceleration at " + trade.place() : criterion.title();
-                plank.add("by %s %s".formatted(what, each(some)));
+                boolean swingsOn =
+                        some.stream().anyMatch(b -> !HeldSwing.beside(trade, b).isEmpty());
+                plank.add("by %s %s%s"
+                        .formatted(
+                                what,
+                                each(some),
+                                swingsOn ? ", where the body yet swings on, on springs that friction holds" : ""));
             }
         }
         if (!plank.isEmpty()) {
@@ -144,7 +150,7 @@ final class TradeWords {
             case LESS -> "best up to a limit at";
             case MORE -> "best from a limit on at";
             case BETWEEN -> "best in between at";
-            case OPEN -> "the draws do not agree at";
+            case OPEN -> "the draws do not agree on the ends of the band at";
         };
     }
 

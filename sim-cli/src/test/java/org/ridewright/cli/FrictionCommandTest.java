@@ -71,7 +71,13 @@ class FrictionCommandTest {
                 .anyMatch(area -> area.asDouble() == 0);
         for (JsonNode place : metrics.get("ring-downs")) {
             for (JsonNode rung : place.get("let go")) {
-                boolean few = rung.get("cycles").asDouble() < 2;
+                double cycles = rung.get("cycles").asDouble();
+                String unit = place.get("pressed").asText().equals("roll") ? " (rad)" : " (m)";
+                assertThat(rung.get("turning points" + unit)).hasSize((int) (2 * cycles) + 1);
+                assertThat(rung.get("cycles with held springs, as far as the run goes")
+                                .asDouble())
+                        .isGreaterThanOrEqualTo(cycles);
+                boolean few = cycles < 2;
                 assertThat(rung.get("swings shrink").isNull()).isEqualTo(few);
                 assertThat(rung.has("why not")).isEqualTo(few);
             }

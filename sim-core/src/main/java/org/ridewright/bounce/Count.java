@@ -22,6 +22,7 @@ import java.util.OptionalDouble;
  * @param next the turning point after the last counted, of a swing too small to be seen; at the last counted one where the motion stops there
  * @param offset where the motion comes to rest, from where it was at rest before (m or rad); friction leaves it there
  * @param left what still moves when the count is over
+ * @param seen every turning point that an onlooker sees as far as the run goes, those on held springs included; begins as {@code turningPoints}
  */
 public record Count(
         Motion motion,
@@ -29,9 +30,11 @@ public record Count(
         List<TurningPoint> turningPoints,
         TurningPoint next,
         double offset,
-        Tremor left) {
+        Tremor left,
+        List<TurningPoint> seen) {
     public Count {
         turningPoints = List.copyOf(turningPoints);
+        seen = List.copyOf(seen);
     }
 
     /** Number of visible half cycles n; 0 where friction holds the body down, or it creeps back out of sight. */
@@ -42,6 +45,26 @@ public record Count(
     /** Counted cycles, halves included. */
     public double cycles() {
         return halfCycles() / 2.0;
+    }
+
+    /** Whether all that is counted are swings on springs that friction holds: even the first is no wider than they are. */
+    public boolean isOnHeldSprings() {
+        return !isHeld() && left.held() && left.visible() && visible < Tremor.ALIKE * left.halfWidth();
+    }
+
+    /** Turning points of the swings before friction holds every spring; the letting go alone where there are none. */
+    public List<TurningPoint> slidingTurns() {
+        return isOnHeldSprings() ? turningPoints.subList(0, 1) : turningPoints;
+    }
+
+    /** Cycles before friction holds every spring, halves included: the swings on held springs are no part of them. */
+    public double slidingCycles() {
+        return (slidingTurns().size() - 1) / 2.0;
+    }
+
+    /** Every cycle that is seen as far as the run goes, those on held springs included. */
+    public double cyclesSeen() {
+        return (seen.size() - 1) / 2.0;
     }
 
     /** Whether the body did not swing visibly: it stayed, or crept. */

@@ -57,11 +57,11 @@ final class VisibleTurns {
         if (anyCounts) {
             for (int j = 1; j + 1 < seen.size(); j++) {
                 if (distance(seen.get(j), seen.get(j + 1)) < 2 * counted) {
-                    return new Count(motion, counted, seen.subList(0, j + 1), seen.get(j + 1), offset, left);
+                    return new Count(motion, counted, seen.subList(0, j + 1), seen.get(j + 1), offset, left, seen);
                 }
             }
         }
-        return new Count(motion, anyCounts ? counted : visible, seen, picker.back, offset, left);
+        return new Count(motion, anyCounts ? counted : visible, seen, picker.back, offset, left, seen);
     }
 
     /** Takes the next turning point; whether the onlooker is still there. */

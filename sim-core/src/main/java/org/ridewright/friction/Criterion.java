@@ -13,6 +13,10 @@ public enum Criterion {
      * without the tremor on held springs, as far as the run goes.
      */
     CYCLES("cycles to rest", "", true),
+    /** How far heave goes to either side in the last second behind the plank, on springs that friction holds; 0 where a spring slides. */
+    HEAVE_LEFT("heave left on held springs", "m", false),
+    /** The same of pitch. */
+    PITCH_LEFT("pitch left on held springs", "rad", false),
     /** Share of the time during which a spring is locked, mean of the springs that rub. */
     LOCKED("time locked", "", false);
 

@@ -55,6 +55,8 @@ final class TradeRides {
                     cycles, swing(measured, "pitch", Measured.Swing::cycles).orElse(Double.NaN));
         }
         seen.put(Criterion.CYCLES, cycles);
+        swing(measured, "heave", Measured.Swing::leftHeld).ifPresent(h -> seen.put(Criterion.HEAVE_LEFT, h));
+        swing(measured, "pitch", Measured.Swing::leftHeld).ifPresent(p -> seen.put(Criterion.PITCH_LEFT, p));
         return seen;
     }
 

@@ -281,7 +281,7 @@ final class LightRun {
             String unit = model.coordinates().units().get(coordinate);
             names.add(name);
             units.add(unit);
-            counters.add(new SwingCounter(VISIBLE, quietFrom));
+            counters.add(new SwingCounter(VISIBLE, quietFrom, duration));
             followed.add(LinearReadOff.named(name, unit)
                     .plus(LinearReadOff.Source.DISPLACEMENT, coordinate, 1)
                     .less(model.rest().q()[coordinate])
@@ -308,7 +308,8 @@ final class LightRun {
             for (int i = 0; i < names.size(); i++) {
                 SwingCounter counter = counters.get(i);
                 double cycles = comesToRest ? counter.cycles() : Double.NaN;
-                all.add(new Measured.Swing(names.get(i), units.get(i), counter.greatest(), counter.after(), cycles));
+                all.add(new Measured.Swing(
+                        names.get(i), units.get(i), counter.greatest(), counter.after(), cycles, counter.leftHeld()));
             }
             return all;
         }

@@ -45,6 +45,8 @@ public record Measured(RideResult ride, List<Swing> swings, Map<String, Double> 
      * @param after the same once the last axle has left the rough road (unit); of the whole run on an endless or smooth road
      * @param cycles that the body swings from then on, in halves: swings of at least 2 mm or 2 mrad from one turning point to the next during
      *     which some spring slides, as far as the run goes; not a number where the rough road does not end before the run
+     * @param leftHeld how far it goes to either side in the last second of the run, if friction then holds every spring; 0 where a spring slides
+     *     (unit)
      */
-    public record Swing(String motion, String unit, double greatest, double after, double cycles) {}
+    public record Swing(String motion, String unit, double greatest, double after, double cycles, double leftHeld) {}
 }

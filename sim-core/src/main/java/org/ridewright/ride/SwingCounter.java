@@ -13,9 +13,12 @@ package org.ridewright.ride;
 final class SwingCounter {
     /** Share of a swing's time for which springs may slide while it is still a tremor, at whose turns they do for a moment. */
     private static final double MOMENTS = 0.05;
+    /** Before the end of the run, in which is seen what still swings (s). */
+    private static final double LAST = 1;
 
     private final double visible;
     private final double from;
+    private final Last last;
     private double greatest;
     private double after;
     private int swings;
@@ -31,13 +34,41 @@ final class SwingCounter {
         }
     }
 
+    /** The motion during the last stretch of the run. */
+    private static final class Last {
+        private final double from;
+        private Place first;
+        private Place now;
+        private double least = Double.POSITIVE_INFINITY;
+        private double most = Double.NEGATIVE_INFINITY;
+
+        Last(double from) {
+            this.from = from;
+        }
+
+        void accept(Place place) {
+            if (place.t >= from) {
+                first = first == null ? place : first;
+                now = place;
+                least = Math.min(least, place.value);
+                most = Math.max(most, place.value);
+            }
+        }
+
+        double held() {
+            return first == null || now.slid - first.slid > MOMENTS * (now.t - first.t) ? 0 : (most - least) / 2;
+        }
+    }
+
     /**
      * @param visible least motion to either side that counts (unit of the motion), > 0
      * @param from instant from which swings count (s)
+     * @param end of the run (s)
      */
-    SwingCounter(double visible, double from) {
+    SwingCounter(double visible, double from, double end) {
         this.visible = visible;
         this.from = from;
+        last = new Last(Math.max(from, end - LAST));
     }
 
     /** @param slid for how long springs have slid since the run's beginning (s) */
@@ -48,6 +79,7 @@ final class SwingCounter {
         }
         after = Math.max(after, Math.abs(value));
         Place now = new Place(t, value, slid);
+        last.accept(now);
         if (!begun) {
             begun = true;
             start = now;
@@ -77,6 +109,14 @@ final class SwingCounter {
         if (extreme.slid - start.slid > MOMENTS * (extreme.t - start.t)) {
             swings++;
         }
+    }
+
+    /**
+     * How far the motion still goes to either side during the last second of the run, if friction holds every spring then; 0 where a spring slides
+     * (unit of the motion).
+     */
+    double leftHeld() {
+        return last.held();
     }
 
     double greatest() {

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.ridewright.bounce.Count;
 import org.ridewright.bounce.Decay.Shape;
+import org.ridewright.bounce.TurningPoint;
 import org.ridewright.dynamics.VehicleModel;
 import org.ridewright.friction.RingDowns.Rung;
 
@@ -84,5 +85,35 @@ class RingDownsTest {
         VehicleModel held = OneDegree.with("{constant: 700 N, locked rate: 20000 N/mm}");
         assertThat(RingDowns.of(held, FrictionLab.GREASINGS, DEPTH).get(0).damper())
                 .isEmpty();
+    }
+
+    /** Friction gives 1300/70 = 19 mm before it slides: it does so for the end of the first swing alone, and the body swings on within these. */
+    @Test
+    void swingsOnHeldSpringsAreNoCyclesOfTheCountButAreSeen() {
+        Count held = letGo(1300, 70).rungs().get(1).result().count();
+        assertThat(held.isOnHeldSprings()).isTrue();
+        assertThat(held.slidingCycles()).isZero();
+        assertThat(held.slidingTurns()).hasSize(1);
+        assertThat(held.cyclesSeen()).isGreaterThan(2);
+    }
+
+    @Test
+    void whatIsSeenBeginsWithWhatIsCounted() {
+        for (double limit : new double[] {FRICTION, 150, 300}) {
+            for (Rung rung : letGo(limit, 70).rungs()) {
+                Count count = rung.result().count();
+                assertThat(count.seen()).startsWith(count.turningPoints().toArray(TurningPoint[]::new));
+                assertThat(count.slidingCycles()).isLessThanOrEqualTo(count.cyclesSeen());
+                assertThat(count.slidingTurns()).hasSize((int) (2 * count.slidingCycles()) + 1);
+            }
+        }
+    }
+
+    private static RingDowns letGo(double limit, double lockedRate) {
+        return RingDowns.of(
+                        OneDegree.with("{constant: %s N, locked rate: %s N/mm}".formatted(limit, lockedRate)),
+                        FrictionLab.GREASINGS,
+                        DEPTH)
+                .get(0);
     }
 }

@@ -113,7 +113,13 @@ class TradeRidesTest {
             }
             assertThat(seen.get(0)).containsOnlyKeys(Criterion.WEIGHTED, Criterion.LOCKED);
             assertThat(seen.get(0).get(Criterion.WEIGHTED)).isGreaterThan(0.1);
-            assertThat(seen.get(1)).containsOnlyKeys(Criterion.PLANK_PEAK, Criterion.PITCH_AFTER, Criterion.CYCLES);
+            assertThat(seen.get(1))
+                    .containsOnlyKeys(
+                            Criterion.PLANK_PEAK,
+                            Criterion.PITCH_AFTER,
+                            Criterion.CYCLES,
+                            Criterion.HEAVE_LEFT,
+                            Criterion.PITCH_LEFT);
             assertThat(seen.get(1).get(Criterion.PLANK_PEAK)).isGreaterThan(0.1);
         }
     }

@@ -75,7 +75,7 @@ class RideBenchTest {
     /** A swing that dies away by the factor e^(−δ) a cycle, from 100 mm, stays within 1 mm after ln 100/δ cycles; here δ = ½. */
     @Test
     void cyclesBeforeRestFollowFromTheLogarithmicDecrement() {
-        SwingCounter counter = new SwingCounter(1e-3, 0);
+        SwingCounter counter = new SwingCounter(1e-3, 0, 60);
         for (int i = 0; i < 40 * 250; i++) {
             double t = i / 250.0;
             counter.accept(t, 0.1 * Math.exp(-0.5 * t) * Math.cos(2 * Math.PI * t), t);
@@ -87,7 +87,7 @@ class RideBenchTest {
 
     @Test
     void aMotionThatComesToRestAwayFromItsPlaceIsCountedFromWhereItRests() {
-        SwingCounter counter = new SwingCounter(1e-3, 0);
+        SwingCounter counter = new SwingCounter(1e-3, 0, 60);
         for (int i = 0; i < 20 * 250; i++) {
             double t = i / 250.0;
             counter.accept(t, 0.02 + 0.1 * Math.exp(-2 * t) * Math.cos(2 * Math.PI * t), t);
@@ -98,7 +98,7 @@ class RideBenchTest {
 
     @Test
     void whatHappensBeforeTheLastAxleHasLeftIsNoSwing() {
-        SwingCounter counter = new SwingCounter(1e-3, 5);
+        SwingCounter counter = new SwingCounter(1e-3, 5, 60);
         for (int i = 0; i < 10 * 250; i++) {
             double t = i / 250.0;
             counter.accept(t, t < 4.9 ? Math.sin(20 * t) : 0, t);
@@ -112,7 +112,7 @@ class RideBenchTest {
     /** Swings that friction ends after ten half cycles, 20 mm less each, and a tremor of 3 mm on held springs for the rest of the run. */
     @Test
     void theTremorOfHeldSpringsIsNoWallow() {
-        SwingCounter counter = new SwingCounter(1e-3, 0);
+        SwingCounter counter = new SwingCounter(1e-3, 0, 60);
         for (int i = 0; i < 60 * 250; i++) {
             double t = i / 250.0;
             double size = t < 5 ? 0.1 - 0.02 * Math.floor(2 * t) / 2 : 0.003;
@@ -124,7 +124,7 @@ class RideBenchTest {
 
     @Test
     void theSameTremorCountsWhereSpringsGoOnSliding() {
-        SwingCounter counter = new SwingCounter(1e-3, 0);
+        SwingCounter counter = new SwingCounter(1e-3, 0, 60);
         for (int i = 0; i < 60 * 250; i++) {
             double t = i / 250.0;
             counter.accept(t, 0.003 * Math.cos(2 * Math.PI * t), t);
@@ -135,12 +135,28 @@ class RideBenchTest {
 
     @Test
     void ripplesOfLessThanTwoMillimetresFromTurnToTurnAreNotSeen() {
-        SwingCounter counter = new SwingCounter(1e-3, 0);
+        SwingCounter counter = new SwingCounter(1e-3, 0, 60);
         for (int i = 0; i < 10 * 250; i++) {
             double t = i / 250.0;
             counter.accept(t, 0.05 * Math.cos(Math.PI * t / 5) + 0.0009 * Math.sin(50 * t), t);
         }
 
         assertThat(counter.cycles()).isEqualTo(1);
+    }
+
+    @Test
+    void whatSwingsOnHeldSpringsAtTheEndIsTold() {
+        assertThat(atTheEnd(0)).isCloseTo(0.003, within(1e-5));
+        assertThat(atTheEnd(1)).as("springs slide").isZero();
+    }
+
+    /** @param sliding share of the time during which springs slide */
+    private static double atTheEnd(double sliding) {
+        SwingCounter counter = new SwingCounter(1e-3, 0, 10);
+        for (int i = 0; i <= 10 * 250; i++) {
+            double t = i / 250.0;
+            counter.accept(t, 0.01 + 0.003 * Math.cos(4 * Math.PI * t), sliding * t);
+        }
+        return counter.leftHeld();
     }
 }
