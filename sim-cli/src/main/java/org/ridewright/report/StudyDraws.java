@@ -232,7 +232,7 @@ record StudyDraws(Method method, int tolerated, List<Factor> ranges, List<Method
                         ? RideFigures.upperFirst(ranged()) + (ranges.size() == 1 ? " was" : " were")
                         : tolerated
                                 + (tolerated == 1 ? " value that has a tolerance" : " values that have a tolerance")
-                                + (ranges.isEmpty() ? "" : ", and evenly " + ranged() + ",")
+                                + (ranges.isEmpty() ? "" : ", and, evenly likely, " + ranged() + ",")
                                 + (tolerated == 1 && ranges.isEmpty() ? " was" : " were"))
                 + (tolerated + ranges.size() == 1 ? " drawn " : " drawn together ") + draws() + " times" + alike()
                 + " (" + spread() + ", seed "
