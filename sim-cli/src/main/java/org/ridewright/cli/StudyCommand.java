@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ridewright.io.ResultFolder;
 import org.ridewright.io.StudyFile;
+import org.ridewright.report.StudyBasis;
 import org.ridewright.study.Findings;
 import org.ridewright.study.Finished;
 import org.ridewright.study.Journal;
@@ -87,7 +88,7 @@ final class StudyCommand implements Callable<Integer> {
         Part which = part();
         int crew = threads();
         Path file = ScenarioPath.resolve(named);
-        Study study = StudyFile.read(file, String.join("", new Version().getVersion()) + " " + ProgramDigest.ofThis());
+        Study study = StudyFile.read(file, program() + " " + ProgramDigest.ofThis());
         Path target = folder != null ? folder : Path.of("results", ScenarioPath.stem(file));
         StudyJournals journals = StudyJournals.beside(target);
         boolean search = study.method() instanceof Method.Search;
@@ -101,7 +102,7 @@ final class StudyCommand implements Callable<Integer> {
             journals.forget(which);
         }
         if (search) {
-            return search(study, target, journals, crew);
+            return search(study, basis(file), target, journals, crew);
         }
         boolean partAfresh = afresh && !which.isWhole();
         Finished finished = new Finished(study, partAfresh ? List.of() : journals.all());
@@ -116,7 +117,7 @@ final class StudyCommand implements Callable<Integer> {
                             + "' is ridden. Once all are, --join makes the report.");
             return ExitCode.DONE;
         }
-        return report(study, target, journals);
+        return report(study, basis(file), target, journals);
     }
 
     /** @return whether all runs of the part are done */
@@ -134,7 +135,7 @@ final class StudyCommand implements Callable<Integer> {
         }
     }
 
-    private int report(Study study, Path target, StudyJournals journals) throws IOException {
+    private int report(Study study, StudyBasis basis, Path target, StudyJournals journals) throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         List<Path> all = journals.all();
         Finished finished = new Finished(study, all);
@@ -149,7 +150,7 @@ final class StudyCommand implements Callable<Integer> {
         }
         try (ResultFolder results = ResultFolder.begin(target, "study of " + study.name())) {
             Findings findings = Findings.of(study);
-            StudyFiles.write(results, findings, finished);
+            StudyFiles.write(results, basis, findings, finished);
             results.commit();
             StudyTable.lines(findings).forEach(out::println);
         }
@@ -157,7 +158,8 @@ final class StudyCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private int search(Study study, Path target, StudyJournals journals, int crew) throws IOException {
+    private int search(Study study, StudyBasis basis, Path target, StudyJournals journals, int crew)
+            throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         SearchRun.Result result;
         try (Journal journal = Journal.open(journals.of(Part.WHOLE), study.name());
@@ -167,12 +169,20 @@ final class StudyCommand implements Callable<Integer> {
             return ExitCode.FAILED_RUN;
         }
         try (ResultFolder results = ResultFolder.begin(target, "study of " + study.name())) {
-            StudyFiles.write(results, study, result);
+            StudyFiles.write(results, basis, study, result);
             results.commit();
         }
         StudyTable.lines(study, result).forEach(out::println);
         out.println("Report: " + target.resolve("report.html"));
         return ExitCode.DONE;
+    }
+
+    private static StudyBasis basis(Path file) {
+        return new StudyBasis(file.getFileName().toString(), program());
+    }
+
+    private static String program() {
+        return String.join("", new Version().getVersion());
     }
 
     private Part part() {

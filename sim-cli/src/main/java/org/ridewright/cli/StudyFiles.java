@@ -9,6 +9,7 @@ import org.ridewright.io.ResultFolder;
 import org.ridewright.report.BandsCsv;
 import org.ridewright.report.FigureGroup;
 import org.ridewright.report.RunsCsv;
+import org.ridewright.report.StudyBasis;
 import org.ridewright.report.StudyFigures;
 import org.ridewright.report.StudyJson;
 import org.ridewright.report.StudyPage;
@@ -27,7 +28,7 @@ final class StudyFiles {
     private StudyFiles() {}
 
     /** Hands all runs, in order, to the table and to the findings, and writes what these say. */
-    static void write(ResultFolder results, Findings findings, Finished finished) throws IOException {
+    static void write(ResultFolder results, StudyBasis basis, Findings findings, Finished finished) throws IOException {
         Study study = findings.study();
         try (RunsCsv csv = new RunsCsv(
                 results.path().resolve(TABLE), study, study.schedule().heads())) {
@@ -37,27 +38,27 @@ final class StudyFiles {
                 findings.take(trial, outcome);
             });
         }
-        results.write(NUMBERS, utf8(StudyJson.render(findings)));
+        results.write(NUMBERS, utf8(StudyJson.render(basis, findings)));
         if (findings instanceof CompareFindings compare && BandsCsv.isAsked(compare)) {
             results.write("bands.csv", utf8(BandsCsv.render(compare)));
         }
         List<FigureGroup> groups = StudyFigures.of(findings);
         List<FigureFiles> drawn = draw(results, groups);
-        results.write("report.html", utf8(StudyPage.render(findings, groups, drawn)));
+        results.write("report.html", utf8(StudyPage.render(basis, findings, groups, drawn)));
     }
 
     /** The same of a search. */
-    static void write(ResultFolder results, Study study, SearchRun.Result result) throws IOException {
+    static void write(ResultFolder results, StudyBasis basis, Study study, SearchRun.Result result) throws IOException {
         try (RunsCsv csv = new RunsCsv(
                 results.path().resolve(TABLE), study, study.schedule().heads())) {
             for (SearchRun.Step step : result.way()) {
                 csv.add(step.trial(), step.outcome());
             }
         }
-        results.write(NUMBERS, utf8(StudyJson.render(study, result)));
+        results.write(NUMBERS, utf8(StudyJson.render(basis, study, result)));
         List<FigureGroup> groups = StudyFigures.of(study, result);
         List<FigureFiles> drawn = draw(results, groups);
-        results.write("report.html", utf8(StudyPage.render(study, result, groups, drawn)));
+        results.write("report.html", utf8(StudyPage.render(basis, study, result, groups, drawn)));
     }
 
     private static List<FigureFiles> draw(ResultFolder results, List<FigureGroup> groups) throws IOException {

@@ -60,7 +60,12 @@ final class SearchAnswer {
         }
         SearchRun.Step best = reading.best().get();
         String at = words.spoken(best, f);
-        if (!reading.keeps()) {
+        if (!reading.unanswered().isEmpty()) {
+            return "none: "
+                    + words.called(
+                            method.limits().get(reading.unanswered().get(0)).asked())
+                    + " has no value in any run, so that its limit cannot be kept or broken";
+        } else if (!reading.keeps()) {
             return "none: nothing that was tried keeps the limits, and " + at + " comes nearest";
         } else if (method.sought().target().isPresent()) {
             double target = method.sought().target().get();

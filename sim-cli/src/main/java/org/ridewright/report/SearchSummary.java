@@ -40,6 +40,9 @@ final class SearchSummary {
     private List<List<String>> rows() {
         List<List<String>> rows =
                 new ArrayList<>(rows("as written", result.way().get(0)));
+        if (!reading.unanswered().isEmpty()) {
+            return rows;
+        }
         reading.best().ifPresent(best -> rows.addAll(rows(reading.keeps() ? "found" : "nearest", best)));
         reading.bestWithoutLimits().ifPresent(free -> rows.addAll(rows("without limits", free)));
         return rows;
@@ -78,6 +81,10 @@ final class SearchSummary {
     private List<String> sentences() {
         if (reading.best().isEmpty()) {
             return List.of("No run of the search could be ridden; the table of runs says why.");
+        } else if (!reading.unanswered().isEmpty()) {
+            return reading.unanswered().stream()
+                    .map(l -> words.unanswered(method.limits().get(l)))
+                    .toList();
         }
         List<String> sentences = new ArrayList<>();
         SearchRun.Step best = reading.best().get();

@@ -62,6 +62,12 @@ final class SearchWords {
         return called(limit.asked()) + " " + bound(limit);
     }
 
+    /** That nothing can be said of a limit; a sentence. */
+    String unanswered(Limit limit) {
+        return RideFigures.upperFirst(called(limit.asked())) + " has no value in any run; the limit, " + bound(limit)
+                + ", cannot be kept or broken, and nothing is found. Leave the limit out, or set it where the ride has such a number.";
+    }
+
     String limits() {
         return Listed.of(method.limits().stream().map(this::limit).toList());
     }

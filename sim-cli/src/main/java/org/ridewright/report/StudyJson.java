@@ -28,8 +28,8 @@ public final class StudyJson {
     private StudyJson() {}
 
     /** Of all methods but a search. */
-    public static String render(Findings findings) {
-        ObjectNode root = root(findings.study(), findings.runs(), findings.failed());
+    public static String render(StudyBasis basis, Findings findings) {
+        ObjectNode root = root(basis, findings.study(), findings.runs(), findings.failed());
         List<String> sentences = StudyAnswer.of(findings);
         if (!sentences.isEmpty()) {
             ArrayNode answer = root.putArray("answer");
@@ -67,17 +67,22 @@ public final class StudyJson {
     }
 
     /** Of a search. */
-    public static String render(Study study, SearchRun.Result result) {
+    public static String render(StudyBasis basis, Study study, SearchRun.Result result) {
         long failed = result.way().stream().filter(s -> s.outcome().hasFailed()).count();
-        ObjectNode root = root(study, result.way().size(), failed);
+        ObjectNode root = root(basis, study, result.way().size(), failed);
         new SearchJson(study, result).write(root);
         return text(root);
     }
 
-    private static ObjectNode root(Study study, long runs, long failed) {
+    private static ObjectNode root(StudyBasis basis, Study study, long runs, long failed) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("study", study.name());
         root.put("method", study.method().word());
+        root.put("program", basis.program());
+        root.put("study file", basis.file());
+        ArrayNode bases = root.putArray("base files");
+        StudyBasis.bases(study).forEach(bases::add);
+        StudyDraws.of(study).seed().ifPresent(seed -> root.put("seed", seed));
         root.put("runs", runs);
         root.put("runs that failed", failed);
         return root;

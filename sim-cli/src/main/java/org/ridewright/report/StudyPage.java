@@ -33,11 +33,13 @@ public final class StudyPage {
     private StudyPage() {}
 
     /** Of all methods but a search; every text of the user's is escaped. */
-    public static String render(Findings findings, List<FigureGroup> groups, List<FigureFiles> figures) {
+    public static String render(
+            StudyBasis basis, Findings findings, List<FigureGroup> groups, List<FigureFiles> figures) {
         Map<String, Object> model = model(findings.study(), StudySummary.of(findings), groups, figures);
         model.put("runs", findings.runs());
         model.put("failed", findings.failed());
         model.put("reasons", findings.reasons());
+        basis(model, basis, findings.study(), findings.runs(), findings.failed());
         model.put("own", Unbroken.all(StudyAnswer.of(findings)));
         model.put("drawn", true);
         if (findings instanceof CompareFindings compare) {
@@ -54,7 +56,11 @@ public final class StudyPage {
 
     /** Of a search. */
     public static String render(
-            Study study, SearchRun.Result result, List<FigureGroup> groups, List<FigureFiles> figures) {
+            StudyBasis basis,
+            Study study,
+            SearchRun.Result result,
+            List<FigureGroup> groups,
+            List<FigureFiles> figures) {
         Map<String, Object> model = model(study, StudySummary.of(study, result), groups, figures);
         Method.Search method = (Method.Search) study.method();
         List<SearchRun.Step> failed =
@@ -63,6 +69,7 @@ public final class StudyPage {
         model.put("drawn", false);
         model.put("runs", result.way().size());
         model.put("failed", failed.size());
+        basis(model, basis, study, result.way().size(), failed.size());
         Reasons reasons = new Reasons();
         failed.forEach(step -> reasons.add(step.reason()));
         model.put("reasons", reasons.commonest(1));
@@ -82,6 +89,15 @@ public final class StudyPage {
                         + ".");
         model.put("note", note(method));
         return Templates.render(TEMPLATE, model);
+    }
+
+    private static void basis(Map<String, Object> model, StudyBasis basis, Study study, long runs, long failed) {
+        StudyBasis.Tests tests = StudyBasis.tests(study);
+        model.put("testHeads", tests.heads());
+        model.put("testRows", tests.rows().stream().map(Unbroken::all).toList());
+        model.put("basis", Unbroken.all(basis.lines(study)));
+        model.put("methods", Unbroken.all(basis.methods(study, runs, failed)));
+        model.put("citation", Unbroken.of(basis.citation(study, runs)));
     }
 
     private static String note(Method.Search method) {
@@ -155,8 +171,7 @@ public final class StudyPage {
             return "How " + Listed.of(compare.things()) + " compare in " + answers + ".";
         } else if (findings instanceof UncertaintyFindings uncertainty) {
             return "How well " + answers + " can be known, "
-                    + uncertainty.method().uncertain().paths().size()
-                    + " values being uncertain as their tolerances say ("
+                    + StudyDraws.of(findings.study()).uncertain() + " ("
                     + uncertainty.method().draws() + " draws, "
                     + (uncertainty.method().kind() == Draws.Kind.SOBOL ? "Sobol' points" : "Latin hypercube") + ").";
         } else if (findings instanceof ScreeningFindings screening) {

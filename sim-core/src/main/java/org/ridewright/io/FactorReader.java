@@ -1,5 +1,7 @@
 package org.ridewright.io;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -51,10 +53,17 @@ final class FactorReader {
         return range(part).map(factor -> {
             List<Double> coordinates = new ArrayList<>();
             for (int i = 0; i < Math.min(steps, MOST_STEPS); i++) {
-                coordinates.add(factor.at(i / (steps - 1.0)));
+                coordinates.add(brief(factor.at(i / (steps - 1.0))));
             }
             return new Method.Swept(factor, coordinates);
         });
+    }
+
+    /** With twelve digits: what a sum of binary numbers leaves beyond these, {@code 10.000000000000002}, nobody asked for. */
+    private static double brief(double step) {
+        return !Double.isFinite(step)
+                ? step
+                : new BigDecimal(step).round(new MathContext(12)).doubleValue();
     }
 
     /** A value between two ends. */

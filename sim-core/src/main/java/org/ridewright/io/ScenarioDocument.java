@@ -83,6 +83,11 @@ public final class ScenarioDocument implements Adjustable<Scenario>, DrawnScenar
         return scenario;
     }
 
+    /** The file's name, without folders. */
+    String fileName() {
+        return file.getFileName().toString();
+    }
+
     /** The files of its vehicles, in the order of the scenario. */
     public List<VehicleDocument> vehicles() {
         return List.copyOf(vehicles);

@@ -77,7 +77,7 @@ final class VariantReader {
             }
             Map<String, String> over = changes.within().isEmpty() ? texts : changes.over();
             return Optional.of(new Base(
-                    new Variant(name, stated, over, changes.within()),
+                    new Variant(name, stated, over, changes.within(), document.fileName(), texts),
                     stated,
                     scenario,
                     document,

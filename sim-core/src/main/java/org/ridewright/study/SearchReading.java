@@ -54,6 +54,17 @@ public final class SearchReading {
                 .toList();
     }
 
+    /** Numbers of the limits whose answer exists in no run that could be ridden, so that nothing keeps or breaks them. */
+    public List<Integer> unanswered() {
+        boolean ridden = looks().stream().anyMatch(s -> Double.isFinite(s.worth()));
+        return IntStream.range(0, method.limits().size())
+                .filter(l -> ridden
+                        && result.way().stream()
+                                .allMatch(s -> Double.isNaN(s.limited().get(l))))
+                .boxed()
+                .toList();
+    }
+
     /** Numbers of the limits that bind: just beyond the best a run that breaks them comes nearer to what is sought. */
     public List<Integer> binding() {
         if (!keeps()) {

@@ -48,6 +48,15 @@ public record Study(
     }
 
     /**
+     * Vehicle, load case, road and speed of each ride test of a variant before anything varies.
+     *
+     * @param variant its number
+     */
+    public List<List<String>> testsAsWritten(int variant) {
+        return TestLabels.of(variants.get(variant));
+    }
+
+    /**
      * Where the first variant stands on a factor's axis (unit of the factor).
      *
      * @return absent for words, and where the values of several paths differ

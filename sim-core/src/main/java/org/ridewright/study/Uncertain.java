@@ -67,6 +67,15 @@ public final class Uncertain {
         return List.copyOf(places.keySet());
     }
 
+    /** What varies, each value of a file once, whatever vehicles are of that file. */
+    public Set<String> varying() {
+        Set<String> varying = new LinkedHashSet<>();
+        for (Block block : blocks) {
+            block.varying().forEach(i -> varying.add(block.keys().get(i)));
+        }
+        return varying;
+    }
+
     /** How many numbers a draw takes. */
     public int dimensions() {
         return places.size();
