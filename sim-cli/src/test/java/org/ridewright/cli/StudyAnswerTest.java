@@ -13,20 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Sentences of a study say what its numbers allow, on the terminal, on the page and in the numbers' file alike. */
 class StudyAnswerTest {
-    private static final String VEHICLE = """
-            vehicle: Test quarter
-            layout: quarter
-            body: {mass: 300 kg ± 5 %}
-            axles:
-              - name: wheel
-                behind front axle: 0 m
-                unsprung mass: 40 kg ± 10 %
-                wheels: {diameter: 0.6 m, tyre: pneumatic, path: disc, contact rate: 180 kN/m ± 10 %, contact damping ratio: 0.15}
-                springs: [{name: coil, kind: coil, rate: 20 kN/m ± 8 %}]
-                dampers: [{name: strut, bump: 1200 N s/m, rebound: 1200 N s/m}]
-            load cases: [{name: empty, aboard: []}, {name: laden, aboard: [{cargo: sand, mass: 100 kg}]}]
-            """;
-
     private static final String SCENARIO = """
             scenario: A plank
             vehicles: [{file: quarter.yaml, load cases: [empty], speeds: [10 km/h]}]
@@ -46,7 +32,7 @@ class StudyAnswerTest {
 
     @BeforeEach
     void writeFiles() throws IOException {
-        Files.writeString(folder.resolve("quarter.yaml"), VEHICLE);
+        Files.writeString(folder.resolve("quarter.yaml"), PlankQuarter.VEHICLE);
         Files.writeString(folder.resolve("plank.yaml"), SCENARIO);
     }
 

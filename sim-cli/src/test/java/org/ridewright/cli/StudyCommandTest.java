@@ -18,29 +18,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.ridewright.study.Journal;
 
 class StudyCommandTest {
-    private static final String VEHICLE = """
-            vehicle: Test quarter
-            layout: quarter
-            body: {mass: 300 kg ± 5 %}
-            axles:
-              - name: wheel
-                behind front axle: 0 m
-                unsprung mass: 40 kg ± 10 %
-                wheels: {diameter: 0.6 m, tyre: pneumatic, path: disc, contact rate: 180 kN/m ± 10 %, contact damping ratio: 0.15}
-                springs: [{name: coil, kind: coil, rate: 20 kN/m ± 8 %}]
-                dampers: [{name: strut, bump: 1200 N s/m, rebound: 1200 N s/m}]
-            load cases: [{name: empty, aboard: []}, {name: laden, aboard: [{cargo: sand, mass: 100 kg}]}]
-            """;
-
-    private static final String SCENARIO = """
-            scenario: A plank
-            vehicles: [{file: quarter.yaml, speeds: [10 km/h]}]
-            road:
-              name: plank
-              obstacles: [{plank: {at: 1 m, height: 30 mm ± 1 mm, length: 150 mm}}]
-            duration: 2 s
-            """;
-
     private static final String HEAD = "study: Test\nbase: plank.yaml\nanswers: [peak, swing]\n";
     private static final String SPEED = "vary: \"vehicles[0].speeds[0]\", called: speed, from: 4 km/h, to: 16 km/h";
 
@@ -52,8 +29,8 @@ class StudyCommandTest {
 
     @BeforeEach
     void writeFiles() throws IOException {
-        Files.writeString(folder.resolve("quarter.yaml"), VEHICLE);
-        Files.writeString(folder.resolve("plank.yaml"), SCENARIO);
+        Files.writeString(folder.resolve("quarter.yaml"), PlankQuarter.VEHICLE);
+        Files.writeString(folder.resolve("plank.yaml"), PlankQuarter.SCENARIO);
         write(HEAD + "uncertainty: {draws: 20}\n");
     }
 

@@ -16,29 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A study says of how many runs it speaks, and no more than these show. */
 class StudyWordsTest {
-    private static final String VEHICLE = """
-            vehicle: Test quarter
-            layout: quarter
-            body: {mass: 300 kg ± 5 %}
-            axles:
-              - name: wheel
-                behind front axle: 0 m
-                unsprung mass: 40 kg ± 10 %
-                wheels: {diameter: 0.6 m, tyre: pneumatic, path: disc, contact rate: 180 kN/m ± 10 %, contact damping ratio: 0.15}
-                springs: [{name: coil, kind: coil, rate: 20 kN/m ± 8 %}]
-                dampers: [{name: strut, bump: 1200 N s/m, rebound: 1200 N s/m}]
-            load cases: [{name: empty, aboard: []}, {name: laden, aboard: [{cargo: sand, mass: 100 kg}]}]
-            """;
-
-    private static final String SCENARIO = """
-            scenario: A plank
-            vehicles: [{file: quarter.yaml, speeds: [10 km/h]}]
-            road:
-              name: plank
-              obstacles: [{plank: {at: 1 m, height: 30 mm ± 1 mm, length: 150 mm}}]
-            duration: 2 s
-            """;
-
     private static final String DAMPING = "vehicles[0].vehicle.axles[0].wheels.contact damping ratio";
     private static final String RATE = "vehicles[0].vehicle.axles[0].springs[0].rate";
 
@@ -50,8 +27,9 @@ class StudyWordsTest {
 
     @BeforeEach
     void writeFiles() throws IOException {
-        Files.writeString(folder.resolve("quarter.yaml"), VEHICLE);
-        Files.writeString(folder.resolve("plank.yaml"), SCENARIO.replace("speeds:", "load cases: [empty], speeds:"));
+        Files.writeString(folder.resolve("quarter.yaml"), PlankQuarter.VEHICLE);
+        Files.writeString(
+                folder.resolve("plank.yaml"), PlankQuarter.SCENARIO.replace("speeds:", "load cases: [empty], speeds:"));
     }
 
     /** What stands on the terminal. */
